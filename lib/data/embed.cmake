@@ -1,0 +1,38 @@
+# Turns folders of YAML into one .cpp of string literals, so that the program needs no data files beside it.
+# As a function: embed_yaml(target folder...). As a script: cmake -DOUT=x.cpp "-DFILES=a.yaml;b.yaml" -P embed.cmake
+if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
+  set(text "// Written by lib/data/embed.cmake: do not edit.\n#include \"data/embedded.hpp\"\n#include <string>\n#include <vector>\n\nnamespace lumwright::data {\n")
+  string(APPEND text "std::span<const EmbeddedFile> embedded_files() {\n  static const std::vector<EmbeddedFile> files = {\n")
+  foreach(file IN LISTS FILES)
+    file(READ ${file} body)
+    get_filename_component(name ${file} NAME_WE)
+    get_filename_component(folder ${file} DIRECTORY)
+    get_filename_component(folder ${folder} NAME)
+    string(APPEND text "    EmbeddedFile{\"${folder}/${name}\", std::string()")
+    string(LENGTH "${body}" length)
+    set(at 0)
+    while(at LESS length)  # pieces of 8,000 bytes: one compiler stops at 16 kB a literal
+      string(SUBSTRING "${body}" ${at} 8000 piece)
+      string(APPEND text "\n + R\"~~~~(${piece})~~~~\"")
+      math(EXPR at "${at} + 8000")
+    endwhile()
+    string(APPEND text "},\n")
+  endforeach()
+  string(APPEND text "  };\n  return files;\n}\n}  // namespace lumwright::data\n")
+  file(WRITE ${OUT} "${text}")
+  return()
+endif()
+
+set(EMBED_SCRIPT ${CMAKE_CURRENT_LIST_FILE})
+function(embed_yaml target)
+  set(files "")
+  foreach(folder IN LISTS ARGN)
+    file(GLOB found CONFIGURE_DEPENDS ${folder}/*.yaml)
+    list(APPEND files ${found})
+  endforeach()
+  set(out ${CMAKE_CURRENT_BINARY_DIR}/embedded.cpp)
+  add_custom_command(OUTPUT ${out}
+    COMMAND ${CMAKE_COMMAND} -DOUT=${out} "-DFILES=${files}" -P ${EMBED_SCRIPT}
+    DEPENDS ${files} ${EMBED_SCRIPT} VERBATIM)
+  target_sources(${target} PRIVATE ${out})
+endfunction()

@@ -1,0 +1,64 @@
+#include "input/source.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr std::size_t widest = 120;   // bytes of the line shown
+constexpr std::size_t most_shown = 50;  // faults shown; the rest are counted
+
+std::string_view line_of(std::string_view text, int line) {
+  for (; line > 1; --line) text.remove_prefix(std::min(text.find('\n') + 1, text.size()));  // npos + 1 == 0
+  return text.substr(0, text.find_first_of("\r\n"));
+}
+bool continues_character(char c) { return (c & 0xC0) == 0x80; }
+
+// The part of a line around a byte, cut between characters; control characters become blanks.
+struct Excerpt { std::string text; std::size_t caret; };
+Excerpt excerpt(std::string_view line, std::size_t byte) {
+  std::size_t from = byte > widest - 20 ? byte - (widest - 20) : 0;
+  while (from < line.size() && from > 0 && continues_character(line[from])) ++from;
+  std::size_t to = std::min(line.size(), from + widest);
+  while (to < line.size() && to > from && continues_character(line[to])) --to;
+  Excerpt out{from > 0 ? "..." : "", from > 0 ? 3u : 0u};
+  for (std::size_t i = from; i < to; ++i) {
+    const bool control = static_cast<unsigned char>(line[i]) < 0x20 || line[i] == 0x7F;
+    if (i < byte && !continues_character(line[i])) ++out.caret;
+    out.text += control ? ' ' : line[i];
+  }
+  if (to < line.size()) out.text += "...";
+  return out;
+}
+std::size_t characters(std::string_view text) {
+  return text.size() - static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continues_character));
+}
+std::string render_all(const Source& source, const std::vector<Fault>& faults) {
+  std::string out;
+  for (std::size_t i = 0; i < faults.size() && i < most_shown; ++i) out += (i > 0 ? "\n" : "") + render(source, faults[i]);
+  if (faults.size() > most_shown) out += fmt::format("\n... and {} more", faults.size() - most_shown);
+  return out;
+}
+}  // namespace
+
+std::string render(const Source& source, const Fault& fault) {
+  const std::string_view line = line_of(source.text, fault.at.line);
+  const auto byte = std::min(line.size(), static_cast<std::size_t>(std::max(fault.at.column - 1, 0)));
+  const Excerpt part = excerpt(line, byte);
+  const std::string_view marked = line.substr(byte, static_cast<std::size_t>(std::max(fault.at.width, 1)));
+  const std::size_t width = std::min(std::max<std::size_t>(characters(marked), 1), widest - std::min(part.caret, widest - 1));
+  std::string out = fmt::format("{}:{}:{}: {}{}{}\n{:>5} | {}\n      | {}{}", source.name, fault.at.line,
+                                characters(line.substr(0, byte)) + 1, fault.key, fault.key.empty() ? "" : ": ", fault.message,
+                                fault.at.line, part.text, std::string(part.caret, ' '), std::string(width, '^'));
+  if (!fault.help.empty()) out += fmt::format("\n        {}", fault.help);
+  return out;
+}
+
+InputError::InputError(const Source& source, std::vector<Fault> faults)
+    : std::runtime_error([&] {
+        std::stable_sort(faults.begin(), faults.end(), [](const Fault& a, const Fault& b) {
+          return a.at.line != b.at.line ? a.at.line < b.at.line : a.at.column < b.at.column;
+        });
+        return render_all(source, faults);
+      }()),
+      faults_(std::move(faults)) {}
+}  // namespace lumwright

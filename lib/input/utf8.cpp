@@ -1,0 +1,28 @@
+#include "input/utf8.hpp"
+
+namespace lumwright {
+namespace {
+// Length of the character that starts here, 0 if none does (RFC 3629, section 4: no overlong forms, no surrogates).
+std::size_t character(std::string_view text) {
+  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+  const unsigned char first = byte(0);
+  if (first < 0x80) return (first >= 0x20 && first != 0x7F) || first == '\t' || first == '\n' || first == '\r' ? 1 : 0;
+  const std::size_t size = first >= 0xC2 && first < 0xE0 ? 2 : first >= 0xE0 && first < 0xF0 ? 3 : first >= 0xF0 && first < 0xF5 ? 4 : 0;
+  if (size == 0 || text.size() < size) return 0;
+  for (std::size_t i = 1; i < size; ++i)
+    if ((byte(i) & 0xC0) != 0x80) return 0;
+  const bool overlong = (first == 0xE0 && byte(1) < 0xA0) || (first == 0xF0 && byte(1) < 0x90);
+  const bool no_character = (first == 0xED && byte(1) > 0x9F) || (first == 0xF4 && byte(1) > 0x8F);
+  return overlong || no_character ? 0 : size;
+}
+}  // namespace
+
+std::optional<std::size_t> first_unreadable_byte(std::string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t size = character(text.substr(at));
+    if (size == 0) return at;
+    at += size;
+  }
+  return std::nullopt;
+}
+}  // namespace lumwright

@@ -1,0 +1,35 @@
+// Curves through given points: straight pieces, or a smooth one that adds no bump of its own.
+#pragma once
+#include <memory>
+#include <vector>
+
+namespace lumwright {
+/// Straight lines between points; the end pieces go on as straight lines.
+/// x must rise strictly; at least one point (which is then a constant). Throws ModelError otherwise.
+class LinearCurve {
+ public:
+  LinearCurve(std::vector<double> x, std::vector<double> y);
+  double operator()(double x) const;
+  double slope(double x) const;
+  const std::vector<double>& x() const { return x_; }
+  const std::vector<double>& y() const { return y_; }
+
+ private:
+  std::vector<double> x_, y_;
+};
+
+/// Piecewise cubic Hermite through the points, monotone wherever they are (Fritsch and Butland, 1984; Boost.Math's pchip):
+/// straight data stays straight, a dip in the data stays a dip. Under four points: straight pieces. Beyond the ends: straight.
+class MonotoneCurve {
+ public:
+  MonotoneCurve(std::vector<double> x, std::vector<double> y);
+  double operator()(double x) const;
+  const std::vector<double>& x() const { return line_.x(); }
+  const std::vector<double>& y() const { return line_.y(); }
+
+ private:
+  struct Cubic;
+  LinearCurve line_;
+  std::shared_ptr<const Cubic> cubic_;
+};
+}  // namespace lumwright

@@ -1,0 +1,17 @@
+// The entry of the library: a description in, an assessment out.
+#pragma once
+#include "build/build.hpp"
+#include "plan/assessment.hpp"
+
+namespace lumwright {
+/// Solves draught, supply and fit as far as the description allows and runs every check on them.
+/// Checks whose inputs are missing come back as `unknown` and name the keys. Throws nothing for any Build the reader accepts:
+/// a part without a physical answer becomes a failed check that says why.
+Assessment assess(const Build& build);
+
+struct CheckName {
+  std::string_view id, title, asks;
+};
+/// Every check there is, in the order they are shown.
+std::vector<CheckName> check_names();
+}  // namespace lumwright

@@ -1,0 +1,21 @@
+// The cautions: which of cautions/*.yaml apply to a build.
+#pragma once
+#include "build/build.hpp"
+#include "plan/assessment.hpp"
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace lumwright {
+/// A condition that a caution may name in its `when`. Judged from the description and from what the checks found.
+struct Condition {
+  std::string_view name;     // "always", "lithium_cells", "hot_gas_at_fan"
+  std::string_view meaning;  // for the developer's manual
+  bool (*holds)(const Build& build, const Assessment& so_far);
+};
+std::span<const Condition> conditions();
+
+/// The cautions that apply, the always-on ones first, each once. Throws std::logic_error for a caution whose `when` names no
+/// condition: our mistake.
+std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far);
+}  // namespace lumwright

@@ -1,0 +1,34 @@
+#include "published.hpp"
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+struct File {
+  std::string name;
+  Node root;
+};
+}  // namespace
+
+std::vector<data::Row> published(std::string_view topic, std::string_view list) {
+  static std::map<std::string, File> files;
+  const std::string path = std::string(PUBLISHED_DIR) + "/" + std::string(topic) + ".yaml";
+  if (!files.contains(path)) {
+    std::ifstream in(path, std::ios::binary);
+    if (!in) throw std::runtime_error("cannot read " + path);
+    const Source source{path, {std::istreambuf_iterator<char>(in), {}}};
+    std::vector<Fault> faults;
+    Node root = read_yaml(source, faults, 1024 * 1024);
+    if (!faults.empty()) throw InputError(source, faults);
+    files[path] = File{path, std::move(root)};
+  }
+  const File& file = files[path];
+  const auto found = data::rows(file.name, file.root, list);
+  if (found.empty()) throw std::runtime_error("no rows in " + path);
+  for (const data::Row& row : found)
+    if (row.source().empty() || row.standing().empty()) throw std::runtime_error("a row without source or standing in " + path);
+  return found;
+}
+}  // namespace lumwright
