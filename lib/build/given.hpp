@@ -57,7 +57,8 @@ struct EfficiencyTable {
   explicit operator bool() const { return share.has_value() || !points.empty(); }
 };
 
-/// The span a field must lie in, written as a user would write it; also shown in messages, in the schema and in the manual.
+/// The span a field must lie in, written as a user would write it; also shown in messages, in the schema and in the
+/// manual.
 struct Limits {
   std::string_view low, high;
 };
@@ -66,6 +67,8 @@ struct Field {
   std::string_view key;
   std::string_view meaning;  // one phrase: "inside diameter at its narrowest"
   std::string_view example;  // as it would stand in a file
+  bool expert = false;       // a typical value does for most builds: `new` writes it behind a `#`
 };
+inline constexpr bool expert = true;
 using Allowed = std::vector<std::string> (*)();  // the words a Text may hold; null: any short text
 }  // namespace lumwright

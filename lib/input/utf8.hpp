@@ -2,10 +2,15 @@
 #pragma once
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace lumwright {
 /// The offset of the first byte that is no part of a well-formed UTF-8 character (RFC 3629), or is a control character
-/// other than tab, line feed and carriage return.
+/// (U+0000 to U+001F, U+007F to U+009F) other than tab, line feed and carriage return.
 std::optional<std::size_t> first_unreadable_byte(std::string_view text);
+/// Bytes of the byte order mark that `text` begins with: 3 or 0.
+std::size_t byte_order_mark(std::string_view text);
+/// The text with a question mark for each control character, so that it cannot move a terminal's cursor.
+std::string printable(std::string_view text);
 }  // namespace lumwright

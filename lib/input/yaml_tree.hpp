@@ -7,8 +7,10 @@ namespace lumwright {
 struct Node {
   enum class Kind { empty, scalar, list, map } kind = Kind::empty;
   Position at{};
-  std::string text{};            // of a scalar, without its quotes
-  bool quoted = false;           // its text begins one byte behind `at`
+  std::string text{};     // of a scalar, without its quotes
+  bool quoted = false;    // its text begins one byte behind `at`
+  bool verbatim = false;  // it stands in the file as in `text`: no escapes, so that each byte has its own place
+  bool one_line = true;
   std::vector<Node> children{};  // of a list or a map, in file order
   std::string key{};             // when the parent is a map
   Position key_at{};
@@ -16,7 +18,7 @@ struct Node {
 const Node* child(const Node& map, std::string_view key);
 
 /// Reads the one document in `source`. Repeated keys are reported and the first is kept; everything that makes the rest
-/// unreadable is thrown at once as InputError: bad syntax, not UTF-8, anchors, aliases, merge keys, tags, nesting deeper than
-/// 16, a second document, more than `most_bytes`.
+/// unreadable is thrown at once as InputError: bad syntax, not UTF-8, anchors, aliases, merge keys, tags, nesting
+/// deeper than 16, a second document, more than `most_bytes`.
 Node read_yaml(const Source& source, std::vector<Fault>& faults, std::size_t most_bytes = 64 * 1024);
 }  // namespace lumwright

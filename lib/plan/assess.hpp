@@ -2,12 +2,13 @@
 #pragma once
 #include "build/build.hpp"
 #include "plan/assessment.hpp"
+#include "quantity/format.hpp"
 
 namespace lumwright {
 /// Solves draught, supply and fit as far as the description allows and runs every check on them.
 /// Checks whose inputs are missing come back as `unknown` and name the keys. Throws nothing for any Build the reader accepts:
-/// a part without a physical answer becomes a failed check that says why.
-Assessment assess(const Build& build);
+/// a part without a physical answer becomes a failed check that says why. `units` is for the sentences; numbers are typed.
+Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written);
 
 struct CheckName {
   std::string_view id, title, asks;

@@ -25,7 +25,7 @@ struct Result {
 struct Term {
   std::string symbol, meaning;
   Measure value;
-  std::string from;  // "engine.chimney.bore" where the user wrote it; "assumed"; "computed"; "table"
+  std::string from;  // "engine.chimney.bore (written)", "gas.firebox (assumed)", "computed"
 };
 
 /// What one check found.

@@ -8,26 +8,55 @@
 
 namespace lumwright {
 namespace {
-struct Usual { Kind kind; double below; std::string_view metric, imperial; };  // the first row whose `below` exceeds |si|
+struct Usual {
+  Kind kind;
+  double below;
+  std::string_view metric, imperial;
+};  // the first row whose `below` exceeds |si|
 constexpr double any = 1e300;
-const Usual usual[] = {
-    {kind_of<Length>, 0.0025, "mm", "thou"}, {kind_of<Length>, 3.0, "mm", "in"}, {kind_of<Length>, any, "m", "ft"},
-    {kind_of<Area>, any, "mm2", "in2"}, {kind_of<Volume>, 2e-3, "ml", "ml"}, {kind_of<Volume>, any, "l", "l"},
-    {kind_of<Mass>, 1.0, "g", "oz"}, {kind_of<Mass>, any, "kg", "lb"},
-    {kind_of<Duration>, 120.0, "s", "s"}, {kind_of<Duration>, 7200.0, "min", "min"}, {kind_of<Duration>, any, "h", "h"},
-    {kind_of<Velocity>, any, "m/s", "m/s"}, {kind_of<Density>, any, "kg/m3", "kg/m3"},
-    {kind_of<Pressure>, 3000.0, "Pa", "inH2O"}, {kind_of<Pressure>, any, "mbar", "psi"},
-    {kind_of<GaugePressure>, any, "bar", "psi"}, {kind_of<MassFlow>, 5e-5, "mg/s", "mg/s"}, {kind_of<MassFlow>, any, "g/s", "g/s"},
-    {kind_of<MassFlux>, any, "kg/m2/s", "kg/m2/s"}, {kind_of<VolumeFlow>, any, "l/min", "CFM"}, {kind_of<Rotation>, any, "rpm", "rpm"},
-    {kind_of<Voltage>, 0.1, "mV", "mV"}, {kind_of<Voltage>, any, "V", "V"}, {kind_of<Current>, 0.1, "mA", "mA"},
-    {kind_of<Current>, any, "A", "A"}, {kind_of<Resistance>, 1.0, "mohm", "mohm"}, {kind_of<Resistance>, any, "ohm", "ohm"},
-    {kind_of<Charge>, 3600.0 * 3, "mAh", "mAh"}, {kind_of<Charge>, any, "Ah", "Ah"}, {kind_of<Power>, any, "W", "W"},
-    {kind_of<Energy>, any, "kJ", "kJ"}, {kind_of<Temperature>, any, "degC", "degF"}, {kind_of<TemperatureRise>, any, "K", "K"},
-    {kind_of<ThermalConductance>, any, "W/K", "W/K"}, {kind_of<HeatTransfer>, any, "W/m2/K", "W/m2/K"},
-    {kind_of<SpecificEnergy>, any, "MJ/kg", "MJ/kg"}, {kind_of<SpecificHeat>, any, "J/kg/K", "J/kg/K"},
-    {kind_of<Expansion>, any, "um/m/K", "um/m/K"}, {kind_of<Inductance>, any, "uH", "uH"},
-    {kind_of<LineResistance>, any, "ohm/km", "ohm/km"}, {kind_of<Conductivity>, any, "W/m/K", "W/m/K"},
-    {kind_of<ThermalResistance>, any, "K/W", "K/W"}, {kind_of<Viscosity>, any, "Pa s", "Pa s"}};
+const Usual usual[] = {{kind_of<Length>, 0.0025, "mm", "thou"},
+                       {kind_of<Length>, 3.0, "mm", "in"},
+                       {kind_of<Length>, any, "m", "ft"},
+                       {kind_of<Area>, any, "mm2", "in2"},
+                       {kind_of<Volume>, 2e-3, "ml", "ml"},
+                       {kind_of<Volume>, any, "l", "l"},
+                       {kind_of<Mass>, 1.0, "g", "oz"},
+                       {kind_of<Mass>, any, "kg", "lb"},
+                       {kind_of<Duration>, 120.0, "s", "s"},
+                       {kind_of<Duration>, 7200.0, "min", "min"},
+                       {kind_of<Duration>, any, "h", "h"},
+                       {kind_of<Velocity>, any, "m/s", "m/s"},
+                       {kind_of<Density>, any, "kg/m3", "kg/m3"},
+                       {kind_of<Pressure>, 3000.0, "Pa", "inH2O"},
+                       {kind_of<Pressure>, any, "mbar", "psi"},
+                       {kind_of<GaugePressure>, any, "bar", "psi"},
+                       {kind_of<MassFlow>, 5e-5, "mg/s", "mg/s"},
+                       {kind_of<MassFlow>, any, "g/s", "g/s"},
+                       {kind_of<MassFlux>, any, "kg/m2/s", "kg/m2/s"},
+                       {kind_of<VolumeFlow>, any, "l/min", "CFM"},
+                       {kind_of<Rotation>, any, "rpm", "rpm"},
+                       {kind_of<Voltage>, 0.1, "mV", "mV"},
+                       {kind_of<Voltage>, any, "V", "V"},
+                       {kind_of<Current>, 0.1, "mA", "mA"},
+                       {kind_of<Current>, any, "A", "A"},
+                       {kind_of<Resistance>, 1.0, "mohm", "mohm"},
+                       {kind_of<Resistance>, any, "ohm", "ohm"},
+                       {kind_of<Charge>, 3600.0 * 3, "mAh", "mAh"},
+                       {kind_of<Charge>, any, "Ah", "Ah"},
+                       {kind_of<Power>, any, "W", "W"},
+                       {kind_of<Energy>, any, "kJ", "kJ"},
+                       {kind_of<Temperature>, any, "degC", "degF"},
+                       {kind_of<TemperatureRise>, any, "K", "K"},
+                       {kind_of<ThermalConductance>, any, "W/K", "W/K"},
+                       {kind_of<HeatTransfer>, any, "W/m2/K", "W/m2/K"},
+                       {kind_of<SpecificEnergy>, any, "MJ/kg", "MJ/kg"},
+                       {kind_of<SpecificHeat>, any, "J/kg/K", "J/kg/K"},
+                       {kind_of<Expansion>, any, "um/m/K", "um/m/K"},
+                       {kind_of<Inductance>, any, "uH", "uH"},
+                       {kind_of<LineResistance>, any, "ohm/km", "ohm/km"},
+                       {kind_of<Conductivity>, any, "W/m/K", "W/m/K"},
+                       {kind_of<ThermalResistance>, any, "K/W", "K/W"},
+                       {kind_of<Viscosity>, any, "Pa s", "Pa s"}};
 
 const UnitRow& row_for(std::string_view symbol, Kind kind) {
   const UnitRow* row = find_unit(symbol, kind);
@@ -38,9 +67,11 @@ const UnitRow& row_for(std::string_view symbol, Kind kind) {
 
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system) {
   if (q.kind.dimension == Dimension{}) return symbol == "%" ? "%" : "";
-  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr) return std::string(symbol);
+  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr)
+    return symbol == "in" && std::abs(q.si) < 0.0025 ? "thou" : std::string(symbol);  // nobody speaks of 0.0014 in
   for (const Usual& row : usual)
-    if (row.kind == q.kind && std::abs(q.si) < row.below) return std::string(system == UnitSystem::imperial ? row.imperial : row.metric);
+    if (row.kind == q.kind && std::abs(q.si) < row.below)
+      return std::string(system == UnitSystem::imperial ? row.imperial : row.metric);
   throw std::logic_error("no usual unit for " + kind_name(q.kind));
 }
 
@@ -55,14 +86,18 @@ std::string format_number(double x, int digits) {
   if (x == 0.0) return "0";
   const double size = std::abs(x);
   if (size < 1e-4 || size >= 1e7) return fmt::format("{:.{}g}", x, digits);
-  const int before = static_cast<int>(std::floor(std::log10(size)));
+  const std::string rounded =
+      fmt::format("{:.{}e}", size, digits - 1);  // 9.996 has two digits before the point once rounded
+  const int before = std::stoi(rounded.substr(rounded.find('e') + 1));
   std::string text = fmt::format("{:.{}f}", x, std::max(0, digits - 1 - before));
   if (text.find_first_not_of("-0.") == std::string::npos) return "0";
   return text;
 }
 
 std::string format(AnyQuantity q, std::string_view symbol, int digits) {
-  const std::string number = format_number(number_in(q, symbol), digits);
+  const double x = number_in(q, symbol);
+  const bool whole = symbol.empty() && std::abs(x) < 1e6 && x == std::round(x);  // a count has no decimals
+  const std::string number = whole ? fmt::format("{:.0f}", x) : format_number(x, digits);
   return symbol.empty() ? number : number + " " + std::string(symbol);
 }
 std::string percent(double share, int digits) { return format(share, "%", digits); }
@@ -70,7 +105,8 @@ std::string percent(double share, int digits) { return format(share, "%", digits
 std::string si_symbol(Kind kind) {
   if (kind.dimension == Dimension{}) return "1";
   for (const UnitRow& row : unit_table())
-    if (row.dimension == kind.dimension && row.factor == 1.0 && row.offset == 0.0 && row.reads == UnitRow::Reads::anything)
+    if (row.dimension == kind.dimension && row.factor == 1.0 && row.offset == 0.0 &&
+        row.reads == UnitRow::Reads::anything)
       return std::string(row.symbol);
   throw std::logic_error("no SI symbol for " + kind_name(kind));
 }

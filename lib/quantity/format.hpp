@@ -7,8 +7,8 @@
 namespace lumwright {
 enum class UnitSystem { as_written, metric, imperial };
 
-/// `symbol` where it can express the quantity and the system leaves the choice to the user; else the system's usual unit for
-/// this size of quantity ("mm", "l/min", "psi", "thou"). Empty for a pure number.
+/// `symbol` where it can express the quantity and the system leaves the choice to the user; else the system's usual
+/// unit for this size of quantity ("mm", "l/min", "psi", "thou"). Empty for a pure number.
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system);
 /// "0.2205 mm": `digits` significant digits, never an exponent between 1e-4 and 1e7, no unit behind a pure number.
 std::string format(AnyQuantity q, std::string_view symbol, int digits = 3);
@@ -18,6 +18,7 @@ double number_in(AnyQuantity q, std::string_view symbol);
 std::string percent(double share, int digits = 3);
 /// "kg/s", "Pa", "K": the coherent SI unit of a kind, as results are written in JSON.
 std::string si_symbol(Kind kind);
-/// `text` shortened to significant digits without trailing noise; the building block of the above.
+/// A bare number to `digits` significant digits; whole digits before the point are kept. Throws std::logic_error if not
+/// finite.
 std::string format_number(double x, int digits = 3);
 }  // namespace lumwright

@@ -76,6 +76,7 @@ struct AnyQuantity {
   AnyQuantity() = default;
   AnyQuantity(double number, Kind k) : si(number), kind(k) {}
   template <class Q>
+    requires requires { QuantityTraits<Q>::kind; }
   AnyQuantity(Q q) : si(QuantityTraits<Q>::to_si(q)), kind(kind_of<Q>) {}  // NOLINT: any quantity is one
 };
 

@@ -23,9 +23,9 @@ struct WrittenBand {  // SI numbers of the wanted kind
   std::string unit;  // the symbol to answer in; empty for a pure number
   bool has_spread;
 };
-/// Reads a quantity of `kind`. Throws QuantityError for a wrong dimension, an unknown unit (the nearest is named), a gauge
-/// number, a bare number where a unit is needed, a decimal comma, a number out of range, a spread that makes no sense.
-/// A per cent spread is relative to the value, except behind a percentage, where it is in points.
+/// Reads a quantity of `kind`. Throws QuantityError for a wrong dimension, an unknown unit (the nearest is named), a
+/// gauge number, a bare number where a unit is needed, a decimal comma, a number out of range, a spread that makes no
+/// sense. A per cent spread is relative to the value, except behind a percentage, where it is in points.
 WrittenBand parse_band(std::string_view text, Kind kind);
 
 template <class Q>

@@ -7,7 +7,7 @@
 namespace lumwright {
 struct UnitRow {
   std::string_view symbol;
-  std::string_view spellings;  // other accepted ways to write it, with blanks between
+  std::string_view spellings;  // other accepted ways to write it, with bars between
   Dimension dimension;
   double factor;      // SI value of one
   double offset = 0;  // SI value of zero: only temperature scales have one
@@ -20,8 +20,8 @@ const UnitRow* find_unit(std::string_view symbol, Kind kind);
 /// Any row with this symbol or spelling, whatever it measures.
 const UnitRow* find_unit(std::string_view symbol);
 bool fits(const UnitRow& row, Kind kind);
-/// The symbol or spelling that `word` most likely misspells, or empty.
-std::string_view nearest_unit(std::string_view word);
+/// The symbol that `word` most likely misspells among the units of `kind`, or empty.
+std::string_view nearest_unit(std::string_view word, Kind kind);
 /// "mm, cm, m, in, thou": the symbols accepted for `kind`.
 std::string accepted_units(Kind kind);
 }  // namespace lumwright

@@ -1,26 +1,35 @@
 #include "quantity/words.hpp"
 #include <algorithm>
-#include <numeric>
-#include <utility>
+#include <string>
 
 namespace lumwright {
 namespace {
-std::size_t edit_distance(std::string_view a, std::string_view b) {  // Levenshtein, one row at a time
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    std::size_t diagonal = std::exchange(row[0], i + 1);
-    for (std::size_t j = 0; j < b.size(); ++j)
-      diagonal = std::exchange(row[j + 1], std::min({row[j + 1] + 1, row[j] + 1, diagonal + (a[i] != b[j])}));
+std::string lower(std::string_view text) {
+  std::string out(text);
+  for (char& c : out) c = static_cast<char>(c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c);
+  return out;
+}
+std::size_t edit_distance(std::string_view a, std::string_view b) {  // three rows of the usual table
+  std::vector<std::size_t> before(b.size() + 1), above(b.size() + 1), row(b.size() + 1);
+  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    before.swap(above);
+    above.swap(row);
+    row[0] = i;
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] != b[j - 1])});
+      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+      if (swapped) row[j] = std::min(row[j], before[j - 2] + 1);
+    }
   }
   return row.back();
 }
 }  // namespace
 
-std::vector<std::string_view> words(std::string_view text) {
+std::vector<std::string_view> words(std::string_view text, char between) {
   std::vector<std::string_view> out;
   while (!text.empty()) {
-    const auto end = std::min(text.find(' '), text.size());
+    const auto end = std::min(text.find(between), text.size());
     if (end > 0) out.push_back(text.substr(0, end));
     text.remove_prefix(std::min(end + 1, text.size()));
   }
@@ -29,11 +38,12 @@ std::vector<std::string_view> words(std::string_view text) {
 
 std::string_view nearest(std::string_view word, std::span<const std::string_view> candidates) {
   std::string_view best;
-  if (word.size() > 60) return best;  // no key or unit is that long: not worth the square of it
+  if (word.empty() || word.size() > 60) return best;  // no key or unit is that long: not worth the square of it
   std::size_t limit = std::max<std::size_t>(1, word.size() / 3) + 1;
   for (std::string_view candidate : candidates)
-    if (const auto d = edit_distance(word, candidate); d < limit) {
-      limit = d;
+    if (const auto distance = edit_distance(lower(word), lower(candidate));
+        distance < std::min(limit, candidate.size())) {
+      limit = distance;
       best = candidate;
     }
   return best;

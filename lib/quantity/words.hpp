@@ -5,7 +5,9 @@
 #include <vector>
 
 namespace lumwright {
-std::vector<std::string_view> words(std::string_view text);
-/// The candidate that `word` most likely misspells (Levenshtein, at most a third of its letters wrong), or empty.
+std::vector<std::string_view> words(std::string_view text, char between = ' ');
+/// The candidate that `word` most likely misspells, or empty. Letters wrong, missing, added or two swapped count one
+/// each (optimal string alignment distance), letter case counts nothing; at most a third of the letters, one in a short
+/// word.
 std::string_view nearest(std::string_view word, std::span<const std::string_view> candidates);
 }  // namespace lumwright

@@ -1,0 +1,19 @@
+// The commands: each takes the options and gives what to print and the status to leave with.
+#pragma once
+#include "exit_status.hpp"
+#include "options.hpp"
+#include <string>
+
+namespace lumwright::cli {
+struct Answer {
+  std::string text;
+  ExitStatus status = fine;
+};
+Answer check(const Options& options);
+Answer explain(const Options& options);
+Answer create(const Options& options);  // `new`
+Answer units(const Options& options);
+Answer schema(const Options& options);
+Answer help(const Options& options);
+Answer version(const Options& options);
+}  // namespace lumwright::cli

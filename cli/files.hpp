@@ -1,0 +1,25 @@
+// Files in and out: a description read whole, an answer written whole.
+#pragma once
+#include "input/source.hpp"
+#include <stdexcept>
+#include <string>
+
+namespace lumwright::cli {
+/// A file that cannot be read, or one that is there already.
+struct FileError : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+/// The answer could not be written; there is nothing else to say it with but the complaint.
+struct WriteError : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+/// The file, or standard input for "-". Of an endless one no more is read than the reader needs to refuse it.
+/// Throws FileError with the reason.
+Source read_file(const std::string& name);
+/// Throws WriteError unless every byte has left the program.
+void write_output(const std::string& text);
+/// Creates the file in the same step in which it makes sure that there was none. Throws FileError where there is one or
+/// none can be made; WriteError, with the torso removed, where it cannot be filled.
+void create_file(const std::string& name, const std::string& text);
+}  // namespace lumwright::cli

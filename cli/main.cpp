@@ -1,0 +1,59 @@
+// lumwright: reads the command line, calls the library, prints, leaves. No physics here.
+#include "commands.hpp"
+#include "files.hpp"
+#include "report/explain.hpp"
+#include "terminal.hpp"
+#include <cstdio>
+#include <exception>
+#include <string>
+
+namespace {
+using namespace lumwright;
+using namespace lumwright::cli;
+
+Answer run(const Options& options) {
+  switch (options.command) {
+    case Command::help:
+      return help(options);
+    case Command::version:
+      return version(options);
+    case Command::check:
+      return check(options);
+    case Command::explain:
+      return explain(options);
+    case Command::create:
+      return create(options);
+    case Command::units:
+      return units(options);
+    case Command::schema:
+      return schema(options);
+  }
+  throw std::logic_error("a command without a body");
+}
+int complain(const std::string& text, ExitStatus status) {
+  const std::string line = text + "\n";
+  std::fwrite(line.data(), 1, line.size(), stderr);
+  return status;
+}
+}  // namespace
+
+int main(int argc, char** argv) {
+  survive_closed_pipes();
+  try {
+    const Answer answer = run(parse_options(argc, argv));
+    write_output(answer.text);
+    return answer.status;
+  } catch (const InputError& e) {
+    return complain(e.what(), bad_input);
+  } catch (const UsageError& e) {
+    return complain(std::string("lumwright: ") + e.what(), bad_input);
+  } catch (const FileError& e) {
+    return complain(std::string("lumwright: ") + e.what(), bad_input);
+  } catch (const UnknownCheck& e) {
+    return complain(std::string("lumwright: ") + e.what(), bad_input);
+  } catch (const WriteError& e) {
+    return complain(std::string("lumwright: ") + e.what(), internal);
+  } catch (const std::exception& e) {
+    return complain(std::string("lumwright: internal error: ") + e.what(), internal);
+  }
+}

@@ -1,0 +1,164 @@
+#include "options.hpp"
+#include "input/utf8.hpp"
+#include "quantity/words.hpp"
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+#include <functional>
+
+namespace lumwright::cli {
+namespace {
+struct CommandWord {
+  std::string_view word;
+  Command command;
+};
+constexpr CommandWord commands[] = {{"check", Command::check}, {"explain", Command::explain}, {"new", Command::create},
+                                    {"units", Command::units}, {"schema", Command::schema},   {"help", Command::help}};
+
+[[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
+  const std::string_view near = nearest(word, known);
+  std::string choice;
+  for (const std::string_view one : known) choice += (choice.empty() ? "" : ", ") + std::string(one);
+  throw UsageError(near.empty() ? fmt::format("{} `{}`; it may be {}", what, printable(word), choice)
+                                : fmt::format("{} `{}`; did you mean `{}`?", what, printable(word), near));
+}
+template <class T>
+struct Word {
+  std::string_view word;
+  T value;
+};
+template <class T>
+T chosen(std::string_view option, const std::string& word, const std::vector<Word<T>>& words) {
+  std::vector<std::string_view> known;
+  for (const Word<T>& row : words) {
+    if (row.word == word) return row.value;
+    known.push_back(row.word);
+  }
+  refuse(fmt::format("{} cannot be", option), word, known);
+}
+
+/// The options as text, before they mean anything.
+struct Raw {
+  std::string file, check_id, format = "text", units = "as-written", colour = "auto", topic;
+  bool help = false, version = false;
+};
+void add_style(CLI::App& command, Raw& raw) {
+  command.add_option("--units", raw.units);
+  command.add_option("--colour,--color", raw.colour);
+}
+void add_commands(CLI::App& app, Raw& raw) {
+  app.add_flag("--version", raw.version);
+  CLI::App& check = *app.add_subcommand("check");
+  check.add_option("FILE", raw.file);
+  check.add_option("--format", raw.format);
+  add_style(check, raw);
+  CLI::App& explain = *app.add_subcommand("explain");
+  explain.add_option("CHECK", raw.check_id);
+  explain.add_option("FILE", raw.file);
+  add_style(explain, raw);
+  app.add_subcommand("new")->add_option("FILE", raw.file);
+  app.add_subcommand("units");
+  app.add_subcommand("schema");
+  app.add_subcommand("help")->add_option("COMMAND", raw.topic);
+  for (CLI::App* one : app.get_subcommands(std::function<bool(CLI::App*)>())) {
+    one->set_help_flag();
+    one->add_flag("-h,--help", raw.help);
+    one->allow_extras();
+  }
+}
+std::vector<std::string> option_names(const CLI::App& command) {
+  std::vector<std::string> names;
+  for (const CLI::Option* option : command.get_options())
+    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+  return names;
+}
+/// What the parser could not place, as a complaint.
+void refuse_leftovers(const CLI::App& command, const std::string& name) {
+  const std::vector<std::string> left = command.remaining();
+  if (left.empty()) return;
+  const std::string& word = left.front();
+  if (word.size() < 2 || word.front() != '-')
+    throw UsageError(fmt::format("`{}` is one word too many for `{}`", printable(word), name));
+  const std::vector<std::string> names = option_names(command);
+  refuse(fmt::format("`{}` has no option", name), word.substr(0, word.find('=')), {names.begin(), names.end()});
+}
+void refuse_top_level(const CLI::App& app) {
+  const std::vector<std::string> left = app.remaining();
+  if (left.empty()) throw UsageError("say what to do: `lumwright check FILE`, or `lumwright --help` for the manual");
+  const std::string& word = left.front();
+  if (word.front() != '-') refuse("no command is called", word, command_words());
+  const std::string option = word.substr(0, word.find('='));
+  for (const CLI::App* one : app.get_subcommands(std::function<bool(const CLI::App*)>()))
+    for (const std::string& name : option_names(*one))
+      if (name == option)
+        throw UsageError(
+            fmt::format("`{0}` belongs behind its command: lumwright {1} ... {0}", option, one->get_name()));
+  refuse("no option is called", option, {"--help", "--version"});
+}
+void require(const std::string& argument, std::string_view name, std::string_view usage) {
+  if (argument.empty()) throw UsageError(fmt::format("{} is missing: lumwright {}", name, usage));
+}
+Options options_of(Command command, const Raw& raw) {
+  Options out;
+  out.command = command;
+  out.file = raw.file;
+  out.check_id = raw.check_id;
+  out.format = chosen<Format>("--format", raw.format, {{"text", Format::text}, {"json", Format::json}});
+  out.units = chosen<UnitSystem>(
+      "--units", raw.units,
+      {{"as-written", UnitSystem::as_written}, {"metric", UnitSystem::metric}, {"imperial", UnitSystem::imperial}});
+  out.colour = chosen<Colour>("--colour", raw.colour,
+                              {{"auto", Colour::when_terminal}, {"always", Colour::always}, {"never", Colour::never}});
+  if (command == Command::check) require(raw.file, "FILE", "check FILE");
+  if (command == Command::explain) require(raw.check_id, "CHECK", "explain CHECK FILE");
+  if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
+  if (command == Command::create) require(raw.file, "FILE", "new FILE");
+  return out;
+}
+Options help_on(const std::string& topic) {
+  Options out;
+  out.topic = topic;
+  const std::vector<std::string_view> known = command_words();
+  if (!topic.empty() && std::find(known.begin(), known.end(), topic) == known.end())
+    refuse("no command is called", topic, known);
+  return out;
+}
+}  // namespace
+
+std::vector<std::string_view> command_words() {
+  std::vector<std::string_view> out;
+  for (const CommandWord& row : commands) out.push_back(row.word);
+  return out;
+}
+
+Options parse_options(int argc, char** argv) {
+  Raw raw;
+  CLI::App app;
+  app.set_help_flag();
+  app.add_flag("-h,--help", raw.help);
+  app.allow_extras();
+  add_commands(app, raw);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ArgumentMismatch& e) {  // "--format: 1 required TEXT missing"
+    const std::string message = e.what();
+    throw UsageError(fmt::format("`{}` takes one value, behind it", message.substr(0, message.find(':'))));
+  } catch (const CLI::ParseError& e) {
+    throw UsageError(e.what());
+  }
+  const std::vector<CLI::App*> asked = app.get_subcommands();
+  if (asked.empty()) {
+    Options out;
+    if (raw.version) out.command = Command::version;
+    if (!raw.help && !raw.version) refuse_top_level(app);
+    return out;
+  }
+  const std::string name = asked.front()->get_name();
+  if (raw.help) return help_on(name);
+  refuse_leftovers(*asked.front(), name);
+  if (!app.remaining().empty()) refuse_top_level(app);
+  if (name == "help") return help_on(raw.topic);
+  for (const CommandWord& row : commands)
+    if (row.word == name) return options_of(row.command, raw);
+  throw std::logic_error("no command " + name);
+}
+}  // namespace lumwright::cli

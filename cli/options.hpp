@@ -1,0 +1,33 @@
+// The command line, taken apart. The only door to the argument parser.
+#pragma once
+#include "quantity/format.hpp"
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lumwright::cli {
+/// Arguments that mean nothing here; what() is the complaint.
+struct UsageError : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+enum class Command { help, version, check, explain, create, units, schema };
+enum class Format { text, json };
+enum class Colour { when_terminal, always, never };
+
+struct Options {
+  Command command = Command::help;
+  std::string topic{};  // of help: the command it is asked for, or empty
+  std::string file{};   // "-" is standard input, for `new` standard output
+  std::string check_id{};
+  Format format = Format::text;
+  UnitSystem units = UnitSystem::as_written;
+  Colour colour = Colour::when_terminal;
+};
+/// Throws UsageError: nothing is guessed, the nearest command, option or value is named.
+Options parse_options(int argc, char** argv);
+
+/// Every command word, in the order of the manual.
+std::vector<std::string_view> command_words();
+}  // namespace lumwright::cli

@@ -1,0 +1,35 @@
+#include "terminal.hpp"
+#include <csignal>
+#include <cstdio>
+#include <cstdlib>
+#include <string_view>
+#ifdef _WIN32
+#include <io.h>
+#else
+#include <unistd.h>
+#endif
+
+namespace lumwright::cli {
+namespace {
+bool output_is_terminal() {
+#ifdef _WIN32
+  return _isatty(_fileno(stdout)) != 0;
+#else
+  return isatty(fileno(stdout)) != 0;
+#endif
+}
+std::string_view environment(const char* name) {
+  const char* value = std::getenv(name);
+  return value == nullptr ? std::string_view() : std::string_view(value);
+}
+}  // namespace
+
+bool terminal_takes_colour() {
+  return environment("NO_COLOR").empty() && environment("TERM") != "dumb" && output_is_terminal();
+}
+void survive_closed_pipes() {
+#ifdef SIGPIPE
+  std::signal(SIGPIPE, SIG_IGN);
+#endif
+}
+}  // namespace lumwright::cli

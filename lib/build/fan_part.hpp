@@ -1,0 +1,45 @@
+// The fan: its label, its data sheet, its limits.
+#pragma once
+#include "build/given.hpp"
+#include "build/words.hpp"
+
+namespace lumwright::part {
+struct FanRating {
+  Given<Voltage> voltage;
+  Given<Current> current;
+  Given<Rotation> speed;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"voltage", "voltage on the label", "12 V"}, self.voltage, Limits{"1 V", "60 V"});
+    v({"current", "current on the label, or measured", "0.16 A"}, self.current, Limits{"1 mA", "20 A"});
+    v({"speed", "speed at that voltage", "5200 rpm"}, self.speed, Limits{"100 rpm", "60000 rpm"});
+  }
+};
+
+struct FanPart {
+  Text kind, mount;
+  Given<Length> frame, thickness;
+  FanRating rated;
+  Points<VolumeFlow, Pressure> curve;
+  Points<Voltage, Rotation> speed_at;
+  Given<Voltage> starts_at;
+  Given<Temperature> gas_limit;
+  Given<Mass> mass;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"kind", "axial (air straight through) or centrifugal (air out at the side)", "axial"}, self.kind, &fan_words);
+    v({"frame", "side of the frame", "50 mm"}, self.frame, Limits{"10 mm", "500 mm"});
+    v({"thickness", "depth of the frame", "20 mm"}, self.thickness, Limits{"3 mm", "300 mm"});
+    v.section({"rated", "what the label says", ""}, self.rated);
+    v({"curve", "data sheet: volume flow and static pressure at rated voltage, from shut to free air",
+       "[ [0 l/min, 58 Pa], [120 l/min, 44 Pa], [240 l/min, 26 Pa], [390 l/min, 0 Pa] ]"},
+      self.curve, Limits{"0 l/min", "20000 l/min"}, Limits{"0 Pa", "20 kPa"});
+    v({"speed_at", "measured speeds at some voltages", "[ [7 V, 3100 rpm], [12 V, 5200 rpm] ]", expert}, self.speed_at,
+      Limits{"0 V", "80 V"}, Limits{"0 rpm", "80000 rpm"});
+    v({"starts_at", "lowest voltage at which it starts by itself", "5 V"}, self.starts_at, Limits{"0.3 V", "60 V"});
+    v({"gas_limit", "hottest gas it may draw", "70 degC"}, self.gas_limit, Limits{"20 degC", "600 degC"});
+    v({"mount", "on top of the box, or inside it", "outside"}, self.mount, &mount_words);
+    v({"mass", "mass of the fan", "45 g"}, self.mass, Limits{"1 g", "20 kg"});
+  }
+};
+}  // namespace lumwright::part

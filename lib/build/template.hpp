@@ -1,0 +1,11 @@
+// Texts that teach the description: a commented file to start from, and the units it may use.
+#pragma once
+#include <string>
+
+namespace lumwright {
+/// A description with every key, its meaning, its limits and an example; keys that most builds leave out stand behind
+/// `#`.
+std::string new_description();
+/// The units by kind of quantity, with examples of fractions and spreads; 80 columns.
+std::string units_listing();
+}  // namespace lumwright

@@ -1,0 +1,16 @@
+// Tabled heat capacity of air.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct AirHeatCapacity {
+  Temperature temperature;
+  SpecificHeat value;
+  std::string source;
+  std::string standing;
+};
+/// In rising order of temperature.
+const std::vector<AirHeatCapacity>& air_heat_capacities();
+}  // namespace lumwright::data

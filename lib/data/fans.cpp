@@ -1,0 +1,149 @@
+#include "data/fans.hpp"
+#include "data/table.hpp"
+#include "quantity/errors.hpp"
+#include "quantity/format.hpp"
+#include <stdexcept>
+
+namespace lumwright::data {
+namespace {
+FanKind read_kind(const Row& row) {
+  const std::string kind = row.text("kind");
+  for (const FanKind known : {FanKind::axial, FanKind::centrifugal})
+    if (kind == name(known)) return known;
+  throw std::logic_error("fans.yaml: unknown kind " + kind);
+}
+FanDepth read_depth(const Row& row) {
+  return {.kind = read_kind(row),
+          .thinnest = row.quantity<Length>("thinnest"),
+          .thickest = row.quantity<Length>("thickest")};
+}
+Band<double> with_range(const Row& row, const std::string& key) {
+  const Band<double> range = row.band<double>(key + "_range");
+  return {.value = row.number(key), .low = range.low, .high = range.high};
+}
+FanShape read_shape(const Row& row) {
+  FanShape shape{.depth = read_depth(row),
+                 .flow = row.numbers("flow"),
+                 .pressure = row.numbers("pressure"),
+                 .source = row.source(),
+                 .standing = row.standing()};
+  if (shape.flow.size() != shape.pressure.size()) throw std::logic_error("fans.yaml: a shape with odd lists");
+  return shape;
+}
+FanTipSpeed read_tip_speed(const Row& row) {
+  return {.depth = read_depth(row),
+          .wheel_share = row.number("wheel_share"),
+          .psi = row.band<double>("psi"),
+          .phi = row.band<double>("phi"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+FanCredibility read_credibility(const Row& row) {
+  return {.kind = read_kind(row),
+          .psi = row.band<double>("psi"),
+          .phi = row.band<double>("phi"),
+          .psi_reject = row.number("psi_reject"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+FanStall read_stall(const Row& row) {
+  return {.kind = read_kind(row),
+          .from = row.number("from"),
+          .to = row.number("to"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+FanTolerance read_tolerance(const Row& row) {
+  return {.pressure = row.number("pressure"),
+          .flow = row.number("flow"),
+          .speed = row.number("speed"),
+          .current = row.number("current"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+FanVoltage read_voltage(const Row& row) {
+  return {.zero_speed = with_range(row, "zero_speed"),
+          .starts = with_range(row, "starts"),
+          .stops_over_starts = with_range(row, "stops_over_starts"),
+          .highest = row.number("highest"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+FanGasLimit read_gas_limit(const Row& row) {
+  return {.watch = row.quantity<Temperature>("watch"),
+          .stop = row.quantity<Temperature>("stop"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+GenericFan read_generic(const Row& row) {
+  return {.id = row.text("id"),
+          .kind = read_kind(row),
+          .frame = row.quantity<Length>("frame"),
+          .thickness = row.quantity<Length>("thickness"),
+          .rated_voltage = row.quantity<Voltage>("voltage"),
+          .rated_current = row.quantity<Current>("current"),
+          .rated_speed = row.quantity<Rotation>("speed"),
+          .shut_off = row.quantity<Pressure>("shut_off"),
+          .free_air = row.quantity<VolumeFlow>("free_air"),
+          .pressure_spread = row.number("pressure_spread"),
+          .flow_spread = row.number("flow_spread"),
+          .gas_limit = row.quantity<Temperature>("gas_limit"),
+          .source = row.source(),
+          .standing = row.standing()};
+}
+
+template <class Read>
+auto read_all(std::string_view list, Read read) {
+  std::vector<decltype(read(std::declval<const Row&>()))> all;
+  for (const Row& row : rows("fans", list)) all.push_back(read(row));
+  if (all.empty()) throw std::logic_error("fans.yaml: no rows under " + std::string(list));
+  return all;
+}
+template <class T>
+const T& for_depth(const std::vector<T>& all, FanKind kind, Length thickness) {
+  for (const T& row : all)
+    if (row.depth.kind == kind && thickness >= row.depth.thinnest && thickness < row.depth.thickest) return row;
+  throw ModelError("fan thickness " + format(thickness, "mm") + " is outside the table of " + std::string(name(kind)) +
+                   " fans");
+}
+}  // namespace
+
+std::string_view name(FanKind kind) { return kind == FanKind::axial ? "axial" : "centrifugal"; }
+
+const FanShape& fan_shape(FanKind kind, Length thickness) {
+  static const std::vector<FanShape> all = read_all("shapes", read_shape);
+  return for_depth(all, kind, thickness);
+}
+const FanTipSpeed& fan_tip_speed(FanKind kind, Length thickness) {
+  static const std::vector<FanTipSpeed> all = read_all("tip_speed", read_tip_speed);
+  return for_depth(all, kind, thickness);
+}
+const FanCredibility& fan_credibility(FanKind kind) {
+  static const std::vector<FanCredibility> all = read_all("credible", read_credibility);
+  for (const FanCredibility& row : all)
+    if (row.kind == kind) return row;
+  throw std::logic_error("fans.yaml: a kind without limits");
+}
+const FanStall* fan_stall(FanKind kind) {
+  static const std::vector<FanStall> all = read_all("stall", read_stall);
+  for (const FanStall& row : all)
+    if (row.kind == kind) return &row;
+  return nullptr;
+}
+const FanTolerance& fan_tolerance() {
+  static const FanTolerance row = read_all("tolerance", read_tolerance).front();
+  return row;
+}
+const FanVoltage& fan_voltage() {
+  static const FanVoltage row = read_all("voltage", read_voltage).front();
+  return row;
+}
+const FanGasLimit& fan_gas_limit() {
+  static const FanGasLimit row = read_all("gas_limit", read_gas_limit).front();
+  return row;
+}
+const std::vector<GenericFan>& generic_fans() {
+  static const std::vector<GenericFan> all = read_all("generic", read_generic);
+  return all;
+}
+}  // namespace lumwright::data

@@ -1,0 +1,27 @@
+// Miniature fuses: standard ratings with their cold resistance, and the two rules for what a fuse carries for ever.
+#pragma once
+#include "quantity/band.hpp"
+#include "quantity/quantity.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct FuseRow {
+  Current rating;
+  Band<Resistance> cold;
+  std::string source;
+  std::string standing;
+};
+/// By rising rating.
+const std::vector<FuseRow>& fuses();
+
+struct FuseRule {
+  std::string id;         // "UL 248-14", "IEC 60127-2"
+  double continuous;      // share of the rating that may flow continuously
+  double opens;           // multiple of the rating at which it opens...
+  Duration opens_within;  // ...within this time
+  std::string source;
+  std::string standing;
+};
+const std::vector<FuseRule>& fuse_rules();
+}  // namespace lumwright::data

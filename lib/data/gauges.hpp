@@ -1,0 +1,18 @@
+// What a gauge number can mean: three different thicknesses, so the program asks for millimetres instead.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct GaugeMeaning {
+  std::string series;  // short: "SWG", "AWG", "US steel"
+  std::string name;    // in full, with what the series is used for
+  Length thickness;    // of sheet or wall; diameter of wire
+  std::string source;
+  std::string standing;
+};
+
+/// The thicknesses that `number` stands for, British first. Empty when the table (3 to 36) has no such number.
+std::vector<GaugeMeaning> gauge_candidates(int number);
+}  // namespace lumwright::data

@@ -1,0 +1,75 @@
+#include "data/losses.hpp"
+#include "data/table.hpp"
+#include "quantity/errors.hpp"
+#include <stdexcept>
+
+namespace lumwright::data {
+namespace {
+Discharge read_discharge(const Row& row) {
+  return {row.text("id"), row.band<double>("value"), row.source(), row.standing()};
+}
+Roughness read_roughness(const Row& row) {
+  return {row.text("id"), row.band<Length>("value"), row.source(), row.standing()};
+}
+Points read_points(const Row& row) {
+  return {row.text("id"), row.numbers("x"), row.numbers("y"), row.source(), row.standing()};
+}
+Grid read_grid(const Row& row) {
+  return {row.text("id"),           row.numbers("along"), row.numbers("x"),
+          row.rows_of_numbers("y"), row.source(),         row.standing()};
+}
+Spline read_spline(const Row& row) {
+  const auto degree = static_cast<std::size_t>(row.number("degree"));
+  Spline s{row.text("id"), degree, row.numbers("knots"), row.numbers("coefficients"), row.source(), row.standing()};
+  if (s.knots.size() != s.coefficients.size() + degree + 1) throw std::logic_error("losses.yaml: odd lists in " + s.id);
+  return s;
+}
+Polynomial read_polynomial(const Row& row) {
+  return {row.text("id"), row.number("centre"), row.number("half_width"), row.numbers("coefficients"),
+          row.source(),   row.standing()};
+}
+
+template <class Read>
+auto read_all(std::string_view list, Read read) {
+  std::vector<decltype(read(std::declval<const Row&>()))> all;
+  for (const Row& row : rows("losses", list)) all.push_back(read(row));
+  return all;
+}
+template <class T>
+const T& by_id(const std::vector<T>& all, std::string_view id) {
+  for (const T& row : all)
+    if (row.id == id) return row;
+  throw std::logic_error("losses.yaml: no row " + std::string(id));
+}
+}  // namespace
+
+const std::vector<Discharge>& discharges() {
+  static const std::vector<Discharge> all = read_all("discharge", read_discharge);
+  return all;
+}
+const std::vector<Roughness>& roughnesses() {
+  static const std::vector<Roughness> all = read_all("roughness", read_roughness);
+  return all;
+}
+const Roughness& roughness(std::string_view id) {
+  for (const Roughness& row : roughnesses())
+    if (row.id == id) return row;
+  throw ModelError("no roughness is known of a wall called '" + std::string(id) + "'");
+}
+const Points& loss_points(std::string_view id) {
+  static const std::vector<Points> all = read_all("points", read_points);
+  return by_id(all, id);
+}
+const Grid& loss_grid(std::string_view id) {
+  static const std::vector<Grid> all = read_all("projecting_inlet", read_grid);
+  return by_id(all, id);
+}
+const Spline& loss_spline(std::string_view id) {
+  static const std::vector<Spline> all = read_all("splines", read_spline);
+  return by_id(all, id);
+}
+const Polynomial& loss_polynomial(std::string_view id) {
+  static const std::vector<Polynomial> all = read_all("polynomials", read_polynomial);
+  return by_id(all, id);
+}
+}  // namespace lumwright::data

@@ -1,0 +1,22 @@
+#include "data/measuring.hpp"
+#include "data/table.hpp"
+#include <stdexcept>
+
+namespace lumwright::data {
+const std::vector<MeasuringMethod>& measuring_methods() {
+  static const std::vector<MeasuringMethod> methods = [] {
+    std::vector<MeasuringMethod> found;
+    for (const Row& row : rows("measuring", "methods"))
+      found.push_back({row.text("id"), row.text("name"), row.yes("bore"), row.yes("outside"),
+                       row.quantity<Length>("uncertainty"), row.source(), row.standing()});
+    return found;
+  }();
+  return methods;
+}
+
+const MeasuringMethod& measuring_method(const std::string& id) {
+  for (const MeasuringMethod& method : measuring_methods())
+    if (method.id == id) return method;
+  throw std::logic_error("measuring.yaml has no method with the id " + id);
+}
+}  // namespace lumwright::data

@@ -1,0 +1,21 @@
+// Ways to measure a bore or a tube, and how far each can be trusted.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct MeasuringMethod {
+  std::string id;
+  std::string name;
+  bool bore;           // measures a bore
+  bool outside;        // measures an outside diameter
+  Length uncertainty;  // expanded (k = 2), on 10 to 40 mm
+  std::string source;
+  std::string standing;
+};
+const std::vector<MeasuringMethod>& measuring_methods();
+
+/// One method by id. Throws std::logic_error for an id that the table lacks.
+const MeasuringMethod& measuring_method(const std::string& id);
+}  // namespace lumwright::data

@@ -1,0 +1,28 @@
+#include "data/metals.hpp"
+#include "data/table.hpp"
+
+namespace lumwright::data {
+const std::vector<MetalRow>& metals() {
+  static const std::vector<MetalRow> all = [] {
+    std::vector<MetalRow> found;
+    for (const Row& row : rows("metals", "metals"))
+      found.push_back({row.text("name"), row.texts("also"), row.optional<Expansion>("expansion"),
+                       row.optional<SpecificHeat>("specific_heat"), row.optional<Temperature>("solidus"),
+                       row.has("elongation_form") ? std::optional(row.text("elongation_form")) : std::nullopt,
+                       row.source(), row.standing()});
+    return found;
+  }();
+  return all;
+}
+
+const std::vector<ElongationForm>& elongation_forms() {
+  static const std::vector<ElongationForm> all = [] {
+    std::vector<ElongationForm> found;
+    for (const Row& row : rows("metals", "elongation_forms"))
+      found.push_back({row.text("id"), row.numbers("celsius_coefficients"), row.quantity<Temperature>("from"),
+                       row.quantity<Temperature>("to"), row.source(), row.standing()});
+    return found;
+  }();
+  return all;
+}
+}  // namespace lumwright::data

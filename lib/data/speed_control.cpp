@@ -1,0 +1,36 @@
+#include "data/speed_control.hpp"
+#include "data/table.hpp"
+
+namespace lumwright::data {
+namespace {
+Band<double> triple(const Row& row, std::string_view key) {
+  const std::vector<double> v = row.numbers(key);
+  return {.value = v.at(1), .low = v.at(0), .high = v.at(2)};
+}
+}  // namespace
+
+const MotorShares& motor_shares() {
+  static const MotorShares shares = [] {
+    const Row row = section("speed_control", "motor");
+    return MotorShares{.winding = row.number("winding"),
+                       .back_emf = row.number("back_emf"),
+                       .idle = row.number("idle"),
+                       .air = row.number("air"),
+                       .source = row.source(),
+                       .standing = row.standing()};
+  }();
+  return shares;
+}
+
+const FanElectrics& fan_electrics() {
+  static const FanElectrics electrics = [] {
+    const Row row = section("speed_control", "electrics");
+    return FanElectrics{.current_exponent = triple(row, "current_exponent"),
+                        .start_current = triple(row, "start_current"),
+                        .regulator_dropout = row.quantity<Voltage>("regulator_dropout"),
+                        .source = row.source(),
+                        .standing = row.standing()};
+  }();
+  return electrics;
+}
+}  // namespace lumwright::data

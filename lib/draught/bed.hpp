@@ -1,0 +1,65 @@
+// Resistance of a bed of fuel lumps: Ergun's equation, four others to judge it by, and when the bed lifts.
+#pragma once
+#include "quantity/quantity.hpp"
+
+namespace lumwright {
+/// Gas that rises through a bed. The effective size is particle * sphericity.
+struct BedFlow {
+  Length particle;    // diameter of the sphere with a lump's volume; for broken fuel the middle of the sieve range
+  double sphericity;  // above 0 to 1
+  double voidage;     // open share of the bed's volume, between 0 and 1
+  Length depth;
+  Velocity superficial;  // as if the bed were empty
+  Density density;
+  Viscosity viscosity;
+};
+
+/// Ergun, Chem. Eng. Prog. 48 (1952) 89-94. +-30 % for broken lumps before the spread of the voidage, which weighs
+/// most. Re/(1 - voidage) 1 to 2500. Throws ModelError for a voidage or sphericity out of range, sizes or gas
+/// properties that are not above zero, or a velocity below zero; so do the other four.
+Pressure ergun(const BedFlow& bed);
+/// Carman, Trans. Inst. Chem. Eng. 15 (1937) 150-166.
+Pressure carman(const BedFlow& bed);
+/// Erdim, Akgiray and Demir, Powder Technology 283 (2015) 488-504.
+Pressure erdim(const BedFlow& bed);
+/// KTA 3102.3 (1981), for beds of spheres.
+Pressure kta(const BedFlow& bed);
+/// Brauer (1960), after VDI Heat Atlas.
+Pressure brauer(const BedFlow& bed);
+
+/// A bed on its grate.
+struct Bed {
+  Length particle;
+  double sphericity;
+  double voidage;
+  Length depth;
+  Area grate;
+};
+/// The flow in `bed` when `flow` passes it at one gas state.
+BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity);
+/// Ergun's drop at a mass flow; rises with gas temperature because a hot gas is thin and viscous.
+Pressure bed_drop(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity);
+/// The mass flow that makes the drop; the exact inverse of bed_drop. A drop of zero gives zero.
+MassFlow bed_flow(const Bed& bed, Pressure drop, Density density, Viscosity viscosity);
+
+/// Drop at which the gas carries the bed's own weight: (1 - voidage) rho g depth. Voidage between 0 and 1.
+Pressure bed_lifting_pressure(const Bed& bed, Density piece);
+
+/// Speed at which a round piece of this size hangs in the rising gas: drag of a sphere after Barati, Neyshabouri and
+/// Ahmadi, Powder Technology 257 (2014). +-5 % for a sphere; flakes fly at less. Reynolds number up to 2e5, piece
+/// denser than the gas, else ModelError.
+struct LoosePiece {
+  Length diameter;
+  Density density;
+};
+Velocity terminal_velocity(const LoosePiece& piece, Density gas, Viscosity viscosity);
+
+/// Voidage of a random bed in a round box: Benyahia and O'Neill, Particulate Science and Technology 23 (2005) 169-177.
+/// Box 1.5 to 50 particles wide, sphericity 0.42 to 1, else ModelError.
+struct PackedBox {
+  Length particle;
+  Length box;
+  double sphericity;
+};
+double packed_voidage(const PackedBox& packed);
+}  // namespace lumwright

@@ -1,0 +1,62 @@
+#include "matter/air.hpp"
+#include "data/air.hpp"
+#include "matter/range.hpp"
+#include "numeric/curve.hpp"
+
+namespace lumwright {
+namespace {
+constexpr SpecificHeat gas_constant = 287.05 * J_per_kg_K;  // dry air, 8.31446 / 0.028965
+constexpr Range known = {200.0, 2500.0};                    // K
+
+double checked_kelvin(Temperature t) {
+  require_within("air temperature", t, known);
+  return in(above_absolute_zero(t), K);
+}
+
+/// Sutherland's form, for viscosity and conductivity alike: x0 (T/T0)^1.5 (T0 + S) / (T + S), T0 = 273.15 K.
+double sutherland(double x0, double s, double t) {
+  constexpr double t0 = 273.15;
+  const double ratio = t / t0;
+  return x0 * ratio * std::sqrt(ratio) * (t0 + s) / (t + s);
+}
+
+MonotoneCurve heat_capacity_curve() {
+  std::vector<double> t, cp;
+  for (const data::AirHeatCapacity& row : data::air_heat_capacities()) {
+    t.push_back(in(above_absolute_zero(row.temperature), K));
+    cp.push_back(in(row.value, J_per_kg_K));
+  }
+  return {std::move(t), std::move(cp)};
+}
+}  // namespace
+
+Density air_density(Temperature t, Pressure absolute) {
+  checked_kelvin(t);
+  require_above_zero("absolute pressure", absolute);
+  return absolute / (gas_constant * above_absolute_zero(t));
+}
+
+Viscosity air_viscosity(Temperature t) { return sutherland(1.716e-5, 110.4, checked_kelvin(t)) * Pa_s; }
+
+Conductivity air_conductivity(Temperature t) { return sutherland(0.0241, 194.0, checked_kelvin(t)) * W_per_m_K; }
+
+SpecificHeat air_heat_capacity(Temperature t) {
+  static const MonotoneCurve curve = heat_capacity_curve();
+  return curve(checked_kelvin(t)) * J_per_kg_K;
+}
+
+double prandtl(Temperature t) { return air_viscosity(t) * air_heat_capacity(t) / air_conductivity(t); }
+
+Atmosphere standard_atmosphere(Length altitude) {
+  require_within("altitude", altitude, {-1000.0, 11000.0});
+  constexpr Length earth = 6356766.0 * m;                               // nominal radius of the standard
+  constexpr double lapse = 0.0065, t0 = 288.15, r = 8314.32 / 28.9644;  // K/m, K, J/kgK
+  const double geopotential = in(altitude * (earth / (earth + altitude)), m);
+  const double t = t0 - lapse * geopotential;
+  const double exponent = in(standard_gravity, m / s / s) / (r * lapse);
+  const Pressure p = std::pow(t / t0, exponent) * atmosphere;
+  return {.temperature = kelvin(t), .pressure = p, .density = in(p, Pa) / (r * t) * kg_per_m3};
+}
+Density standard_atmosphere_density(Length altitude) { return standard_atmosphere(altitude).density; }
+Pressure standard_atmosphere_pressure(Length altitude) { return standard_atmosphere(altitude).pressure; }
+}  // namespace lumwright

@@ -1,0 +1,48 @@
+#include "plan/assess.hpp"
+#include "plan/cautions.hpp"
+#include "plan/check.hpp"
+#include "plan/results.hpp"
+
+namespace lumwright {
+namespace {
+std::optional<Finding> run(const Check& check, const Solved& solved) {
+  std::optional<Finding> finding;
+  try {
+    finding = check.judge(solved);
+  } catch (const ModelError& e) {
+    finding = Finding{.verdict = Verdict::fail, .why = e.what(), .action = "change what is named here and check again", .source = "the model", .standing = "derived"};
+  }
+  if (!finding) return std::nullopt;
+  finding->id = check.id;
+  finding->title = check.title;
+  return finding;
+}
+// A build with open questions is never more than `watch`: what is not known has not passed.
+Verdict overall(const std::vector<Finding>& findings) {
+  Verdict verdict = Verdict::pass;
+  for (const Finding& finding : findings) {
+    if (finding.verdict == Verdict::fail) return Verdict::fail;
+    if (finding.verdict != Verdict::pass) verdict = Verdict::watch;
+  }
+  return verdict;
+}
+}  // namespace
+
+Assessment assess(const Build& build, UnitSystem units) {
+  Solved solved = solve(build);
+  solved.units = units;
+  Assessment assessment{.build = build.name ? *build.name : std::string(), .file = build.file, .verdict = Verdict::unknown, .results = results_of(solved),
+                        .checks = {}, .assumed = solved.inputs.assumed(units), .cautions = {}, .series = series_of(solved)};
+  for (const Check& check : all_checks())
+    if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
+  assessment.verdict = overall(assessment.checks);
+  assessment.cautions = cautions_for(build, assessment);
+  return assessment;
+}
+
+std::vector<CheckName> check_names() {
+  std::vector<CheckName> names;
+  for (const Check& check : all_checks()) names.push_back({check.id, check.title, check.asks});
+  return names;
+}
+}  // namespace lumwright

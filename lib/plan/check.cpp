@@ -1,0 +1,27 @@
+#include "plan/check.hpp"
+#include "quantity/format.hpp"
+
+namespace lumwright {
+Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like) {
+  const Input* input = solved.inputs.find(like);
+  return {quantity, input != nullptr ? input->unit : ""};
+}
+std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like, int digits) {
+  const Measure m = measure(solved, quantity, like);
+  return format(m.quantity, choose_unit(m.quantity, m.unit, solved.units), digits);
+}
+Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key) {
+  const Input* input = solved.inputs.find(key);
+  if (input == nullptr) throw std::logic_error("no input " + std::string(key));
+  const char* origin = input->origin == Origin::written ? "written" : "assumed";
+  return {std::string(symbol), std::string(meaning), {input->value, input->unit}, std::string(key) + " (" + origin + ")"};
+}
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity, std::string_view like) {
+  return {std::string(symbol), std::string(meaning), measure(solved, quantity, like), "computed"};
+}
+Finding lacking(std::vector<std::string> keys) {
+  Finding finding;
+  finding.missing = std::move(keys);
+  return finding;
+}
+}  // namespace lumwright

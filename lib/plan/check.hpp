@@ -1,0 +1,47 @@
+// A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function of
+// the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
+#pragma once
+#include "plan/assessment.hpp"
+#include "plan/solved.hpp"
+#include <string_view>
+#include <vector>
+
+namespace lumwright {
+struct Check {
+  std::string_view id;     // "fit.hot"
+  std::string_view title;  // "Tube in the chimney, hot"
+  std::string_view asks;   // "Does the hot tube still slide in a cold chimney?"
+  int order;               // where it stands in the report
+  std::optional<Finding> (*judge)(const Solved& solved);  // nothing where the question does not arise
+};
+/// Every check, in the order they are shown. Written by lib/plan/registry.cmake.
+const std::vector<Check>& all_checks();
+
+// What checks are written with.
+
+/// The quantity in the unit that the user wrote for `like` (a key), or with no preference.
+Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like = "");
+/// "0.12 mm", in the unit system of the run.
+std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like = "", int digits = 3);
+/// A number that was read from the description, assumed, or looked up under `key`.
+Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key);
+/// A number that the model worked out.
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity, std::string_view like = "");
+
+/// For a part that could not be solved: unknown with its keys, or a failure with what physics said.
+template <class T>
+Finding unsolved(const Outcome<T>& part, std::string_view action = "change the part named here and check again") {
+  Finding finding;
+  finding.missing = part.missing;
+  finding.why = part.impossible;
+  if (!part.impossible.empty()) {
+    finding.verdict = Verdict::fail;
+    finding.action = action;
+    finding.source = "the model";
+    finding.standing = "derived";
+  }
+  return finding;
+}
+/// Unknown for want of these keys.
+Finding lacking(std::vector<std::string> keys);
+}  // namespace lumwright

@@ -1,0 +1,44 @@
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string why(const Solved& solved, const Duty& duty) {
+  const std::string at = fmt::format("the fan works at {} of its free-air flow", percent(duty.free_air_share, 2));
+  if (duty.several) return at + fmt::format(", and {} flows satisfy the balance: it may settle at a lower one", duty.crossings.size());
+  if (duty.stall == StallZone::unsteady) return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
+  if (duty.stall == StallZone::stalled) return at + ", left of its dip: steady, noisy, and only the shut-off pressure of the sheet can be trusted";
+  (void)solved;
+  return at + ", clear of stall";
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.draught) return unsolved(solved.draught);
+  if (!solved.draught->hot) return std::nullopt;  // the flow was measured: there is no fan to judge
+  const Duty& duty = *solved.draught->hot;
+  Finding f;
+  f.value = measure(solved, duty.free_air_share);
+  f.value->unit = "%";
+  if (const data::FanStall* stall = data::fan_stall(solved.fan->label.kind)) {
+    f.limit = Measure{AnyQuantity(stall->to), "%"};
+    f.terms.push_back(computed(solved, "q_1", "stall begins below this share", stall->from));
+    f.terms.push_back(computed(solved, "q_2", "clear of stall above this share", stall->to));
+    f.source = stall->source;
+    f.standing = stall->standing;
+  } else {
+    f.source = "centrifugal fans keep a falling curve";
+    f.standing = "memory";
+  }
+  f.verdict = duty.several || duty.stall == StallZone::unsteady ? Verdict::watch : Verdict::pass;
+  f.why = why(solved, duty);
+  if (f.verdict == Verdict::watch) f.action = "count on the shut-off pressure alone; a centrifugal fan of the same power is steadier on this duty";
+  f.formula = "share = flow at the fan / free-air flow at the same speed";
+  f.terms.push_back(computed(solved, "V", "flow at the fan", duty.flow.fan_volume));
+  f.terms.push_back(computed(solved, "q", "share of free-air flow", duty.free_air_share));
+  return f;
+}
+}  // namespace
+
+Check draught_steady() {
+  return {"draught.steady", "Is the fan steady there", "Does the fan work in its stalled region, or at one of several points?", 120, judge};
+}
+}  // namespace lumwright

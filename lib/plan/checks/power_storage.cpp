@@ -1,0 +1,31 @@
+#include "plan/check.hpp"
+#include "power/cell.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr Duration month = 30.0 * 24.0 * hour;
+
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.supply) return std::nullopt;
+  const SolvedSupply& s = *solved.supply;
+  const auto& chemistry = s.pack_input.cell.chemistry;
+  const double kept = charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
+  Finding f;
+  f.value = Measure{AnyQuantity(kept), "%"};
+  f.limit = Measure{AnyQuantity(0.7), "%"};
+  f.verdict = kept >= 0.7 ? Verdict::pass : Verdict::watch;
+  f.why = fmt::format("after a month on the shelf about {} of a full charge is left", percent(kept, 2));
+  f.action = kept >= 0.9 ? "" : "charge it the day before";
+  f.source = chemistry.source;
+  f.standing = chemistry.standing;
+  f.formula = "kept = (1 - first day) exp(-loss * months)";
+  f.terms = {computed(solved, "loss", "for each month at 20 degC", chemistry.loss_per_month.value), computed(solved, "kept", "after 30 days", kept)};
+  return f;
+}
+}  // namespace
+
+Check power_storage() {
+  return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", 410, judge};
+}
+}  // namespace lumwright

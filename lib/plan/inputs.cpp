@@ -1,0 +1,79 @@
+#include "plan/inputs.hpp"
+#include "data/table.hpp"
+#include "quantity/format.hpp"
+#include "quantity/text.hpp"
+#include <algorithm>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+using TypicalRows = std::map<std::string, data::Row, std::less<>>;
+const TypicalRows& typical_rows() {
+  static const TypicalRows rows = [] {
+    TypicalRows found;
+    for (const data::Row& row : data::rows("typical", "values")) found.emplace(row.text("key"), row);
+    return found;
+  }();
+  return rows;
+}
+const data::Row& typical_row(std::string_view key) {
+  const auto found = typical_rows().find(key);
+  if (found == typical_rows().end()) throw std::logic_error("no typical value for " + std::string(key));
+  return found->second;
+}
+std::string band_text(const Input& input, UnitSystem units) {
+  if (!(input.low < input.high)) return "";
+  const std::string unit = choose_unit(input.value, input.unit, units);
+  return format({input.low, input.value.kind}, unit) + " .. " + format({input.high, input.value.kind}, unit);
+}
+}  // namespace
+
+const Input* Inputs::find(std::string_view key) const {
+  const auto found = all_.find(key);
+  return found == all_.end() ? nullptr : &found->second;
+}
+double Inputs::record(std::string_view key, Input input) {
+  if (const Input* earlier = find(key)) return earlier->value.si;  // one value for a key in one solve
+  if (draw_) input.value.si = draw_(key, input);
+  return all_.emplace(std::string(key), std::move(input)).first->second.value.si;
+}
+double Inputs::assume(std::string_view key, Input input, Assumed note) {
+  if (const Input* earlier = find(key)) return earlier->value.si;
+  note.key = std::string(key);
+  if (note.value.empty()) note.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
+  if (note.band.empty()) note.band = band_text(input, UnitSystem::as_written);
+  assumed_.push_back(std::move(note));
+  return record(key, std::move(input));
+}
+double Inputs::typical(std::string_view key, Kind kind) {
+  const data::Row& row = typical_row(key);
+  const WrittenBand value = parse_band(row.text("value"), kind), band = parse_band(row.text("band"), kind);
+  return assume(key, {AnyQuantity(value.value, kind), band.low, band.high, value.unit, Origin::assumed},
+                {"", row.text("value"), row.text("band"), row.text("why"), row.source(), row.standing()});
+}
+std::string Inputs::usual(std::string_view key, const Text& given) {
+  if (given) return *given;
+  const data::Row& row = typical_row(key);
+  note({std::string(key), row.text("word"), "", row.text("why"), row.source(), row.standing()});
+  return row.text("word");
+}
+int Inputs::count(std::string_view key, const Count& given, int otherwise, std::string_view why) {
+  if (given) return *given;
+  note({std::string(key), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
+  return otherwise;
+}
+std::vector<Assumed> Inputs::assumed(UnitSystem units) const {
+  std::vector<Assumed> converted = assumed_;
+  if (units == UnitSystem::as_written) return converted;
+  for (Assumed& one : converted)
+    if (const Input* input = find(one.key)) {
+      one.value = format(input->value, choose_unit(input->value, input->unit, units));
+      one.band = band_text(*input, units);
+    }
+  return converted;
+}
+void Inputs::note(Assumed assumed) {
+  const auto same = [&](const Assumed& one) { return one.key == assumed.key; };
+  if (std::none_of(assumed_.begin(), assumed_.end(), same)) assumed_.push_back(std::move(assumed));
+}
+}  // namespace lumwright

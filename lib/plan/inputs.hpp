@@ -1,0 +1,83 @@
+// Everything a solve takes in: what the user wrote, and what is assumed where the description is silent.
+#pragma once
+#include "build/given.hpp"
+#include "plan/assessment.hpp"
+#include "quantity/format.hpp"
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lumwright {
+/// Where a number comes from.
+enum class Origin { written, assumed, table };
+
+struct Input {
+  AnyQuantity value;
+  double low, high;  // SI
+  std::string unit;
+  Origin origin;
+};
+
+/// Chooses the value that a solve uses from its spread; the centre unless a sampler is at work.
+using Draw = std::function<double(std::string_view key, const Input& input)>;
+
+/// Hands out the values of a description by key and remembers every one that was asked for, so that `assumed`, `explain`
+/// and a sampler all see exactly what was used.
+class Inputs {
+ public:
+  explicit Inputs(Draw draw = {}) : draw_(std::move(draw)) {}
+
+  /// What the user wrote, or nothing.
+  template <class Q>
+  std::optional<Q> known(std::string_view key, const Given<Q>& given) {
+    if (!given) return std::nullopt;
+    return from_si<Q>(written(key, given));
+  }
+  /// What the user wrote, or the typical value of this key (data/typical.yaml), listed as assumed.
+  template <class Q>
+  Q usual(std::string_view key, const Given<Q>& given) {
+    return given ? from_si<Q>(written(key, given)) : from_si<Q>(typical(key, kind_of<Q>));
+  }
+  /// A constant of the model that no description sets.
+  template <class Q>
+  Q constant(std::string_view key) {
+    return from_si<Q>(typical(key, kind_of<Q>));
+  }
+  /// What the user wrote, or a value that another table gives for this build, listed as assumed.
+  template <class Q>
+  Q otherwise(std::string_view key, const Given<Q>& given, const Band<Q>& band, Assumed note) {
+    if (given) return from_si<Q>(written(key, given));
+    using T = QuantityTraits<Q>;
+    return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed}, std::move(note)));
+  }
+  std::string usual(std::string_view key, const Text& given);
+  int count(std::string_view key, const Count& given, int otherwise, std::string_view why);
+  /// Lists something as assumed that is not one number.
+  void note(Assumed assumed);
+
+  const std::vector<Assumed>& assumed() const { return assumed_; }
+  /// The same with numbers in another system of units.
+  std::vector<Assumed> assumed(UnitSystem units) const;
+  const std::map<std::string, Input, std::less<>>& all() const { return all_; }
+  const Input* find(std::string_view key) const;
+
+ private:
+  template <class Q>
+  Q from_si(double si) const { return QuantityTraits<Q>::from_si(si); }
+  template <class Q>
+  double written(std::string_view key, const Given<Q>& given) {
+    using T = QuantityTraits<Q>;
+    return record(key, {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit, Origin::written});
+  }
+  double typical(std::string_view key, Kind kind);
+  double assume(std::string_view key, Input input, Assumed note);
+  double record(std::string_view key, Input input);
+
+  Draw draw_;
+  std::map<std::string, Input, std::less<>> all_;
+  std::vector<Assumed> assumed_;
+};
+}  // namespace lumwright

@@ -1,0 +1,100 @@
+#include "plan/results.hpp"
+#include "draught/bed.hpp"
+#include "plan/check.hpp"
+
+namespace lumwright {
+namespace {
+class List {
+ public:
+  explicit List(const Solved& solved) : solved_(solved) {}
+  void add(std::string key, AnyQuantity quantity, std::string_view like = "") {
+    found.push_back({std::move(key), measure(solved_, quantity, like), {}, {}});
+  }
+  void add_share(std::string key, double share) { found.push_back({std::move(key), Measure{AnyQuantity(share), "%"}, {}, {}}); }
+  void add_text(std::string key, std::string text) { found.push_back({std::move(key), std::move(text), {}, {}}); }
+  std::vector<Result> found;
+
+ private:
+  const Solved& solved_;
+};
+
+void add_draught(const Solved& solved, List& list) {
+  if (!solved.draught) return;
+  const SolvedDraught& d = *solved.draught;
+  list.add("draught.air_flow", d.hot_flow.engine, "draught.air_flow");
+  list.add("draught.cold_air_flow", d.cold_flow.engine, "draught.air_flow");
+  if (d.hot) {
+    const std::string& unit = solved.build.fan.curve.x_unit;
+    list.found.push_back({"draught.fan_flow", Measure{d.hot_flow.fan_volume, unit}, {}, {}});
+    list.found.push_back({"draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit}, {}, {}});
+    list.add_share("draught.free_air_share", d.hot->free_air_share);
+    list.add("draught.cold_fan_static_pressure", d.cold->static_pressure);
+    list.add("draught.fan_speed", d.fan_speed, "fan.rated.speed");
+  }
+  list.add("draught.smokebox_depression", d.hot_flow.smokebox_suction);
+  list.add("draught.cold_smokebox_depression", d.cold_flow.smokebox_suction);
+  for (const ElementLoss& loss : losses(d.path, d.hot_flow)) list.add("draught.loss." + std::string(loss.name), loss.loss);
+  list.add("draught.natural", d.hot_flow.natural_draught);
+  list.add("draught.tube_leak", d.hot_flow.annulus);
+  list.add("draught.bleed", d.hot_flow.bleed);
+}
+void add_fire(const Solved& solved, List& list) {
+  if (!solved.draught) return;
+  const SolvedDraught& d = *solved.draught;
+  if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas, "fan.gas_limit");
+  list.add("heat.chimney_gas", d.hot_flow.smokebox_gas, "place.air");
+  if (const Input* heat = solved.inputs.find("raise.heat_per_air")) list.add("fire.power", d.hot_flow.bed * (heat->value.si * J_per_kg));
+  list.add("fire.fuel_rate", d.hot_flow.fuel);
+  if (d.path.bed && d.fuel_piece)
+    list.add_share("fire.bed_lift_share",
+                   d.hot_flow.loss[static_cast<std::size_t>(Element::bed)] / bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
+}
+void add_power(const Solved& solved, List& list) {
+  if (!solved.supply) return;
+  const SolvedSupply& s = *solved.supply;
+  list.add("power.fan", s.start.fan, "load.power");
+  list.add("power.fan_voltage", s.start.fan_voltage, "fan.rated.voltage");
+  list.add("power.pack_current_start", s.run.start.current);
+  list.add("power.pack_current_end", s.run.end.current);
+  list.add("power.pack_voltage_start", s.run.start.voltage);
+  list.add("power.pack_voltage_end", s.run.end.voltage);
+  if (s.run.step_up_efficiency_start) list.add_share("power.step_up_efficiency_start", *s.run.step_up_efficiency_start);
+  list.add("power.runtime", s.run.runtime);
+  list.add("power.light_ups_per_charge", static_cast<double>(light_ups(s.run.runtime, s.each_light_up)));
+  list.add_share("power.charge_left_share", s.run.charge_left_share);
+  list.add_text("power.stop_reason", name(s.run.reason));
+  const part::LeadsPart& leads = solved.build.supply.leads;
+  if (leads.section || leads.length) list.add("power.lead_drop", s.run.start.current * s.leads);
+}
+void add_fit(const Solved& solved, List& list) {
+  if (!solved.fit) return;
+  const Fit& fit = solved.fit->fit;
+  list.add("fit.clearance_cold", fit.cold.value, "engine.chimney.bore");
+  list.add("fit.clearance_hot", fit.lighting_up.clearance.value, "engine.chimney.bore");
+  list.add("fit.clearance_both_hot", fit.both_hot.clearance.value, "engine.chimney.bore");
+  list.add("fit.clearance_needed", fit.needed + fit.uncertainty, "engine.chimney.bore");
+  list.add_share("fit.leak_area_share", fit.leak_share.value);
+}
+}  // namespace
+
+std::vector<Result> results_of(const Solved& solved) {
+  List list(solved);
+  add_draught(solved, list);
+  add_fire(solved, list);
+  add_power(solved, list);
+  add_fit(solved, list);
+  if (solved.demand) list.add("raise.air_needed", solved.demand->air);
+  return std::move(list.found);
+}
+
+std::vector<Series> series_of(const Solved& solved) {
+  if (!solved.supply) return {};
+  Series series{"discharge", {{"t", kind_of<Duration>, {}}, {"pack_voltage", kind_of<Voltage>, {}}, {"pack_current", kind_of<Current>, {}}}};
+  for (const Sample& sample : solved.supply->run.series) {
+    series.columns[0].si.push_back(in(sample.time, s));
+    series.columns[1].si.push_back(in(sample.voltage, V));
+    series.columns[2].si.push_back(in(sample.current, A));
+  }
+  return {series};
+}
+}  // namespace lumwright

@@ -1,0 +1,171 @@
+#include "data/cells.hpp"
+#include "data/speed_control.hpp"
+#include "plan/solved.hpp"
+#include "power/leads.hpp"
+#include "power/step_up.hpp"
+#include "quantity/format.hpp"
+#include <algorithm>
+
+namespace lumwright {
+namespace {
+using Missing = std::vector<std::string>;
+
+Assumed from_table(const std::string& why, const std::string& source, const std::string& standing) {
+  return {"", "", "", why, source, standing};
+}
+
+std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
+  const auto& electrics = data::fan_electrics();
+  const double exponent = inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
+                                           from_table("current goes with voltage to this power", electrics.source, electrics.standing));
+  const auto power = inputs.known("load.power", build.load.power);
+  const auto voltage = inputs.known("load.voltage", build.load.voltage);
+  if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
+  if (!fan) {
+    missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
+    if (fan.missing.empty()) missing.emplace_back("load.power");
+    return std::nullopt;
+  }
+  if (!fan->current) {
+    missing.emplace_back("fan.rated.current");
+    return std::nullopt;
+  }
+  return FanLaw{fan->label.rated_voltage, *fan->current, exponent};
+}
+
+Control control_of(const Build& build, Inputs& inputs) {
+  const std::string kind = inputs.usual("supply.control.kind", build.supply.control.kind);
+  Control control = uncontrolled();
+  if (kind == "lead pwm") control = {Control::Kind::lead_pwm, inputs.known("supply.control.duty", build.supply.control.duty).value(), control.voltage};
+  if (kind == "lower output" || kind == "series regulator")
+    control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
+               inputs.known("supply.control.output", build.supply.control.output).value()};
+  return control;
+}
+
+bool has_step_up(const part::StepUpPart& part) { return part.module || part.output || part.efficiency || part.input_limit || part.input_min; }
+
+StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<data::StepUpRow>& module) {
+  const part::StepUpPart& part = build.supply.step_up;
+  std::string name = part.module ? *part.module : std::string();
+  if (name.empty() && !part.efficiency) {
+    name = "small 1.2 MHz";
+    inputs.note({"supply.step_up.module", name, "", "the usual small board", "common practice, no source", "practice"});
+  }
+  if (!name.empty()) module = data::step_up(name);
+  const Voltage output = inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
+                                          from_table("set to the fan's rated voltage", "common practice, no source", "practice"));
+  const auto measured_min = inputs.known("supply.step_up.input_min", part.input_min);
+  Voltage least = measured_min.value_or(0.0 * V);
+  if (!measured_min && module) {
+    least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
+                             from_table("below this, boards of this class misbehave", module->source, module->standing));
+  } else if (!measured_min) {
+    least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
+                             from_table("least input of small boards", "tests of hobby boards", "secondary"));
+  }
+  const Voltage drop = module ? module->diode_drop : data::unknown_step_up().diode_drop;
+  StepUp made{.output = output, .efficiency = 1.0, .passing_drop = drop, .input_min = least, .runs_away = module && module->runs_away};
+  if (part.efficiency.share) made.efficiency = *part.efficiency.share;
+  else if (part.efficiency) {
+    std::vector<EfficiencyPoint> points;
+    for (const auto& p : part.efficiency.points) points.push_back({p.input, p.output, p.share});
+    made.efficiency = points;
+  } else made.efficiency = losses_of(*module);
+  return made;
+}
+
+Resistance outside_resistance(const Build& build, Inputs& inputs, Resistance& leads) {
+  const part::LeadsPart& wires = build.supply.leads;
+  leads = 0.0 * ohm;
+  if (wires.section || wires.length) {
+    const Area section = inputs.usual("supply.leads.section", wires.section);
+    leads = loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
+                            inputs.usual("place.air", build.place.air));
+  }
+  const auto fuse = inputs.known("supply.fuse", build.supply.fuse);
+  return fuse ? leads + fuse_resistance(*fuse) : leads;
+}
+
+PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
+  const part::PackPart& part = build.supply.pack;
+  const data::CellRow& cell = data::cell(*part.cell);
+  const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
+  const auto note = [&](const char* why) { return from_table(why, cell.source, cell.standing); };
+  const Temperature air = inputs.usual("place.air", build.place.air);
+  return PackInput{
+      .cell = cell,
+      .series = inputs.count("supply.pack.series", part.series, 1, "one cell or block"),
+      .parallel = part.parallel ? *part.parallel : 1,
+      .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
+      .capacity_factor = inputs.otherwise("supply.pack.capacity_factor", Given<double>{}, condition.capacity,
+                                          from_table("what the condition leaves of the capacity", condition.source, condition.standing)),
+      .resistance_factor = part.resistance ? 1.0
+                                           : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
+                                                              from_table("what the condition does to the resistance", condition.source, condition.standing)),
+      .charged = inputs.usual("supply.pack.charged", part.charged),
+      .rate_exponent = inputs.otherwise("supply.pack.rate_exponent", part.rate_exponent, cell.rate_exponent,
+                                        note("how the capacity shrinks with current")),
+      .temperature = inputs.otherwise("supply.pack.temperature", part.temperature, exactly(air),
+                                      from_table("as the air", "common practice, no source", "practice")),
+      .measured = inputs.known("supply.pack.resistance", part.resistance),
+      .contacts = part.resistance || cell.bank ? 0.0 * ohm : inputs.usual("supply.pack.contacts", part.contacts),
+      .outside = outside,
+      .cell_resistance = std::nullopt,
+      .weakest = std::nullopt,
+  };
+}
+
+std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const data::CellRow& cell, int series) {
+  if (auto stop = inputs.known("supply.stop_at", build.supply.stop_at)) return stop;
+  if (cell.bank) return std::nullopt;  // a power bank switches itself off
+  const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
+  return inputs.otherwise("supply.stop_at", build.supply.stop_at, exactly(usual),
+                          from_table("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
+}
+
+// Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
+SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
+
+void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
+  const data::CellRow& cell = s.pack_input.cell;
+  s.weakest = condition.weakest.value;
+  if (s.pack_input.series * cell.cells_inside < 2 || cell.cells_inside > 1 || cell.chemistry.reversed_soc.empty()) return;
+  PackInput uneven = s.pack_input;
+  uneven.weakest = condition.weakest.value;
+  s.with_weak_cell = discharge(make_pack(uneven), s.feed, s.stop_at);
+}
+}  // namespace
+
+Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan) {
+  return attempt<SolvedSupply>([&](Missing& missing) -> std::optional<SolvedSupply> {
+    if (!build.supply.pack.cell) missing.emplace_back("supply.pack.cell");
+    const auto law = fan_law(build, inputs, fan, missing);
+    if (!law || !build.supply.pack.cell) return std::nullopt;
+    Resistance leads = 0.0 * ohm;
+    const Resistance outside = outside_resistance(build, inputs, leads);
+    const PackInput input = pack_input(build, inputs, outside);
+    std::optional<data::StepUpRow> module;
+    FanSupply feed{.fan = *law, .control = control_of(build, inputs), .step_up = std::nullopt, .motor = data::motor_shares(),
+                   .regulator_dropout = data::fan_electrics().regulator_dropout};
+    if (has_step_up(build.supply.step_up)) feed.step_up = step_up(build, inputs, law->rated_voltage, module);
+    const Pack pack = make_pack(input);
+    const auto stop = stop_voltage(build, inputs, input.cell, input.series);
+    const Run run = discharge(pack, feed, stop);
+    if (!run.starts) throw ModelError("the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
+                                      (stop ? ", the stop is at " + format(*stop, "V") : ""));
+    auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
+    if (!limit && module) limit = module->input_limit;
+    SolvedSupply solved{input, pack, feed, stop, run, state_at(feed, run.start), std::nullopt, leads, module, limit,
+                        run.most_current, inputs.usual("want.steam_within", build.want.steam_within), std::nullopt, 1.0};
+    if (run.runtime > 0.0 * s) {
+      try {
+        solved.end = state_at(feed, run.end);
+      } catch (const ModelError&) {  // at the very end of a collapsing pack nothing runs any more
+      }
+    }
+    add_weak_cell(solved, data::condition(build.supply.pack.condition ? *build.supply.pack.condition : "good"));
+    return solved;
+  });
+}
+}  // namespace lumwright

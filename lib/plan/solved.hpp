@@ -1,0 +1,119 @@
+// The solved model that every check looks at: draught, supply and fit, each as far as the description allows.
+#pragma once
+#include "build/build.hpp"
+#include "draught/duty.hpp"
+#include "draught/fan_estimate.hpp"
+#include "draught/fan_speed.hpp"
+#include "plan/inputs.hpp"
+#include "power/discharge.hpp"
+#include "power/fuse.hpp"
+#include "power/light_ups.hpp"
+#include "quantity/errors.hpp"
+#include "quantity/format.hpp"
+#include "workshop/stock.hpp"
+
+namespace lumwright {
+/// A part of the model: solved, or what is missing, or why there is no physical answer.
+template <class T>
+struct Outcome {
+  std::optional<T> value{};
+  std::vector<std::string> missing{};  // keys
+  std::string impossible{};            // what the physics said
+  explicit operator bool() const { return value.has_value(); }
+  const T* operator->() const { return &*value; }
+  const T& operator*() const { return *value; }
+};
+
+struct SolvedFan {
+  FanLabel label;
+  FanCurve curve;
+  std::optional<MotorLaw> motor;  // nothing without a rated voltage and speed
+  std::optional<Current> current;  // rated
+  Temperature gas_limit;
+  bool inside;  // the box, in the gas
+};
+
+struct SolvedSupply {
+  PackInput pack_input;
+  Pack pack;
+  FanSupply feed;
+  std::optional<Voltage> stop_at;
+  Run run;
+  SupplyState start;               // at the fresh pack's terminals
+  std::optional<SupplyState> end;  // at the end of the run
+  Resistance leads;                // both wires; zero when they are not described
+  std::optional<data::StepUpRow> module;
+  std::optional<Current> input_limit;
+  Current most_current;
+  Duration each_light_up;
+  std::optional<Run> with_weak_cell;  // for packs of several NiMH cells: one cell weaker than the rest
+  double weakest;                     // its capacity over that of the others
+};
+
+struct SolvedDraught {
+  Ambient ambient;
+  GasPath path;  // with the leaks as shares
+  GasPath cold_path;  // with the leaks as the openings that they are
+  std::optional<Duty> hot, cold;  // with a fan
+  PathFlow hot_flow, cold_flow;   // with or without one
+  Rotation fan_speed;             // zero without a fan
+  Voltage fan_voltage;            // zero without a fan
+  std::optional<Density> fuel_piece;
+  bool measured;  // the air flow was given
+};
+
+struct SolvedFit {
+  FitInput input;
+  Fit fit;
+  std::vector<StockTube> stock;
+};
+
+/// Heat that raising steam takes, and the air that the wanted time asks for.
+struct SolvedDemand {
+  Energy absorbed;
+  Temperature take_over;  // of the water, at own-blower pressure
+  MassFlow air;
+  Duration within;
+};
+
+struct Solved {
+  const Build& build;
+  Inputs inputs;
+  UnitSystem units = UnitSystem::as_written;  // for the sentences of the checks
+  Outcome<SolvedFan> fan{};
+  Outcome<SolvedSupply> supply{};
+  Outcome<SolvedDraught> draught{};
+  Outcome<SolvedFit> fit{};
+  Outcome<SolvedDemand> demand{};
+};
+
+/// Solves everything that can be solved, in the order in which the parts need each other.
+Solved solve(const Build& build, Draw draw = {});
+
+// The parts, for solve() alone.
+Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs);
+Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan);
+Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
+                                     const Outcome<SolvedSupply>& supply);
+Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught);
+Outcome<SolvedDemand> solve_demand(const Build& build, Inputs& inputs);
+
+/// Runs a part's solve: what it lacks goes to `missing`, what physics forbids to `impossible`.
+template <class T, class F>
+Outcome<T> attempt(F&& solve_part) {
+  Outcome<T> outcome;
+  try {
+    outcome.value = solve_part(outcome.missing);
+  } catch (const ModelError& e) {
+    outcome.impossible = e.what();
+  }
+  return outcome;
+}
+/// The value of a key that a part cannot do without; a missing one is noted.
+template <class Q>
+std::optional<Q> needed(Inputs& inputs, std::string_view key, const Given<Q>& given, std::vector<std::string>& missing) {
+  std::optional<Q> value = inputs.known(key, given);
+  if (!value) missing.emplace_back(key);
+  return value;
+}
+}  // namespace lumwright

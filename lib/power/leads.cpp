@@ -1,0 +1,50 @@
+#include "power/leads.hpp"
+#include "data/wires.hpp"
+#include "power/require.hpp"
+#include <cmath>
+
+namespace lumwright {
+Length awg_diameter(double gauge) {
+  if (!(gauge >= -3.0 && gauge <= 40.0))
+    throw ModelError("wire gauge " + format_number(gauge) + " is not between -3 and 40");
+  return 0.127 * mm * std::pow(92.0, (36.0 - gauge) / 39.0);
+}
+LineResistance copper_resistance(Area section) {
+  require_positive(section, "mm2", "wire section");
+  return ohm / 58.0 * mm2 / m / section;
+}
+LineResistance wire_resistance(Area section) {
+  require_positive(section, "mm2", "wire section");
+  const data::WireRow* nearest = nullptr;
+  double least = 0;
+  for (const data::WireRow& row : data::wires()) {
+    if (row.make == "class 1/2") continue;  // stiff wire, not for leads
+    const double off = std::abs(std::log(in(section, row.section)));
+    if (nearest == nullptr || off < least) {
+      nearest = &row;
+      least = off;
+    }
+  }
+  return nearest->resistance * in(nearest->section, section);
+}
+double copper_factor(Temperature t) {
+  const double at = in_degC(t);
+  if (!(at >= -60.0 && at <= 200.0))
+    throw ModelError("wire temperature " + format(t, "degC") + " is not between -60 and 200 degC");
+  return 1.0 + 0.00393 * (at - 20.0);
+}
+Resistance loop_resistance(LineResistance line, Length run, Temperature t) {
+  require_positive(line, "ohm/km", "line resistance");
+  require_not_negative(run, "m", "length of lead");
+  return 2.0 * run * line * copper_factor(t);
+}
+Current wire_carries(Area section, bool in_a_bundle) {
+  const data::Ampacity* below = nullptr;
+  for (const data::Ampacity& row : data::ampacities())
+    if (section >= 0.995 * row.section) below = &row;  // the listed sections are rounded
+  if (below == nullptr)
+    throw ModelError("wire section " + format(section, "mm2") + " is below the smallest with a known current, " +
+                     format(data::ampacities().front().section, "mm2"));
+  return in_a_bundle ? below->current.low * below->in_a_bundle : below->current.value;
+}
+}  // namespace lumwright

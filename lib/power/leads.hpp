@@ -1,0 +1,22 @@
+// Leads: copper's resistance by gauge or section, and the drop in both wires.
+#pragma once
+#include "quantity/quantity.hpp"
+
+namespace lumwright {
+/// American wire gauge n: d = 0.127 mm * 92^((36-n)/39) (ASTM B258). Exact by definition. -3 (0000) to 40, else
+/// ModelError.
+Length awg_diameter(double gauge);
+/// Solid annealed copper: 1/58 ohm mm2/m at 20 degC (IACS, IEC 60028). Throws ModelError unless section > 0.
+LineResistance copper_resistance(Area section);
+/// Flexible wire by its nominal section: the standard's greatest value where the section is listed, else that of the
+/// nearest listed section scaled by area. Throws ModelError unless section > 0.
+LineResistance wire_resistance(Area section);
+/// Copper at another temperature: 1 + 0.00393/K (t - 20 degC) (IEC 60028). -60 to 200 degC, else ModelError.
+double copper_factor(Temperature t);
+/// Out and back.
+Resistance loop_resistance(LineResistance line, Length run, Temperature t);
+
+/// The current that a single wire carries in free air for 30 K rise; in a bundle or a hot cab the lower value of the
+/// band. That of the next listed section below. Throws ModelError for a section below the smallest.
+Current wire_carries(Area section, bool in_a_bundle);
+}  // namespace lumwright

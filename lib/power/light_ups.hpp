@@ -1,0 +1,21 @@
+// What a run is worth at the engine: light-ups per charge, the margin for starting the fan, danger to the fan.
+#pragma once
+#include "power/discharge.hpp"
+#include "quantity/quantity.hpp"
+#include <optional>
+
+namespace lumwright {
+/// Whole light-ups in one run. No credit for the recovery of a rested pack (10 to 30 % for alkaline cells).
+/// Throws ModelError unless `each` > 0.
+int light_ups(Duration runtime, Duration each);
+
+/// The most that the pack can give, over what a starting fan asks: (E^2/4R) / (start_factor * running power). Below 1
+/// the fan may not start. Nothing when the pack has no resistance. Throws ModelError unless all are positive.
+std::optional<double> start_margin(Voltage open_circuit, Resistance resistance, Power running, double start_factor);
+
+/// True when a board that runs away below its real minimum is left on a pack that gets there: no cut-out stops it
+/// before.
+bool may_run_away(const FanSupply& supply, const Run& run);
+/// True when the pack sinks to the step-up's least input before anything else stops the run.
+bool sinks_to_minimum(const FanSupply& supply, const Run& run);
+}  // namespace lumwright

@@ -1,0 +1,133 @@
+#include "report/answers.hpp"
+#include <algorithm>
+
+namespace lumwright {
+namespace {
+struct Label {
+  std::string_view key, words;
+};
+struct Group {
+  std::string_view heading;
+  std::vector<Label> labels;
+};
+// What the owner wants to know before anything else.
+constexpr Label chief[] = {{"draught.air_flow", "air through the engine, fire well alight"},
+                           {"raise.air_needed", "air that the time you will wait asks for"},
+                           {"draught.cold_air_flow", "air through the engine, before lighting"},
+                           {"heat.fan_gas", "gas at the fan"},
+                           {"raise.to_own_blower", "time until the engine's own blower takes over"},
+                           {"raise.to_working", "time to working pressure"},
+                           {"power.runtime", "running time on one charge"},
+                           {"power.light_ups_per_charge", "light-ups on one charge"},
+                           {"power.stop_reason", "why it stops"},
+                           {"fit.clearance_cold", "clearance of the tube in the chimney, cold"},
+                           {"fit.clearance_needed", "cold clearance that it needs"},
+                           {"fit.clearance_hot", "clearance with the tube hot, chimney cold"}};
+const std::vector<Group>& groups() {
+  static const std::vector<Group> all = {
+      {"Air",
+       {{"draught.fan_static_pressure", "suction at the fan"},
+        {"draught.smokebox_depression", "suction in the smokebox"},
+        {"draught.cold_fan_static_pressure", "suction at the fan, before lighting"},
+        {"draught.cold_smokebox_depression", "suction in the smokebox, before lighting"},
+        {"draught.natural", "draught of the hot gas by itself"},
+        {"draught.fan_speed", "speed of the fan"},
+        {"draught.fan_flow", "gas through the fan, as warm as it is there"},
+        {"draught.free_air_share", "share of what the fan moves in free air"},
+        {"draught.tube_leak", "air that leaks in round the tube"},
+        {"draught.bleed", "air let in through the bleed holes"}}},
+      {"Fire and steam",
+       {{"heat.chimney_gas", "gas in the chimney"},
+        {"fire.power", "heat of the fire"},
+        {"fire.fuel_rate", "fuel burnt"},
+        {"fire.bed_lift_share", "share of the draught that lifts the fuel"},
+        {"raise.fuel_burnt", "fuel burnt until there is steam"},
+        {"raise.heat_absorbed", "heat taken up by water and metal"},
+        {"raise.efficiency", "share of the fuel's heat taken up"}}},
+      {"Supply",
+       {{"power.fan", "power at the fan"},
+        {"power.fan_voltage", "voltage at the fan"},
+        {"power.pack_voltage_start", "pack voltage at the start"},
+        {"power.pack_voltage_end", "pack voltage at the end"},
+        {"power.pack_current_start", "pack current at the start"},
+        {"power.pack_current_end", "pack current at the end"},
+        {"power.charge_left_share", "charge left when it stops"},
+        {"power.step_up_efficiency_start", "efficiency of the step-up at the start"},
+        {"power.lead_drop", "voltage lost in the leads"}}},
+      {"Fit",
+       {{"fit.clearance_both_hot", "clearance with tube and chimney hot"},
+        {"fit.leak_area_share", "gap round the tube, as a share of its bore"}}},
+  };
+  return all;
+}
+constexpr Label reasons[] = {{"stop_at", "the pack is at your stop voltage"},
+                             {"collapse", "the load pulls the pack down"},
+                             {"step_up_minimum", "the pack is at the step-up's least input"},
+                             {"empty", "the pack is empty"}};
+constexpr std::string_view loss_prefix = "draught.loss.";
+
+std::string in_words(std::string_view reason) {
+  for (const Label& row : reasons)
+    if (row.key == reason) return std::string(row.words);
+  return std::string(reason);
+}
+/// Shares read better as per cent, unless whoever made the result chose a unit.
+Measure readable(Measure measure, std::string_view key) {
+  const bool share = key.ends_with("_share") || key.find("efficiency") != std::string_view::npos;
+  if (share && measure.unit.empty() && measure.quantity.kind == kind_of<double>) measure.unit = "%";
+  return measure;
+}
+Page::Row row(std::string_view words, const Result& result, const TextStyle& style) {
+  const Measure* plain = std::get_if<Measure>(&result.value);
+  if (plain == nullptr) return {{std::string(words), in_words(std::get<std::string>(result.value))}, ""};
+  const Measure measure = readable(*plain, result.key);
+  std::string text = show(measure, style);
+  if (result.low && result.high) text += "  (" + show_span(*result.low, *result.high, measure, style) + ")";
+  return {{std::string(words), text}, ""};
+}
+std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction"
+  std::string text(key);
+  std::replace(text.begin(), text.end(), '_', ' ');
+  return text;
+}
+/// The first column is as wide on the whole page as its longest label.
+constexpr std::size_t label_width = 46;
+
+void write_group(Page& page, std::string_view heading, const std::vector<Page::Row>& rows) {
+  if (rows.empty()) return;
+  page.heading(heading);
+  page.table(rows, label_width);
+}
+template <class Labels>
+std::vector<Page::Row> rows_of(const Assessment& assessment, const Labels& labels, const TextStyle& style) {
+  std::vector<Page::Row> rows;
+  for (const Label& label : labels)
+    if (const Result* result = find_result(assessment, label.key)) rows.push_back(row(label.words, *result, style));
+  return rows;
+}
+bool has_trade_name(std::string_view key) {
+  const auto same = [key](const Label& label) { return label.key == key; };
+  return std::any_of(std::begin(chief), std::end(chief), same) ||
+         std::any_of(groups().begin(), groups().end(),
+                     [&](const Group& g) { return std::any_of(g.labels.begin(), g.labels.end(), same); });
+}
+}  // namespace
+
+void write_answers(Page& page, const Assessment& assessment) {
+  page.gap();
+  page.table(rows_of(assessment, chief, page.style()), label_width);
+}
+
+void write_numbers(Page& page, const Assessment& assessment) {
+  for (const Group& group : groups()) write_group(page, group.heading, rows_of(assessment, group.labels, page.style()));
+  std::vector<Page::Row> losses, others;
+  for (const Result& result : assessment.results) {
+    if (result.key.starts_with(loss_prefix))
+      losses.push_back(row(spaced(std::string_view(result.key).substr(loss_prefix.size())), result, page.style()));
+    else if (!has_trade_name(result.key))
+      others.push_back(row(result.key, result, page.style()));
+  }
+  write_group(page, "Where the suction goes", losses);
+  write_group(page, "Other numbers", others);
+}
+}  // namespace lumwright

@@ -1,0 +1,92 @@
+#include "report/explain.hpp"
+#include "plan/assess.hpp"
+#include "quantity/words.hpp"
+#include "report/standing.hpp"
+#include "report/wrap.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+[[noreturn]] void refuse(const Assessment& assessment, std::string_view id) {
+  std::vector<std::string_view> ids;
+  for (const Finding& f : assessment.checks) ids.push_back(f.id);
+  std::string message = fmt::format("no check of this build is called `{}`", legible(id));
+  if (const std::string_view near = nearest(id, ids); !near.empty())
+    message += fmt::format("; did you mean `{}`?", near);
+  message += "\nthe checks are:";
+  for (const Finding& f : assessment.checks) message += fmt::format("\n  {:<28} {}", f.id, f.title);
+  throw UnknownCheck(message);
+}
+const CheckName* name_of(const std::vector<CheckName>& names, std::string_view id) {
+  const auto found = std::find_if(names.begin(), names.end(), [id](const CheckName& name) { return name.id == id; });
+  return found == names.end() ? nullptr : &*found;
+}
+std::string origin(std::string_view from) {  // "computed", or "engine.chimney.bore (written)"
+  if (from == "computed") return "worked out";
+  const std::size_t behind = from.find(" (");
+  const std::string_view key = from.substr(0, behind);
+  if (from.ends_with("(written)")) return fmt::format("you wrote {}", key);
+  if (from.ends_with("(assumed)")) return fmt::format("assumed for {}", key);
+  return std::string(from);
+}
+std::vector<Page::Row> rows(const Finding& f, const TextStyle& style) {
+  std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
+  for (const Term& term : f.terms)
+    out.push_back({{term.symbol, show(term.value, style), term.meaning, origin(term.from)}, ""});
+  return out;
+}
+void write_lines(Page& page, std::string_view text) {  // a formula may have several
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    page.paragraph(text.substr(0, end), 2);
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+}
+void write_result(Page& page, const Finding& f) {
+  page.heading("Result");
+  page.gap();
+  page.hung(verdict_word(f.verdict), f.value ? show(*f.value, page.style()) : "no value", ink_of(f.verdict),
+            Ink::strong);
+  if (f.limit) page.hung("limit", show(*f.limit, page.style()));
+  if (!f.why.empty()) page.hung("why", f.why);
+  if (!f.action.empty()) page.hung("do", f.action);
+}
+void write_source(Page& page, const Finding& f) {
+  if (f.source.empty()) return;
+  page.heading("Where the rule comes from");
+  page.paragraph(f.source, 2);
+  if (!f.standing.empty()) page.paragraph(fmt::format("Standing: {}.", standing_in_words(f.standing)), 2);
+}
+void write_missing(Page& page, const Finding& f) {
+  if (f.missing.empty()) return;
+  page.heading("To settle it, write in the description");
+  for (const std::string& key : f.missing) page.paragraph(key, 2);
+}
+}  // namespace
+
+std::string explain_report(const Assessment& assessment, std::string_view id, const TextStyle& style) {
+  const std::vector<CheckName> names = check_names();
+  const CheckName* name = name_of(names, id);
+  const Finding* finding = find_check(assessment, id);
+  if (finding == nullptr && name != nullptr)
+    throw UnknownCheck(fmt::format("the check `{}` ({}) does not apply to this build", name->id, name->title));
+  if (finding == nullptr) refuse(assessment, id);
+  Page page(style);
+  page.paragraph(fmt::format("{} [{}]", finding->title, finding->id), 0, Ink::strong);
+  if (name != nullptr) page.paragraph(name->asks);
+  if (!finding->formula.empty()) {
+    page.heading("Formula");
+    write_lines(page, finding->formula);
+  }
+  if (!finding->terms.empty()) {
+    page.heading("The numbers in it");
+    page.gap();
+    page.table(rows(*finding, style));
+  }
+  write_result(page, *finding);
+  write_missing(page, *finding);
+  write_source(page, *finding);
+  return page.finish();
+}
+}  // namespace lumwright

@@ -1,0 +1,78 @@
+#include "report/json.hpp"
+#include "quantity/format.hpp"
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+using Json = nlohmann::ordered_json;  // keys stay in the order they are written
+
+double finite(double x) {
+  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the JSON report");
+  return x;
+}
+Json object(const Measure& measure) {
+  return {{"value", finite(measure.quantity.si)}, {"unit", si_symbol(measure.quantity.kind)}};
+}
+Json object(const std::optional<Measure>& measure) { return measure ? object(*measure) : Json(); }
+
+Json object(const Result& result) {
+  const Measure* measure = std::get_if<Measure>(&result.value);
+  if (measure == nullptr) return {{"value", std::get<std::string>(result.value)}};
+  Json out = object(*measure);
+  if (result.low) out["low"] = finite(result.low->quantity.si);
+  if (result.high) out["high"] = finite(result.high->quantity.si);
+  return out;
+}
+Json object(const Finding& f) {
+  return {{"id", f.id},
+          {"title", f.title},
+          {"verdict", verdict_word(f.verdict)},
+          {"value", object(f.value)},
+          {"limit", object(f.limit)},
+          {"why", f.why},
+          {"do", f.action},
+          {"source", f.source},
+          {"standing", f.standing},
+          {"missing", f.missing}};
+}
+Json object(const Assumed& a) {
+  return {{"key", a.key}, {"value", a.value},   {"band", a.band},
+          {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
+}
+Json object(const Caution& c) {
+  return {{"id", c.id}, {"title", c.title}, {"text", c.text}, {"authority", c.authority}};
+}
+Json object(const Series& series) {
+  Json out = Json::object();
+  for (const Series::Column& column : series.columns) {
+    Json numbers = Json::array();
+    for (const double x : column.si) numbers.push_back(finite(x));
+    out[column.name] = std::move(numbers);
+  }
+  return out;
+}
+template <class T>
+Json list(const std::vector<T>& items) {
+  Json out = Json::array();
+  for (const T& item : items) out.push_back(object(item));
+  return out;
+}
+}  // namespace
+
+std::string json_report(const Assessment& assessment) {
+  Json results = Json::object(), series = Json::object();
+  for (const Result& result : assessment.results) results[result.key] = object(result);
+  for (const Series& one : assessment.series) series[one.name] = object(one);
+  const Json report = {{"format", "lumwright/1"},
+                       {"build", assessment.build},
+                       {"verdict", verdict_word(assessment.verdict)},
+                       {"results", std::move(results)},
+                       {"checks", list(assessment.checks)},
+                       {"assumed", list(assessment.assumed)},
+                       {"cautions", list(assessment.cautions)},
+                       {"series", std::move(series)}};
+  return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
+}
+}  // namespace lumwright

@@ -1,0 +1,138 @@
+#include "report/page.hpp"
+#include "report/wrap.hpp"
+#include <algorithm>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+constexpr std::size_t indent_of_label = 2, indent_of_remark = 6,
+                      margin = 11;  // "unknown", the longest label, and a gap
+constexpr std::size_t between = 2;
+
+std::string blanks(std::size_t n) { return std::string(n, ' '); }
+std::string padded(std::string text, std::size_t width) {
+  const std::size_t used = columns(text);
+  return used < width ? text + blanks(width - used) : text;
+}
+const char* escape(Ink ink) {  // ECMA-48 SGR
+  switch (ink) {
+    case Ink::plain:
+      return "";
+    case Ink::strong:
+      return "\x1b[1m";
+    case Ink::faint:
+      return "\x1b[2m";
+    case Ink::good:
+      return "\x1b[32m";
+    case Ink::care:
+      return "\x1b[33m";
+    case Ink::bad:
+      return "\x1b[1;31m";
+  }
+  return "";
+}
+std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::size_t first_column, std::size_t room) {
+  std::vector<std::size_t> widths(rows.front().cells.size(), 1);
+  widths.front() = first_column;
+  for (const Page::Row& row : rows)
+    for (std::size_t i = 0; i < widths.size(); ++i) widths[i] = std::max(widths[i], columns(legible(row.cells.at(i))));
+  const std::size_t gaps = between * (widths.size() - 1);
+  const auto total = [&] {
+    std::size_t sum = gaps;
+    for (const std::size_t w : widths) sum += w;
+    return sum;
+  };
+  while (total() > room) {
+    const auto widest = std::max_element(widths.begin(), widths.end());
+    if (*widest <= 2) throw std::logic_error("more columns than the page can hold");
+    --*widest;
+  }
+  return widths;
+}
+}  // namespace
+
+Ink ink_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::pass:
+      return Ink::good;
+    case Verdict::watch:
+      return Ink::care;
+    case Verdict::fail:
+      return Ink::bad;
+    case Verdict::unknown:
+      return Ink::strong;
+  }
+  return Ink::plain;
+}
+
+namespace {
+/// "bar g" and "psig" say it by themselves.
+std::string gauge_remark(Kind kind, std::string_view unit) {
+  return kind.scale == Scale::gauge && unit.find('g') == std::string_view::npos ? " (gauge)" : "";
+}
+}  // namespace
+
+std::string show(const Measure& measure, const TextStyle& style) {
+  const std::string unit = choose_unit(measure.quantity, measure.unit, style.units);
+  return format(measure.quantity, unit) + gauge_remark(measure.quantity.kind, unit);
+}
+std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style) {
+  const std::string unit = choose_unit(like.quantity, like.unit, style.units);
+  return format_number(number_in(low.quantity, unit)) + " to " + format(high.quantity, unit) +
+         gauge_remark(like.quantity.kind, unit);
+}
+
+Page::Page(const TextStyle& style) : style_(style), width_(static_cast<std::size_t>(std::max(style.width, 0))) {
+  if (style.width < 40) throw std::logic_error("a page of under 40 columns");
+}
+std::string Page::inked(std::string_view text, Ink ink) const {
+  if (!style_.colour || ink == Ink::plain || text.empty()) return std::string(text);
+  return escape(ink) + std::string(text) + "\x1b[0m";
+}
+void Page::put(std::string_view line, Ink ink) { text_ += inked(line, ink) + "\n"; }
+
+void Page::gap() {
+  if (!text_.empty() && !text_.ends_with("\n\n")) text_ += "\n";
+}
+void Page::heading(std::string_view text) {
+  gap();
+  paragraph(text, 0, Ink::strong);
+}
+void Page::paragraph(std::string_view text, std::size_t indent, Ink ink) {
+  for (const std::string& line : wrap(text, width_ - indent)) {
+    text_ += blanks(indent);
+    put(line, ink);
+  }
+}
+void Page::hung(std::string_view label, std::string_view text, Ink label_ink, Ink text_ink) {
+  const std::string name = legible(label);
+  const std::size_t used = indent_of_label + columns(name);
+  const std::vector<std::string> lines = wrap(text, width_ - margin);
+  text_ += blanks(indent_of_label) + inked(name, label_ink);
+  text_ += used < margin ? blanks(margin - used) : "\n" + blanks(margin);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (i > 0) text_ += blanks(margin);
+    put(lines[i], text_ink);
+  }
+}
+void Page::table(const std::vector<Row>& rows, std::size_t first_column) {
+  if (rows.empty()) return;
+  const std::vector<std::size_t> widths = column_widths(rows, first_column, width_ - indent_of_label);
+  for (const Row& row : rows) {
+    std::vector<std::vector<std::string>> cells;
+    std::size_t height = 0;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      cells.push_back(wrap(row.cells[i], widths[i]));
+      height = std::max(height, cells.back().size());
+    }
+    for (std::size_t k = 0; k < height; ++k) {
+      std::string line = blanks(indent_of_label);
+      for (std::size_t i = 0; i < cells.size(); ++i)
+        line += padded(k < cells[i].size() ? cells[i][k] : "", widths[i]) + blanks(between);
+      line.erase(line.find_last_not_of(' ') + 1);
+      put(line, row.ink);
+    }
+    if (!row.remark.empty()) paragraph(row.remark, indent_of_remark, Ink::faint);
+  }
+}
+}  // namespace lumwright

@@ -1,0 +1,10 @@
+// The assessment as a page to read: verdict first, then the answers, the checks, what was assumed, and the cautions.
+#pragma once
+#include "plan/assessment.hpp"
+#include "report/page.hpp"
+#include <string>
+
+namespace lumwright {
+/// Ends with a line feed; no line is wider than `style.width`. Throws std::logic_error for a width under 40.
+std::string text_report(const Assessment& assessment, const TextStyle& style);
+}  // namespace lumwright

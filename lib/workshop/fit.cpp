@@ -1,0 +1,162 @@
+#include "workshop/fit.hpp"
+#include "data/fits.hpp"
+#include "matter/metal.hpp"
+#include "numeric/root.hpp"
+#include "quantity/errors.hpp"
+#include "workshop/measuring.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr Length none = 0.0 * mm;
+
+void require(bool holds, const char* what, Length found, const char* wanted) {
+  if (!holds || !is_finite(found)) throw ModelError(fmt::format("{} {:.6g} mm is not {}", what, in(found, mm), wanted));
+}
+void require_positive(const char* what, Length found) { require(found > none, what, found, "above zero"); }
+void require_not_negative(const char* what, Length found) { require(found >= none, what, found, "zero or more"); }
+void require_band(const char* what, const Band<Length>& band) {
+  require_positive(what, band.low);
+  require(band.low <= band.value, what, band.value, "at least the low end of its spread");
+  require(band.value <= band.high, what, band.high, "in order with its spread");
+}
+
+void check(const FitInput& input) {
+  require_band("chimney bore", input.bore);
+  require_band("tube outside diameter", input.outside);
+  require_not_negative("measuring uncertainty of the bore", input.bore_measured_within);
+  require_not_negative("measuring uncertainty of the tube", input.outside_measured_within);
+  require_not_negative("seam ridge", input.seam_ridge);
+  require(input.seam_ridge < 0.5 * input.bore.low, "seam ridge", input.seam_ridge, "less than half the bore");
+  if (input.chimney_wall) require_positive("chimney wall", *input.chimney_wall);
+  if (input.depth) require_positive("chimney depth", *input.depth);
+  if (input.engaged) require_positive("engaged length", *input.engaged);
+  require_positive("tube wall", input.tube_wall);
+  require(2.0 * input.tube_wall < input.outside.low, "tube wall", input.tube_wall, "thin enough to leave a bore");
+  require_not_negative("soot", input.soot);
+  require_not_negative("running clearance", input.running_clearance);
+}
+
+Band<Length> clearance(const Band<Length>& bore, const Band<Length>& outside) {
+  return {bore.value - outside.value, bore.low - outside.high, bore.high - outside.low};
+}
+Band<Length> scaled(const Band<Length>& size, double strain) {
+  return {size.value * (1.0 + strain), size.low * (1.0 + strain), size.high * (1.0 + strain)};
+}
+Band<Length> shifted(const Band<Length>& size, Length by) { return {size.value + by, size.low + by, size.high + by}; }
+
+HotClearance hot(const FitInput& input, const Band<Length>& bore, Temperature chimney) {
+  const double grown = strain(input.tube_metal, input.tube_hot).most;
+  const double opened = strain(input.chimney_metal, chimney).least;
+  return {.tube_strain = grown,
+          .chimney_strain = opened,
+          .clearance = shifted(clearance(scaled(bore, opened), scaled(input.outside, grown)), -2.0 * input.soot),
+          .needed = needed_clearance({.outside = input.outside.high,
+                                      .tube_strain = grown,
+                                      .chimney_strain = opened,
+                                      .soot = input.soot,
+                                      .running_clearance = input.running_clearance})};
+}
+
+std::optional<Temperature> seizing_temperature(const FitInput& input, const Band<Length>& bore) {
+  const double opened = strain(input.chimney_metal, input.chimney_cold).least;
+  const Length room = bore.low * (1.0 + opened) - 2.0 * input.soot;
+  const auto gap = [&](double celsius) {
+    const Length left = room - input.outside.high * (1.0 + strain(input.tube_metal, degC(celsius)).most);
+    return in(left, mm);
+  };
+  const double from = 20.0, to = std::nextafter(in_degC(highest_temperature(input.tube_metal)), from);
+  if (gap(from) <= 0.0) return degC(from);
+  if (gap(to) > 0.0) return std::nullopt;
+  return degC(bracketed_root(gap, from, to, "seizing temperature"));
+}
+
+Area gap_area(const LeakGap& gap) {
+  return gap.bore > gap.outside ? circle(gap.bore) - circle(gap.outside) : 0.0 * mm2;
+}
+
+std::optional<RidgeFlat> ridge_flat(const FitInput& input, Length allowance) {
+  const Length depth = input.seam_ridge + data::length_rule("flat beyond ridge").value.value;
+  if (input.seam_ridge == none || depth >= input.tube_wall) return std::nullopt;
+  const Length wall_left = input.tube_wall - depth;
+  const Area half_width_squared = depth * (input.outside.value - depth);
+  return RidgeFlat{.depth = depth,
+                   .width = 2.0 * root<2>(half_width_squared),
+                   .wall_left = wall_left,
+                   .strong_enough = wall_left >= data::number_rule("flat wall share").value.value * input.tube_wall,
+                   .margin = clearance(input.bore, input.outside).low - allowance};
+}
+
+// `allowance`: what the worst cold clearance must be, measuring uncertainty included
+Skim skim(const FitInput& input, Length allowance, bool fits) {
+  const Length wanted = input.outside.high + allowance;
+  const Length off = fits || wanted <= input.bore.low ? none : wanted - input.bore.low;
+  const Length finish = data::length_rule("finishing cut").value.value;
+  const Length rough = data::length_rule("roughing cut").value.value;
+  Skim skim{.bore = off > none ? wanted : input.bore.value,
+            .on_diameter = off,
+            .ridge_only = !fits && off == none,
+            .roughing_cuts = off > finish ? static_cast<int>(std::ceil((off - finish) / rough)) : 0,
+            .finishing_cuts = off > none ? 1 : 0,
+            .wall_left = std::nullopt,
+            .wall_needed = std::nullopt,
+            .heavy = off > data::length_rule("heavy skim").value.value};
+  if (!input.chimney_wall) return skim;
+  const double share = data::number_rule("wall left share").value.value;
+  skim.wall_left = *input.chimney_wall - 0.5 * off - (off > none ? 0.5 * input.bore_measured_within : none);
+  if (const auto limit = data::wall_limit(input.chimney_metal.name))
+    skim.wall_needed = std::max(limit->least, share * *input.chimney_wall);
+  return skim;
+}
+
+std::optional<Engagement> engagement(const FitInput& input, const Band<Length>& cold) {
+  if (!input.engaged) return std::nullopt;
+  return Engagement{
+      .over_outside = *input.engaged / input.outside.value,
+      .tilt = cold.value / *input.engaged,
+      .share_of_depth = input.depth ? std::optional<double>(*input.engaged / *input.depth) : std::nullopt};
+}
+}  // namespace
+
+Length needed_clearance(const ColdNeed& need) {
+  return need.outside * (need.tube_strain - need.chimney_strain) + 2.0 * need.soot + need.running_clearance;
+}
+
+double leak_share(const LeakGap& gap) {
+  require_positive("chimney bore", gap.bore);
+  require_positive("tube outside diameter", gap.outside);
+  require_positive("tube bore", gap.tube_bore);
+  return gap_area(gap) / circle(gap.tube_bore);
+}
+
+Fit fit(const FitInput& input) {
+  check(input);
+  const Band<Length> bore = shifted(input.bore, -input.seam_ridge);
+  const Band<Length> cold = clearance(bore, input.outside);
+  const Length uncertainty = combined_uncertainty({input.bore_measured_within, input.outside_measured_within});
+  const HotClearance lighting_up = hot(input, bore, input.chimney_cold);
+  const HotClearance both_hot = hot(input, bore, input.chimney_hot);
+  const Length needed = std::max(lighting_up.needed, both_hot.needed);
+  const Length margin = cold.low - uncertainty - needed;
+  const auto gap = [&](Length chimney, Length tube) {
+    return LeakGap{.bore = chimney, .outside = tube, .tube_bore = tube - 2.0 * input.tube_wall};
+  };
+  const Band<LeakGap> gaps = {gap(input.bore.value, input.outside.value), gap(input.bore.low, input.outside.high),
+                              gap(input.bore.high, input.outside.low)};
+  return {.effective_bore = bore,
+          .cold = cold,
+          .uncertainty = uncertainty,
+          .lighting_up = lighting_up,
+          .both_hot = both_hot,
+          .needed = needed,
+          .margin = margin,
+          .seizes_at = seizing_temperature(input, bore),
+          .leak_area = {gap_area(gaps.value), gap_area(gaps.low), gap_area(gaps.high)},
+          .leak_share = {leak_share(gaps.value), leak_share(gaps.low), leak_share(gaps.high)},
+          .ridge_flat = ridge_flat(input, needed + uncertainty),
+          .skim = skim(input, needed + uncertainty, margin >= none),
+          .engagement = engagement(input, cold)};
+}
+}  // namespace lumwright

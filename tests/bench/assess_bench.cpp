@@ -1,0 +1,45 @@
+// Prints where the time of a check goes: reading, solving and judging, writing. In one process, so without program start.
+#include "build/reader.hpp"
+#include "plan/assess.hpp"
+#include "plan/solved.hpp"
+#include "report/json.hpp"
+#include "report/text.hpp"
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <vector>
+using namespace lumwright;
+
+namespace {
+template <class F>
+double median_ms(F&& work) {
+  std::vector<double> times;
+  for (int i = 0; i < 41; ++i) {
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+  }
+  std::nth_element(times.begin(), times.begin() + 20, times.end());
+  return times[20];
+}
+}  // namespace
+
+int main(int argc, char** argv) {
+  std::size_t kept = 0;  // so that no work can be left out
+  for (int i = 1; i < argc; ++i) {
+    std::ifstream in(argv[i], std::ios::binary);
+    const Source source{argv[i], {std::istreambuf_iterator<char>(in), {}}};
+    const Build build = read_build(source);
+    const Assessment assessment = assess(build);
+    const double read = median_ms([&] { kept += read_build(source).file.size(); });
+    const double solved = median_ms([&] { kept += solve(build).inputs.all().size(); });
+    const double assessed = median_ms([&] { kept += assess(build).checks.size(); });
+    const double text = median_ms([&] { kept += text_report(assessment, TextStyle{}).size(); });
+    const double json = median_ms([&] { kept += json_report(assessment).size(); });
+    std::printf("%s: read %.3f ms, solve %.3f ms, solve and judge %.3f ms, text %.3f ms, JSON %.3f ms\n", argv[i], read, solved, assessed, text, json);
+  }
+  return kept == 0;
+}

@@ -1,0 +1,250 @@
+// Every row of tests/published/gas_path.yaml under `rows`, sent to the function that its `what` names.
+#include "published.hpp"
+#include "draught/annulus.hpp"
+#include "draught/bed.hpp"
+#include "draught/cooling.hpp"
+#include "draught/fittings.hpp"
+#include "draught/flow_meter.hpp"
+#include "draught/friction.hpp"
+#include "draught/orifice.hpp"
+#include "matter/air.hpp"
+#include "near.hpp"
+#include <doctest/doctest.h>
+#include <map>
+#include <numbers>
+
+using namespace lumwright;
+using data::Row;
+
+namespace {
+template <class Q>
+void check(const Row& row, Q actual) {
+  CHECK(actual == near(row.quantity<Q>("expect"), row.number("tolerance")));
+}
+Length length(const Row& row, const char* key) { return row.quantity<Length>(key); }
+double angle(const Row& row) { return row.number("angle") * std::numbers::pi / 180.0; }
+Handbook handbook(const Row& row) {
+  static const std::map<std::string, Handbook> names = {{"idelchik", Handbook::idelchik},
+                                                        {"rennels", Handbook::rennels},
+                                                        {"crane", Handbook::crane},
+                                                        {"miller", Handbook::miller},
+                                                        {"harris", Handbook::harris}};
+  return names.at(row.text("handbook"));
+}
+double lengths(const Row& row) { return length(row, "length") / length(row, "bore"); }
+Step step(const Row& row) { return {.small = length(row, "small"), .large = length(row, "large")}; }
+Cone cone(const Row& row) {
+  return {.small = length(row, "small"),
+          .large = length(row, "large"),
+          .angle = angle(row),
+          .friction = row.number("friction")};
+}
+OrificeMeter meter(const Row& row) {
+  static const std::map<std::string, Taps> names = {
+      {"corner", Taps::corner}, {"flange", Taps::flange}, {"d", Taps::d_and_half}};
+  return {.pipe = length(row, "pipe"), .hole = length(row, "hole"), .taps = names.at(row.text("taps", "corner"))};
+}
+MeteredGas metered(const Row& row) {
+  const Pressure upstream = row.quantity<Pressure>("upstream");
+  return {.upstream = upstream,
+          .drop = upstream - row.quantity<Pressure>("downstream"),
+          .density = row.has("density") ? row.quantity<Density>("density") : 1.2 * kg_per_m3,
+          .viscosity = row.has("viscosity") ? row.quantity<Viscosity>("viscosity") : 1.8e-5 * Pa_s,
+          .isentropic_exponent = row.number("exponent")};
+}
+BedFlow bed_flow_of(const Row& row) {
+  return {.particle = length(row, "particle"),
+          .sphericity = row.number("sphericity"),
+          .voidage = row.number("voidage"),
+          .depth = length(row, "depth"),
+          .superficial = row.quantity<Velocity>("speed"),
+          .density = row.quantity<Density>("density"),
+          .viscosity = row.quantity<Viscosity>("viscosity")};
+}
+Pressure bed_by_law(const Row& row) {
+  static const std::map<std::string, Pressure (*)(const BedFlow&)> laws = {
+      {"ergun", ergun}, {"carman", carman}, {"erdim", erdim}, {"kta", kta}, {"brauer", brauer}};
+  return laws.at(row.text("law"))(bed_flow_of(row));
+}
+Density room_air(const Row& row) { return air_density(row.quantity<Temperature>("temperature"), atmosphere); }
+
+struct Gap {
+  Annulus annulus;
+  Pressure drop;
+  Density density;
+  Viscosity viscosity;
+};
+Gap gap(const Row& row) {
+  return {{.mean_diameter = 14.0 * mm,
+           .radial_gap = length(row, "gap"),
+           .engaged = 20.0 * mm,
+           .eccentricity = row.number("eccentricity")},
+          30.0 * Pa,
+          air_density(degC(20), atmosphere),
+          air_viscosity(degC(20))};
+}
+MassFlow through_gap(const Gap& g) { return annulus_flow(g.annulus, g.drop, g.density, g.viscosity); }
+
+using Law = void (*)(const Row&);
+const std::map<std::string, Law> laws = {
+    {"laminar friction", [](const Row& r) { check(r, friction_laminar(r.number("re"))); }},
+    {"churchill", [](const Row& r) { check(r, friction_churchill(r.number("re"), r.number("roughness"))); }},
+    {"colebrook", [](const Row& r) { check(r, friction_colebrook(r.number("re"), r.number("roughness"))); }},
+    {"developing friction", [](const Row& r) { check(r, friction_developing(r.number("re"), lengths(r))); }},
+    {"developing loss", [](const Row& r) { check(r, friction_developing(r.number("re"), lengths(r)) * lengths(r)); }},
+    {"square inlet", [](const Row& r) { check(r, square_inlet(handbook(r))); }},
+    {"projecting inlet",
+     [](const Row& r) {
+       check(r, projecting_inlet(
+                    {.bore = length(r, "bore"), .wall = length(r, "wall"), .projection = length(r, "projection")},
+                    handbook(r)));
+     }},
+    {"rounded inlet",
+     [](const Row& r) {
+       check(r, rounded_inlet({.bore = length(r, "bore"), .radius = length(r, "radius")}, handbook(r)));
+     }},
+    {"sudden expansion", [](const Row& r) { check(r, sudden_expansion(step(r))); }},
+    {"sudden contraction", [](const Row& r) { check(r, sudden_contraction(step(r), handbook(r))); }},
+    {"mitre bend",
+     [](const Row& r) {
+       check(r, mitre_bend({.bore = length(r, "bore"), .angle = angle(r), .reynolds = r.number("re")}, handbook(r)));
+     }},
+    {"smooth bend",
+     [](const Row& r) {
+       check(r, smooth_bend({.bore = length(r, "bore"),
+                             .radius = length(r, "radius"),
+                             .angle = angle(r),
+                             .friction = r.number("friction")},
+                            handbook(r)));
+     }},
+    {"conical contraction", [](const Row& r) { check(r, conical_contraction(cone(r))); }},
+    {"conical expansion", [](const Row& r) { check(r, conical_expansion(cone(r))); }},
+    {"square-edge screen", [](const Row& r) { check(r, square_edge_screen(r.number("open"))); }},
+    {"round-edge screen", [](const Row& r) { check(r, round_edge_screen(r.number("open"), r.number("re"))); }},
+    {"perforated plate", [](const Row& r) { check(r, perforated_plate(r.number("open"))); }},
+    {"orifice loss", [](const Row& r) { check(r, orifice_loss(r.number("cd"))); }},
+    {"meter loss", [](const Row& r) { check(r, orifice_meter_loss(meter(r), r.number("cd"))); }},
+    {"reader-harris",
+     [](const Row& r) {
+       const double re =
+           reynolds_tube(r.quantity<MassFlow>("flow"), length(r, "pipe"), r.quantity<Viscosity>("viscosity"));
+       check(r, reader_harris_gallagher(meter(r), re));
+     }},
+    {"expansibility", [](const Row& r) { check(r, orifice_expansibility(meter(r), metered(r))); }},
+    {"meter flow", [](const Row& r) { check(r, orifice_meter_flow(meter(r), metered(r))); }},
+    {"velocity of approach", [](const Row& r) { check(r, velocity_of_approach(meter(r))); }},
+    {"nozzle coefficient",
+     [](const Row& r) {
+       const bool longer = r.number("throat") > 0.55;
+       check(r, nozzle_coefficient(longer ? NozzleThroat::point_six : NozzleThroat::point_five, r.number("re")));
+     }},
+    {"orifice flow",
+     [](const Row& r) {
+       check(r, orifice_flow(r.number("cd"), circle(length(r, "hole")), room_air(r), r.quantity<Pressure>("drop")));
+     }},
+    {"orifice diameter",
+     [](const Row& r) {
+       check(r,
+             orifice_diameter(r.number("cd"), room_air(r), r.quantity<Pressure>("drop"), r.quantity<MassFlow>("flow")));
+     }},
+    {"reynolds",
+     [](const Row& r) {
+       const Length bore = length(r, "bore");
+       const MassFlow flow = r.quantity<Density>("density") * r.quantity<Velocity>("speed") * circle(bore);
+       check(r, reynolds_tube(flow, bore, r.quantity<Viscosity>("viscosity")));
+     }},
+    {"friction lengths",
+     [](const Row& r) {
+       const Tube tube{.bore = length(r, "bore"), .length = length(r, "length"), .roughness = 0.0 * mm};
+       check(r, friction_heads(r.number("friction"), tube));
+     }},
+    {"heads",
+     [](const Row& r) {
+       const Density rho = r.quantity<Density>("density");
+       const Area area = circle(13.5 * mm);
+       check(r, loss(r.number("k"), rho * r.quantity<Velocity>("speed") * area, area, rho));
+     }},
+    {"atmosphere", [](const Row& r) { check(r, standard_atmosphere_density(length(r, "altitude"))); }},
+    {"atmosphere pressure", [](const Row& r) { check(r, standard_atmosphere_pressure(length(r, "altitude"))); }},
+    {"terminal velocity",
+     [](const Row& r) {
+       check(r, terminal_velocity({.diameter = length(r, "size"), .density = r.quantity<Density>("piece")},
+                                  r.quantity<Density>("density"), r.quantity<Viscosity>("viscosity")));
+     }},
+    {"bed", [](const Row& r) { check(r, bed_by_law(r)); }},
+    {"bed flow",
+     [](const Row& r) {
+       const Bed bed{.particle = length(r, "particle"),
+                     .sphericity = r.number("sphericity"),
+                     .voidage = r.number("voidage"),
+                     .depth = length(r, "depth"),
+                     .grate = r.quantity<Area>("grate")};
+       check(r, bed_flow(bed, r.quantity<Pressure>("drop"), room_air(r),
+                         air_viscosity(r.quantity<Temperature>("temperature"))));
+     }},
+    {"packed voidage",
+     [](const Row& r) {
+       check(r,
+             packed_voidage(
+                 {.particle = length(r, "particle"), .box = length(r, "box"), .sphericity = r.number("sphericity")}));
+     }},
+    {"lifting pressure",
+     [](const Row& r) {
+       const Bed bed{.particle = 5.0 * mm,
+                     .sphericity = 1.0,
+                     .voidage = r.number("voidage"),
+                     .depth = length(r, "depth"),
+                     .grate = 18.0 * cm2};
+       check(r, bed_lifting_pressure(bed, r.quantity<Density>("piece")));
+     }},
+    {"gap", [](const Row& r) { check(r, through_gap(gap(r))); }},
+    {"gap laminar",
+     [](const Row& r) {
+       const Gap g = gap(r);
+       check(r, annulus_flow_laminar(g.annulus, g.drop, g.density, g.viscosity));
+     }},
+    {"gap reynolds",
+     [](const Row& r) {
+       const Gap g = gap(r);
+       check(r, annulus_reynolds(g.annulus, through_gap(g), g.viscosity));
+     }},
+    {"natural draught",
+     [](const Row& r) {
+       check(r, natural_draught({.height = length(r, "height"),
+                                 .ambient = air_density(r.quantity<Temperature>("air"), atmosphere),
+                                 .gas = air_density(r.quantity<Temperature>("gas"), atmosphere)}));
+     }},
+    {"cooling",
+     [](const Row& r) {
+       check(r, cooled_along_tube({.flow = r.quantity<MassFlow>("flow"),
+                                   .heat_capacity = r.quantity<SpecificHeat>("cp"),
+                                   .conductance = r.quantity<ThermalConductance>("conductance"),
+                                   .inlet = r.quantity<Temperature>("inlet"),
+                                   .ambient = r.quantity<Temperature>("air")}));
+     }},
+    {"mixing",
+     [](const Row& r) {
+       const Stream streams[] = {{0.5 * g_per_s, 1010.0 * J_per_kg_K, degC(250)},
+                                 {1.5 * g_per_s, 1010.0 * J_per_kg_K, degC(20)}};
+       check(r, mixing_temperature(streams));
+     }},
+    {"bleed ratio",
+     [](const Row& r) {
+       check(r, bleed_ratio({.gas = r.quantity<Temperature>("gas"), .bleed = degC(20), .hold = degC(65)}));
+     }},
+};
+}  // namespace
+
+TEST_CASE("published values of the gas path come out of our functions") {
+  int rows = 0;
+  for (const Row& row : published("gas_path")) {
+    const std::string id = row.text("id"), what = row.text("what");
+    CAPTURE(id);
+    CAPTURE(what);
+    const auto law = laws.find(what);
+    REQUIRE(law != laws.end());
+    law->second(row);
+    ++rows;
+  }
+  CHECK(rows >= 139);
+}

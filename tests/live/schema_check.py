@@ -1,0 +1,113 @@
+#!/usr/bin/env python3
+"""Holds the program's JSON Schema against a general validator (python3-jsonschema) and its own reader.
+
+Usage: schema_check.py LUMWRIGHT EXAMPLES_DIR. The schema must be a valid one of its draft; it must accept the examples, the
+description that `new` writes, and values in every form; it must refuse what the reader refuses for its form.
+Exit status 0: all as it should be; 1: not; 77: a package is missing (skipped).
+"""
+import copy
+import glob
+import json
+import os
+import subprocess
+import sys
+import tempfile
+
+try:
+    import jsonschema
+    import yaml
+    from jsonschema import Draft202012Validator
+except ImportError as missing:
+    print(f"skipped: {missing}")
+    sys.exit(77)
+
+program, examples = sys.argv[1:3]
+
+
+def run(*arguments):
+    return subprocess.run([program, *arguments], capture_output=True, text=True)
+
+
+schema = json.loads(run("schema").stdout)
+Draft202012Validator.check_schema(schema)
+validator = Draft202012Validator(schema)
+failures = 0
+
+
+def expect(accepted, name, description):
+    global failures
+    errors = [error.message for error in validator.iter_errors(description)]
+    if accepted != (not errors):
+        failures += 1
+        print(f"{name}: {'refused: ' + errors[0] if errors else 'accepted'}")
+
+
+def put(description, path, value):
+    changed = copy.deepcopy(description)
+    *parents, last = path.split(".")
+    place = changed
+    for key in parents:
+        place = place.setdefault(key, {})
+    place[last] = value
+    return changed
+
+
+def reader_refuses(text):
+    with tempfile.NamedTemporaryFile("w", suffix=".yaml", encoding="utf-8") as file:
+        file.write(text)
+        file.flush()
+        return run("check", file.name).returncode == 2
+
+
+files = sorted(glob.glob(os.path.join(examples, "*.yaml")))
+for path in files:
+    with open(path, encoding="utf-8") as file:
+        expect(True, path, yaml.safe_load(file))
+with tempfile.TemporaryDirectory() as folder:
+    path = os.path.join(folder, "new.yaml")
+    run("new", path)
+    with open(path, encoding="utf-8") as file:
+        start = yaml.safe_load(file)
+    expect(True, "lumwright new", start)
+
+accepted = [
+    ("engine.chimney.bore", value)
+    for value in ["17.2 mm", "17.2mm", "9/16 in", '9/16"', "1 1/2 in", ".5 in", "1e-2 m", "17.2 mm ± 0.05 mm", "17.2 ± 0.05 mm",
+                  "17.2 mm +- 2 thou", "17.2 mm +/- 10 %", "7..9 mm", "7 mm..0.4 in", "1/2..3/4 in", "+17 mm", "17 millimetres"]
+] + [
+    ("place.air", value) for value in ["12 degC", "54 °F", "285 K", "12 degC +- 2 K", "-5..5 °C", "12 ± 2 degC"]
+] + [
+    ("engine.boiler.working", value) for value in ["3.5 bar", "3.5 bar g", "50 psi", "50 psig +- 1 psi"]
+] + [
+    ("engine.grate.open_share", value) for value in [0.35, "0.35", "35 %", "35%", "30..40 %", "35 % +- 5 %", "1/3"]
+] + [
+    ("fan.rated.speed", "5200 1/min"), ("fan.mass", "1 1/2 oz"), ("engine.tubes.count", 8), ("name", 1234), ("name", "é"), ("fan", None),
+    ("engine.chimney.material", 304), ("supply.step_up.efficiency", "88 %"), ("supply.step_up.efficiency", 0.88),
+    ("supply.step_up.efficiency", [["6 V", "1 W", "88 %"], ["6 V", "2 W", 0.85]]), ("fan.speed_at", [["7 V", "3100 rpm"], ["12 V", "5200 rpm"]]),
+]
+for path, value in accepted:
+    expect(True, f"{path}: {value}", put(start, path, value))
+
+refused = [
+    ("engine.chimney.bore", value)
+    for value in ["14 V", "14", 14, "17,2 mm", "22 swg", "mm", "", "nan mm", "1 2 mm", "5 mm 6 mm", "7-9 mm", ["5 mm"], None, "1.2.3 mm", "5 mm +- 1 V"]
+] + [
+    ("place.air", value) for value in ["12 C", "12", 12, "12 degC +- 1 mm"]
+] + [
+    ("engine.boiler.working", value) for value in ["3.5 bar a", "50 psia"]
+] + [
+    ("place.barometer", "1 bar g"), ("engine.grate.open_share", "35 mm"), ("engine.grate.open_share", "wide"), ("engine.tubes.count", 0),
+    ("engine.tubes.count", 8.5), ("engine.tubes.count", "many"), ("fan.kind", "axail"), ("fan.brore", "1 mm"), ("bore", "1 mm"),
+    ("engine", "5 mm"), ("engine.tubes", [1, 2]), ("fan.curve", "5 Pa"), ("fan.curve", [["0 l/min", "58 Pa"]]), ("name", ""), ("name", "x" * 201),
+    ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min"]]), ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min", "1 V"]]),
+    ("supply.step_up.efficiency", [["6 V", "1 W"]]), ("supply.step_up.efficiency", []),
+]
+for path, value in refused:
+    broken = put(start, path, value)
+    expect(False, f"{path}: {value}", broken)
+    if not reader_refuses(yaml.safe_dump(broken, allow_unicode=True)):
+        failures += 1
+        print(f"{path}: {value}: the reader accepts what this test takes for broken")
+
+print(f"jsonschema on {len(files)} examples, {len(accepted)} good and {len(refused)} broken values: {failures} failures")
+sys.exit(1 if failures or not files else 0)

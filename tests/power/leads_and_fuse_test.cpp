@@ -1,0 +1,74 @@
+#include "near.hpp"
+#include "power/fuse.hpp"
+#include "power/leads.hpp"
+#include "published.hpp"
+#include "quantity/errors.hpp"
+#include <doctest/doctest.h>
+#include <string>
+using namespace lumwright;
+
+TEST_CASE("wire by gauge") {
+  CHECK(awg_diameter(24) == near(0.5106 * mm, 1e-4));  // ASTM B258
+  CHECK(awg_diameter(36) == near(0.127 * mm, 1e-12));  // the gauge's own fixed points
+  CHECK(awg_diameter(-3) == near(11.684 * mm, 1e-12));
+  CHECK(circle(awg_diameter(24)) == near(0.2047 * mm2, 3e-4));
+  for (const data::Row& row : published("power", "gauges")) {
+    CAPTURE(row.number("id"));
+    CHECK(copper_resistance(circle(awg_diameter(row.number("id")))) ==
+          near(row.quantity<LineResistance>("resistance"), 3.9e-4));
+  }
+  CHECK_THROWS_AS(awg_diameter(41), ModelError);
+}
+TEST_CASE("wire by section") {
+  for (const data::Row& row : published("power", "sections")) {
+    CAPTURE(row.number("id"));
+    CHECK(wire_resistance(row.number("id") * mm2) == near(row.quantity<LineResistance>("resistance"), 1e-12));
+    // no conductor beats pure copper of its section by more than its tolerance
+    CHECK(wire_resistance(row.number("id") * mm2) > copper_resistance(row.number("id") * mm2));
+  }
+  CHECK(wire_resistance(0.6 * mm2) == near(39.0 * 0.5 / 0.6 * ohm_per_km, 1e-12));  // scaled from 0.5 mm2
+  CHECK_THROWS_AS(wire_resistance(0.0 * mm2), ModelError);
+}
+TEST_CASE("drop in both wires") {
+  // gauge 24, 0.5 m away, 0.9 A: 0.07579 V; at 60 degC the loop has 0.09745 ohm (ASTM B258, IEC 60028; hand)
+  const LineResistance line = copper_resistance(circle(awg_diameter(24)));
+  CHECK(0.9 * A * loop_resistance(line, 0.5 * m, degC(20.0)) == near(0.07579 * V, 1e-4));
+  CHECK(loop_resistance(line, 0.5 * m, degC(60.0)) == near(0.09745 * ohm, 1e-4));
+  // 0.5 mm2 class 5, 1 m away, 1 A: 0.0780 V (IEC 60228)
+  CHECK(1.0 * A * loop_resistance(wire_resistance(0.5 * mm2), 1.0 * m, degC(20.0)) == near(0.0780 * V, 1e-12));
+}
+TEST_CASE("what a wire carries") {
+  CHECK(wire_carries(0.25 * mm2, false) == near(3.5 * A, 1e-12));  // as gauge 24, chassis wiring, from memory
+  CHECK(wire_carries(0.25 * mm2, true) == near(1.75 * A, 1e-12));
+  CHECK(wire_carries(circle(awg_diameter(22)), false) == near(6.0 * A, 1e-12));
+  CHECK_THROWS_AS(wire_carries(0.05 * mm2, false), ModelError);
+}
+TEST_CASE("fuse for the current at the end of discharge") {
+  const data::FuseRule& ul = data::fuse_rules().at(0);
+  const data::FuseRule& iec = data::fuse_rules().at(1);
+  CHECK(ul.continuous == 0.75);
+  // 0.75 A: 0.75/0.75 = 1.0 A exactly; 0.75/0.9 = 0.83, next standard value 1.0 A
+  CHECK(fuse_for(0.75 * A, ul) == near(1.0 * A, 1e-12));
+  CHECK(fuse_for(0.75 * A, iec) == near(1.0 * A, 1e-12));
+  CHECK(fuse_for(0.80 * A, ul) == near(1.25 * A, 1e-12));
+  CHECK(fuse_for(0.95 * A, iec) == near(1.25 * A, 1e-12));
+  CHECK_THROWS_AS(fuse_for(9.5 * A, iec), ModelError);
+  // four alkaline AA short at 8 A (6.4 V over 0.8 ohm): enough to open 2.5 A, not 5 A for sure
+  CHECK(check_fuse({.rating = 2.5 * A, .most = 1.0 * A, .shorted = 8.0 * A}, iec).short_opens);
+  CHECK_FALSE(check_fuse({.rating = 5.0 * A, .most = 1.0 * A, .shorted = 8.0 * A}, iec).short_opens);
+  CHECK(check_fuse({.rating = 1.0 * A, .most = 0.75 * A, .shorted = 26.0 * A}, ul).carries);
+  CHECK_FALSE(check_fuse({.rating = 1.0 * A, .most = 0.8 * A, .shorted = 26.0 * A}, ul).carries);
+}
+TEST_CASE("standard ratings and their resistance") {
+  // IEC 60127 ratings, R10 series
+  const double ratings[] = {0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5};
+  for (std::size_t i = 0; i < std::size(ratings); ++i) CHECK(data::fuses().at(i).rating == near(ratings[i] * A, 1e-12));
+  for (const data::FuseRow& row : data::fuses()) {
+    CHECK(fuse_resistance(row.rating) == near(row.cold.value, 1e-9));
+    // 0.03 to 0.3 V at the rating
+    CHECK(row.rating * row.cold.value > 0.03 * V);
+    CHECK(row.rating * row.cold.value < 0.3 * V);
+  }
+  CHECK(fuse_resistance(1.5 * A) < fuse_resistance(1.25 * A));
+  CHECK_THROWS_AS(fuse_resistance(0.1 * A), ModelError);
+}
