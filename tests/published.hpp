@@ -5,6 +5,7 @@
 #include <vector>
 
 namespace lumwright {
-/// The rows of list `list` in tests/published/<topic>.yaml. Throws if the file or list is missing or a row has no source.
+/// The rows of list `list` in tests/published/<topic>.yaml. Throws if the file or list is missing or a row has no
+/// source.
 std::vector<data::Row> published(std::string_view topic, std::string_view list = "rows");
 }  // namespace lumwright

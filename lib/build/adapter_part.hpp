@@ -61,8 +61,8 @@ struct Bleed {
   Given<Length> diameter;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"holes", "number of holes that let cool air into the box; 0 for none", "0"}, self.holes, 0, 200);
-    v({"diameter", "diameter of each", "3 mm"}, self.diameter, Limits{"0.2 mm", "100 mm"});
+    v({"holes", "number of holes that let cool air into the box; 0 for none", "8"}, self.holes, 0, 200);
+    v({"diameter", "diameter of each", "9 mm"}, self.diameter, Limits{"0.2 mm", "100 mm"});
   }
 };
 

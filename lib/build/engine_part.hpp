@@ -82,7 +82,7 @@ struct Chimney {
   Text material;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"bore", "inside diameter at its narrowest: smallest of several readings", "17.20 mm +- 0.03 mm"}, self.bore,
+    v({"bore", "inside diameter at its narrowest: smallest of several readings", "16.20 mm +- 0.03 mm"}, self.bore,
       Limits{"3 mm", "300 mm"});
     v({"depth", "how deep a tube can go in", "36 mm"}, self.depth, Limits{"1 mm", "2 m"});
     v({"wall", "wall thickness", "1.6 mm"}, self.wall, Limits{"0.1 mm", "50 mm"});

@@ -70,7 +70,9 @@ WrittenBand Row::band(const Node& node, Kind kind) const {
   }
 }
 
-std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list) { return Row(file, root).rows(list); }
+std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list) {
+  return Row(file, root).rows(list);
+}
 std::vector<Row> rows(std::string_view table, std::string_view list) {
   const Parsed& p = parsed(table);
   return rows(p.file, p.root, list);

@@ -1,4 +1,5 @@
-// Reads the embedded tables: maps of lists of rows, every quantity with its unit, every row with its source and standing.
+// Reads the embedded tables: maps of lists of rows, every quantity with its unit, every row with its source and
+// standing.
 #pragma once
 #include "input/yaml_tree.hpp"
 #include "quantity/text.hpp"
@@ -38,7 +39,8 @@ class Row {
   template <class Q>
   std::vector<Q> list(std::string_view key) const {
     std::vector<Q> out;
-    for (const Node& node : node_at(key).children) out.push_back(QuantityTraits<Q>::from_si(band(node, kind_of<Q>).value));
+    for (const Node& node : node_at(key).children)
+      out.push_back(QuantityTraits<Q>::from_si(band(node, kind_of<Q>).value));
     return out;
   }
   Row section(std::string_view key) const { return {*file_, node_at(key)}; }
@@ -55,7 +57,8 @@ class Row {
   const Node* node_;
 };
 
-/// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml. Parsed once a program run.
+/// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml. Parsed once a program
+/// run.
 std::vector<Row> rows(std::string_view table, std::string_view list);
 /// A map in a table that is not a list.
 Row section(std::string_view table, std::string_view key);

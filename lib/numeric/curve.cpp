@@ -2,9 +2,10 @@
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <cmath>
-#include <math.h>  // Boost 1.74's pchip calls isnan without std::
-
+// clang-format off: Boost 1.74's pchip calls isnan without std::, so math.h must come before it
+#include <math.h>
 #include <boost/math/interpolators/pchip.hpp>
+// clang-format on
 
 namespace lumwright {
 namespace {
@@ -15,7 +16,8 @@ std::size_t piece(const std::vector<double>& x, double at) {  // index of the le
 }  // namespace
 
 LinearCurve::LinearCurve(std::vector<double> x, std::vector<double> y) : x_(std::move(x)), y_(std::move(y)) {
-  if (x_.empty() || x_.size() != y_.size()) throw ModelError("a curve needs as many values as places, and at least one");
+  if (x_.empty() || x_.size() != y_.size())
+    throw ModelError("a curve needs as many values as places, and at least one");
   for (std::size_t i = 0; i < x_.size(); ++i) {
     if (!std::isfinite(x_[i]) || !std::isfinite(y_[i])) throw ModelError("a curve point is not a finite number");
     if (i > 0 && !(x_[i] > x_[i - 1])) throw ModelError("the points of a curve must be in rising order");

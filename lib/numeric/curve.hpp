@@ -18,8 +18,9 @@ class LinearCurve {
   std::vector<double> x_, y_;
 };
 
-/// Piecewise cubic Hermite through the points, monotone wherever they are (Fritsch and Butland, 1984; Boost.Math's pchip):
-/// straight data stays straight, a dip in the data stays a dip. Under four points: straight pieces. Beyond the ends: straight.
+/// Piecewise cubic Hermite through the points, monotone wherever they are (Fritsch and Butland, 1984; Boost.Math's
+/// pchip): straight data stays straight, a dip in the data stays a dip. Under four points: straight pieces. Beyond the
+/// ends: straight.
 class MonotoneCurve {
  public:
   MonotoneCurve(std::vector<double> x, std::vector<double> y);

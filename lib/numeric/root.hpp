@@ -22,7 +22,8 @@ double bracketed_root(F&& f, double low, double high, const char* what = "root",
   if (!std::isfinite(f_low) || !std::isfinite(f_high) || (f_low > 0) == (f_high > 0))
     throw ModelError(std::string("no ") + what + " between " + std::to_string(low) + " and " + std::to_string(high));
   std::uintmax_t steps = 200;
-  const auto [a, b] = boost::math::tools::toms748_solve(f, low, high, f_low, f_high, boost::math::tools::eps_tolerance<double>(bits), steps);
+  const auto [a, b] = boost::math::tools::toms748_solve(f, low, high, f_low, f_high,
+                                                        boost::math::tools::eps_tolerance<double>(bits), steps);
   return 0.5 * (a + b);
 }
 /// Every sub-interval of [low, high], cut in `pieces`, over which f changes sign; in rising order.

@@ -10,7 +10,11 @@ std::optional<Finding> run(const Check& check, const Solved& solved) {
   try {
     finding = check.judge(solved);
   } catch (const ModelError& e) {
-    finding = Finding{.verdict = Verdict::fail, .why = e.what(), .action = "change what is named here and check again", .source = "the model", .standing = "derived"};
+    finding = Finding{.verdict = Verdict::fail,
+                      .why = e.what(),
+                      .action = "change what is named here and check again",
+                      .source = "the model",
+                      .standing = "derived"};
   }
   if (!finding) return std::nullopt;
   finding->id = check.id;
@@ -31,8 +35,14 @@ Verdict overall(const std::vector<Finding>& findings) {
 Assessment assess(const Build& build, UnitSystem units) {
   Solved solved = solve(build);
   solved.units = units;
-  Assessment assessment{.build = build.name ? *build.name : std::string(), .file = build.file, .verdict = Verdict::unknown, .results = results_of(solved),
-                        .checks = {}, .assumed = solved.inputs.assumed(units), .cautions = {}, .series = series_of(solved)};
+  Assessment assessment{.build = build.name ? *build.name : std::string(),
+                        .file = build.file,
+                        .verdict = Verdict::unknown,
+                        .results = results_of(solved),
+                        .checks = {},
+                        .assumed = solved.inputs.assumed(units),
+                        .cautions = {},
+                        .series = series_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
   assessment.verdict = overall(assessment.checks);

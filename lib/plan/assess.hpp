@@ -6,8 +6,9 @@
 
 namespace lumwright {
 /// Solves draught, supply and fit as far as the description allows and runs every check on them.
-/// Checks whose inputs are missing come back as `unknown` and name the keys. Throws nothing for any Build the reader accepts:
-/// a part without a physical answer becomes a failed check that says why. `units` is for the sentences; numbers are typed.
+/// Checks whose inputs are missing come back as `unknown` and name the keys. Throws nothing for any Build the reader
+/// accepts: a part without a physical answer becomes a failed check that says why. `units` is for the sentences;
+/// numbers are typed.
 Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written);
 
 struct CheckName {

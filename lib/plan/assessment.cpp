@@ -3,10 +3,14 @@
 namespace lumwright {
 const char* verdict_word(Verdict verdict) {
   switch (verdict) {
-    case Verdict::pass: return "pass";
-    case Verdict::watch: return "watch";
-    case Verdict::fail: return "fail";
-    case Verdict::unknown: return "unknown";
+    case Verdict::pass:
+      return "pass";
+    case Verdict::watch:
+      return "watch";
+    case Verdict::fail:
+      return "fail";
+    case Verdict::unknown:
+      return "unknown";
   }
   return "unknown";
 }

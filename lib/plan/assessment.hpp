@@ -33,9 +33,9 @@ struct Finding {
   std::string id{}, title{};
   Verdict verdict = Verdict::unknown;
   std::optional<Measure> value{}, limit{};
-  std::string why{};      // one or two sentences with the numbers in them
-  std::string action{};   // what to do; empty on a plain pass
-  std::string source{};   // where the rule or equation comes from
+  std::string why{};       // one or two sentences with the numbers in them
+  std::string action{};    // what to do; empty on a plain pass
+  std::string source{};    // where the rule or equation comes from
   std::string standing{};  // standard, secondary, derived, measured, memory, practice, estimate
   std::string formula{};
   std::vector<Term> terms{};

@@ -15,7 +15,7 @@ struct Condition {
 };
 std::span<const Condition> conditions();
 
-/// The cautions that apply, the always-on ones first, each once. Throws std::logic_error for a caution whose `when` names no
-/// condition: our mistake.
+/// The cautions that apply, the always-on ones first, each once. Throws std::logic_error for a caution whose `when`
+/// names no condition: our mistake.
 std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far);
 }  // namespace lumwright

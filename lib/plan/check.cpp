@@ -14,9 +14,11 @@ Term term(const Solved& solved, std::string_view symbol, std::string_view meanin
   const Input* input = solved.inputs.find(key);
   if (input == nullptr) throw std::logic_error("no input " + std::string(key));
   const char* origin = input->origin == Origin::written ? "written" : "assumed";
-  return {std::string(symbol), std::string(meaning), {input->value, input->unit}, std::string(key) + " (" + origin + ")"};
+  return {
+      std::string(symbol), std::string(meaning), {input->value, input->unit}, std::string(key) + " (" + origin + ")"};
 }
-Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity, std::string_view like) {
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
+              std::string_view like) {
   return {std::string(symbol), std::string(meaning), measure(solved, quantity, like), "computed"};
 }
 Finding lacking(std::vector<std::string> keys) {

@@ -1,5 +1,5 @@
-// A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function of
-// the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
+// A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function
+// of the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
 #pragma once
 #include "plan/assessment.hpp"
 #include "plan/solved.hpp"
@@ -8,10 +8,10 @@
 
 namespace lumwright {
 struct Check {
-  std::string_view id;     // "fit.hot"
-  std::string_view title;  // "Tube in the chimney, hot"
-  std::string_view asks;   // "Does the hot tube still slide in a cold chimney?"
-  int order;               // where it stands in the report
+  std::string_view id;                                    // "fit.hot"
+  std::string_view title;                                 // "Tube in the chimney, hot"
+  std::string_view asks;                                  // "Does the hot tube still slide in a cold chimney?"
+  int order;                                              // where it stands in the report
   std::optional<Finding> (*judge)(const Solved& solved);  // nothing where the question does not arise
 };
 /// Every check, in the order they are shown. Written by lib/plan/registry.cmake.
@@ -26,7 +26,8 @@ std::string say(const Solved& solved, AnyQuantity quantity, std::string_view lik
 /// A number that was read from the description, assumed, or looked up under `key`.
 Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key);
 /// A number that the model worked out.
-Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity, std::string_view like = "");
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
+              std::string_view like = "");
 
 /// For a part that could not be solved: unknown with its keys, or a failure with what physics said.
 template <class T>

@@ -40,7 +40,8 @@ double Inputs::record(std::string_view key, Input input) {
 double Inputs::assume(std::string_view key, Input input, Assumed note) {
   if (const Input* earlier = find(key)) return earlier->value.si;
   note.key = std::string(key);
-  if (note.value.empty()) note.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
+  if (note.value.empty())
+    note.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
   if (note.band.empty()) note.band = band_text(input, UnitSystem::as_written);
   assumed_.push_back(std::move(note));
   return record(key, std::move(input));

@@ -24,8 +24,8 @@ struct Input {
 /// Chooses the value that a solve uses from its spread; the centre unless a sampler is at work.
 using Draw = std::function<double(std::string_view key, const Input& input)>;
 
-/// Hands out the values of a description by key and remembers every one that was asked for, so that `assumed`, `explain`
-/// and a sampler all see exactly what was used.
+/// Hands out the values of a description by key and remembers every one that was asked for, so that `assumed`,
+/// `explain` and a sampler all see exactly what was used.
 class Inputs {
  public:
   explicit Inputs(Draw draw = {}) : draw_(std::move(draw)) {}
@@ -51,7 +51,8 @@ class Inputs {
   Q otherwise(std::string_view key, const Given<Q>& given, const Band<Q>& band, Assumed note) {
     if (given) return from_si<Q>(written(key, given));
     using T = QuantityTraits<Q>;
-    return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed}, std::move(note)));
+    return from_si<Q>(
+        assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed}, std::move(note)));
   }
   std::string usual(std::string_view key, const Text& given);
   int count(std::string_view key, const Count& given, int otherwise, std::string_view why);
@@ -66,11 +67,14 @@ class Inputs {
 
  private:
   template <class Q>
-  Q from_si(double si) const { return QuantityTraits<Q>::from_si(si); }
+  Q from_si(double si) const {
+    return QuantityTraits<Q>::from_si(si);
+  }
   template <class Q>
   double written(std::string_view key, const Given<Q>& given) {
     using T = QuantityTraits<Q>;
-    return record(key, {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit, Origin::written});
+    return record(key, {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit,
+                        Origin::written});
   }
   double typical(std::string_view key, Kind kind);
   double assume(std::string_view key, Input input, Assumed note);

@@ -10,7 +10,9 @@ class List {
   void add(std::string key, AnyQuantity quantity, std::string_view like = "") {
     found.push_back({std::move(key), measure(solved_, quantity, like), {}, {}});
   }
-  void add_share(std::string key, double share) { found.push_back({std::move(key), Measure{AnyQuantity(share), "%"}, {}, {}}); }
+  void add_share(std::string key, double share) {
+    found.push_back({std::move(key), Measure{AnyQuantity(share), "%"}, {}, {}});
+  }
   void add_text(std::string key, std::string text) { found.push_back({std::move(key), std::move(text), {}, {}}); }
   std::vector<Result> found;
 
@@ -26,14 +28,16 @@ void add_draught(const Solved& solved, List& list) {
   if (d.hot) {
     const std::string& unit = solved.build.fan.curve.x_unit;
     list.found.push_back({"draught.fan_flow", Measure{d.hot_flow.fan_volume, unit}, {}, {}});
-    list.found.push_back({"draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit}, {}, {}});
+    list.found.push_back(
+        {"draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit}, {}, {}});
     list.add_share("draught.free_air_share", d.hot->free_air_share);
     list.add("draught.cold_fan_static_pressure", d.cold->static_pressure);
     list.add("draught.fan_speed", d.fan_speed, "fan.rated.speed");
   }
   list.add("draught.smokebox_depression", d.hot_flow.smokebox_suction);
   list.add("draught.cold_smokebox_depression", d.cold_flow.smokebox_suction);
-  for (const ElementLoss& loss : losses(d.path, d.hot_flow)) list.add("draught.loss." + std::string(loss.name), loss.loss);
+  for (const ElementLoss& loss : losses(d.path, d.hot_flow))
+    list.add("draught.loss." + std::string(loss.name), loss.loss);
   list.add("draught.natural", d.hot_flow.natural_draught);
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);
@@ -43,11 +47,12 @@ void add_fire(const Solved& solved, List& list) {
   const SolvedDraught& d = *solved.draught;
   if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas, "fan.gas_limit");
   list.add("heat.chimney_gas", d.hot_flow.smokebox_gas, "place.air");
-  if (const Input* heat = solved.inputs.find("raise.heat_per_air")) list.add("fire.power", d.hot_flow.bed * (heat->value.si * J_per_kg));
+  if (const Input* heat = solved.inputs.find("raise.heat_per_air"))
+    list.add("fire.power", d.hot_flow.bed * (heat->value.si * J_per_kg));
   list.add("fire.fuel_rate", d.hot_flow.fuel);
   if (d.path.bed && d.fuel_piece)
-    list.add_share("fire.bed_lift_share",
-                   d.hot_flow.loss[static_cast<std::size_t>(Element::bed)] / bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
+    list.add_share("fire.bed_lift_share", d.hot_flow.loss[static_cast<std::size_t>(Element::bed)] /
+                                              bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
 }
 void add_power(const Solved& solved, List& list) {
   if (!solved.supply) return;
@@ -89,7 +94,9 @@ std::vector<Result> results_of(const Solved& solved) {
 
 std::vector<Series> series_of(const Solved& solved) {
   if (!solved.supply) return {};
-  Series series{"discharge", {{"t", kind_of<Duration>, {}}, {"pack_voltage", kind_of<Voltage>, {}}, {"pack_current", kind_of<Current>, {}}}};
+  Series series{
+      "discharge",
+      {{"t", kind_of<Duration>, {}}, {"pack_voltage", kind_of<Voltage>, {}}, {"pack_current", kind_of<Current>, {}}}};
   for (const Sample& sample : solved.supply->run.series) {
     series.columns[0].si.push_back(in(sample.time, s));
     series.columns[1].si.push_back(in(sample.voltage, V));

@@ -4,8 +4,8 @@
 #include "plan/solved.hpp"
 
 namespace lumwright {
-// Heat that water and metal take up to own-blower pressure, over the heat that a kilogram of air sets free and brings in.
-// A plain balance with usual shares, to judge a fan by before the fire itself is followed through time.
+// Heat that water and metal take up to own-blower pressure, over the heat that a kilogram of air sets free and brings
+// in. A plain balance with usual shares, to judge a fan by before the fire itself is followed through time.
 Outcome<SolvedDemand> solve_demand(const Build& build, Inputs& inputs) {
   return attempt<SolvedDemand>([&](std::vector<std::string>& missing) -> std::optional<SolvedDemand> {
     const part::Boiler& boiler = build.engine.boiler;
@@ -29,7 +29,8 @@ Outcome<SolvedDemand> solve_demand(const Build& build, Inputs& inputs) {
     const double lit = inputs.usual("fuel.lit_at_start", build.fuel.lit_at_start);
     const Duration at_full_fire = within - 0.5 * (1.0 - lit) * kindling;
     if (at_full_fire <= 0.0 * s) throw ModelError("kindling alone takes longer than the wanted time to steam");
-    const double used = (1.0 - inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed)) * inputs.constant<double>("raise.efficiency");
+    const double used = (1.0 - inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed)) *
+                        inputs.constant<double>("raise.efficiency");
     const SpecificEnergy per_air = inputs.constant<SpecificEnergy>("raise.heat_per_air");
     return SolvedDemand{absorbed, take_over, absorbed / (at_full_fire * used * per_air), within};
   });

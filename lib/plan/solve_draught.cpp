@@ -9,15 +9,20 @@
 namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
-Assumed as(const std::string& why, const std::string& source, const std::string& standing) { return {"", "", "", why, source, standing}; }
+Assumed as(const std::string& why, const std::string& source, const std::string& standing) {
+  return {"", "", "", why, source, standing};
+}
 
 std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::optional<Density>& piece) {
   const part::Fuel& fuel = build.fuel;
   const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
   piece = row.piece_density.value;
-  return Bed{.particle = inputs.otherwise("fuel.lump", fuel.lump, row.lump, as("usual for this fuel", row.source, row.standing)),
-             .sphericity = inputs.otherwise("fuel.sphericity", fuel.sphericity, row.sphericity, as("shape of this fuel", row.source, row.standing)),
-             .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, row.voidage, as("gaps in a bed of this fuel", row.source, row.standing)),
+  return Bed{.particle = inputs.otherwise("fuel.lump", fuel.lump, row.lump,
+                                          as("usual for this fuel", row.source, row.standing)),
+             .sphericity = inputs.otherwise("fuel.sphericity", fuel.sphericity, row.sphericity,
+                                            as("shape of this fuel", row.source, row.standing)),
+             .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, row.voidage,
+                                         as("gaps in a bed of this fuel", row.source, row.standing)),
              .depth = inputs.usual("fuel.bed", fuel.bed),
              .grate = grate};
 }
@@ -31,10 +36,12 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
   const auto reach = needed(inputs, "engine.tubes.length", engine.tubes.length, missing);
   if (!missing.empty()) return;
   const Area grate = *length * *width;
-  const double clear = inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
+  const double clear =
+      inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
   const auto entry_width = inputs.known("engine.air_entry.width", engine.air_entry.width);
   const auto entry_height = inputs.known("engine.air_entry.height", engine.air_entry.height);
-  if (entry_width && entry_height) path.air_entry = Hole{*entry_width * *entry_height, discharge_coefficient("door").value};
+  if (entry_width && entry_height)
+    path.air_entry = Hole{*entry_width * *entry_height, discharge_coefficient("door").value};
   path.grate = Grate{grate, clear};
   path.bed = bed_of(build, inputs, grate, piece);
   path.past_bed = LeakShare{inputs.usual("engine.leakage.past_bed", engine.leakage.past_bed)};
@@ -43,8 +50,13 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
 }
 
 InletShape inlet_shape(const std::string& kind, Length bore, Length wall) {
-  return {.kind = kind == "projecting" ? Inlet::projecting : kind == "rounded" ? Inlet::rounded : Inlet::square,
-          .bore = bore, .wall = wall, .projection = 0.5 * bore, .radius = 0.1 * bore};
+  return {.kind = kind == "projecting" ? Inlet::projecting
+                  : kind == "rounded"  ? Inlet::rounded
+                                       : Inlet::square,
+          .bore = bore,
+          .wall = wall,
+          .projection = 0.5 * bore,
+          .radius = 0.1 * bore};
 }
 
 void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& missing) {
@@ -60,48 +72,66 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
                          .rise = *length,
                          .wall = TubeWall{bore, *outside, *length, inputs.constant<double>("gas.tube_emissivity")}};
   const part::Cylinders& cylinders = build.engine.cylinders;
-  if (cylinders.count || cylinders.blast_nozzle) path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
+  if (cylinders.count || cylinders.blast_nozzle)
+    path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known("engine.chimney.bore", build.engine.chimney.bore);
   const auto depth = inputs.known("engine.chimney.depth", build.engine.chimney.depth);
-  const Length engaged = inputs.known("adapter.tube.engaged", tube.engaged).value_or(depth ? std::min(*depth, *length) : *length);
+  const Length engaged =
+      inputs.known("adapter.tube.engaged", tube.engaged).value_or(depth ? std::min(*depth, *length) : *length);
   if (chimney && *chimney > *outside)
-    path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged, inputs.constant<double>("gas.annulus_eccentricity")};
+    path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged,
+                           inputs.constant<double>("gas.annulus_eccentricity")};
 }
 
 void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, GasPath& path) {
   const part::Box& box = build.adapter.box;
-  const auto diameter = inputs.known("adapter.box.diameter", box.diameter), height = inputs.known("adapter.box.height", box.height);
+  const auto diameter = inputs.known("adapter.box.diameter", box.diameter),
+             height = inputs.known("adapter.box.height", box.height);
   if (diameter && height) {
     const Length frame = fan && fan->label.frame > 0.0 * mm ? fan->label.frame : *diameter;
-    const double wheel = fan ? data::fan_tip_speed(fan->label.kind, fan->label.thickness.value_or(20.0 * mm)).wheel_share : 0.95;
+    const double wheel =
+        fan ? data::fan_tip_speed(fan->label.kind, fan->label.thickness.value_or(20.0 * mm)).wheel_share : 0.95;
     const Length taken = fan && fan->inside ? fan->label.thickness.value_or(0.0 * mm) : 0.0 * mm;
     const Length distance = std::max(*height - taken, 0.1 * *height);
-    const Area skin = std::numbers::pi * *diameter * *height + 2.0 * circle(*diameter) - circle(std::min(frame, *diameter));
-    path.box = Box{.bore = *diameter, .depth = {wheel * frame, distance}, .rise = distance,
-                   .wall = BoxWall{*height, skin, inputs.constant<double>("gas.tin_emissivity"), inputs.constant<double>("gas.box_stirring")}};
+    const Area skin =
+        std::numbers::pi * *diameter * *height + 2.0 * circle(*diameter) - circle(std::min(frame, *diameter));
+    path.box = Box{.bore = *diameter,
+                   .depth = {wheel * frame, distance},
+                   .rise = distance,
+                   .wall = BoxWall{*height, skin, inputs.constant<double>("gas.tin_emissivity"),
+                                   inputs.constant<double>("gas.box_stirring")}};
   }
   const int holes = build.adapter.bleed.holes ? *build.adapter.bleed.holes : 0;
   const auto each = inputs.known("adapter.bleed.diameter", build.adapter.bleed.diameter);
-  if (holes > 0 && each) path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
+  if (holes > 0 && each)
+    path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
 }
 
 FixedTemperatures alight(Inputs& inputs) {
-  const auto firebox = inputs.constant<Temperature>("gas.firebox"), exit = inputs.constant<Temperature>("gas.tube_exit");
-  return FixedTemperatures({.bed_mean = inputs.constant<Temperature>("gas.bed_mean"), .firebox = firebox,
-                            .tube_mean = exit + 0.4 * (firebox - exit),  // the gas cools fast at first: log mean of usual cases
-                            .tube_exit = exit, .fuel_per_air = inputs.constant<double>("gas.fuel_per_air")});
+  const auto firebox = inputs.constant<Temperature>("gas.firebox"),
+             exit = inputs.constant<Temperature>("gas.tube_exit");
+  return FixedTemperatures(
+      {.bed_mean = inputs.constant<Temperature>("gas.bed_mean"),
+       .firebox = firebox,
+       .tube_mean = exit + 0.4 * (firebox - exit),  // the gas cools fast at first: log mean of usual cases
+       .tube_exit = exit,
+       .fuel_per_air = inputs.constant<double>("gas.fuel_per_air")});
 }
 
 // What the fan is given, and how fast that turns it.
 void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, SolvedDraught& draught) {
   draught.fan_voltage = supply ? supply->start.fan_voltage : fan.label.rated_voltage;
   const bool chopped = supply && supply->feed.control.kind == Control::Kind::lead_pwm;
-  draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage) : fan_speed(*fan.motor, draught.fan_voltage);
-  if (draught.fan_speed <= 0.0 * rpm) throw ModelError("the fan does not turn on the " + std::to_string(in(draught.fan_voltage, V)) + " V that reaches it");
+  draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage)
+                              : fan_speed(*fan.motor, draught.fan_voltage);
+  if (draught.fan_speed <= 0.0 * rpm)
+    throw ModelError("the fan does not turn on the " + std::to_string(in(draught.fan_voltage, V)) +
+                     " V that reaches it");
 }
 }  // namespace
 
-Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, const Outcome<SolvedSupply>& supply) {
+Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
+                                     const Outcome<SolvedSupply>& supply) {
   return attempt<SolvedDraught>([&](Missing& missing) -> std::optional<SolvedDraught> {
     SolvedDraught d{};
     d.ambient = {inputs.usual("place.air", build.place.air), inputs.usual("place.barometer", build.place.barometer)};

@@ -3,7 +3,9 @@
 namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
-Assumed as(const std::string& why, const std::string& source, const std::string& standing) { return {"", "", "", why, source, standing}; }
+Assumed as(const std::string& why, const std::string& source, const std::string& standing) {
+  return {"", "", "", why, source, standing};
+}
 
 std::vector<FanPoint> sheet_points(const part::FanPart& fan) {
   std::vector<FanPoint> points;
@@ -46,27 +48,32 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
     const data::GenericFan* generic = label->frame > 0.0 * mm ? nearest_generic(*label) : nullptr;
     Rotation speed = label->rated_speed.value_or(0.0 * rpm);
     if (!label->rated_speed && generic)
-      speed = inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(generic->rated_speed),
-                               as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
+      speed =
+          inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(generic->rated_speed),
+                           as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
     else if (!label->rated_speed)  // only ratios of speed enter where a data sheet gives the curve
       speed = inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(4000.0 * rpm),
                                as("any value: the curve is given", "similarity laws", "derived"));
     std::optional<Current> current = label->rated_current;
     if (!current && !build.load.power && generic)
-      current = inputs.otherwise("fan.rated.current", fan.rated.current, exactly(generic->rated_current),
-                                 as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
+      current =
+          inputs.otherwise("fan.rated.current", fan.rated.current, exactly(generic->rated_current),
+                           as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
     const data::FanGasLimit& limits = data::fan_gas_limit();
     FanCurve curve = curve_of(fan, *label, speed);
     if (curve.basis().origin != CurveOrigin::data_sheet)
-      inputs.note({"fan.curve", "estimated", "", curve.basis().sentence, "data table of usual fans", curve.basis().standing});
-    const MotorLaw motor = motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
-    return SolvedFan{.label = *label,
-                     .curve = std::move(curve),
-                     .motor = motor,
-                     .current = current,
-                     .gas_limit = inputs.otherwise("fan.gas_limit", fan.gas_limit, {limits.watch, limits.watch, limits.stop},
-                                                   as("usual limit of small fans", limits.source, limits.standing)),
-                     .inside = inputs.usual("fan.mount", fan.mount) == "inside"};
+      inputs.note(
+          {"fan.curve", "estimated", "", curve.basis().sentence, "data table of usual fans", curve.basis().standing});
+    const MotorLaw motor =
+        motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
+    return SolvedFan{
+        .label = *label,
+        .curve = std::move(curve),
+        .motor = motor,
+        .current = current,
+        .gas_limit = inputs.otherwise("fan.gas_limit", fan.gas_limit, {limits.watch, limits.watch, limits.stop},
+                                      as("usual limit of small fans", limits.source, limits.standing)),
+        .inside = inputs.usual("fan.mount", fan.mount) == "inside"};
   });
 }
 }  // namespace lumwright

@@ -6,13 +6,17 @@
 
 namespace lumwright {
 namespace {
-Assumed from_rule(const std::string& why, const std::string& source, const std::string& standing) { return {"", "", "", why, source, standing}; }
+Assumed from_rule(const std::string& why, const std::string& source, const std::string& standing) {
+  return {"", "", "", why, source, standing};
+}
 
 // A spread in the description is the measuring uncertainty unless that is given by itself.
-Length measured_within(Inputs& inputs, std::string_view key, const Given<Length>& size, const Given<Length>& within, const char* method) {
+Length measured_within(Inputs& inputs, std::string_view key, const Given<Length>& size, const Given<Length>& within,
+                       const char* method) {
   if (!within && size.has_spread) return 0.0 * mm;
   const data::MeasuringMethod& usual = data::measuring_method(method);
-  return inputs.otherwise(key, within, exactly(usual.uncertainty), from_rule("as measured with a " + usual.name, usual.source, usual.standing));
+  return inputs.otherwise(key, within, exactly(usual.uncertainty),
+                          from_rule("as measured with a " + usual.name, usual.source, usual.standing));
 }
 Band<Length> band(const Given<Length>& given, Length drawn) {
   const Length shift = drawn - given.band->value;  // a sampler moves the whole band
@@ -20,7 +24,8 @@ Band<Length> band(const Given<Length>& given, Length drawn) {
 }
 std::optional<Length> engaged_length(Inputs& inputs, const part::AdapterTube& tube, const part::Chimney& chimney) {
   if (auto engaged = inputs.known("adapter.tube.engaged", tube.engaged)) return engaged;
-  const auto length = inputs.known("adapter.tube.length", tube.length), depth = inputs.known("engine.chimney.depth", chimney.depth);
+  const auto length = inputs.known("adapter.tube.length", tube.length),
+             depth = inputs.known("engine.chimney.depth", chimney.depth);
   if (!length || !depth) return std::nullopt;
   const Length engaged = std::min(*length, *depth);
   inputs.otherwise("adapter.tube.engaged", Given<Length>{}, exactly(engaged),
@@ -42,20 +47,23 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
     const auto& soot = data::length_rule("soot");
     FitInput in{
         .bore = band(chimney.bore, *bore),
-        .bore_measured_within = measured_within(inputs, "engine.chimney.measured_within", chimney.bore, chimney.measured_within, "caliper_inside"),
+        .bore_measured_within = measured_within(inputs, "engine.chimney.measured_within", chimney.bore,
+                                                chimney.measured_within, "caliper_inside"),
         .chimney_wall = inputs.known("engine.chimney.wall", chimney.wall),
         .seam_ridge = inputs.usual("engine.chimney.seam_ridge", chimney.seam_ridge),
         .depth = inputs.known("engine.chimney.depth", chimney.depth),
         .chimney_metal = metal(inputs.usual("engine.chimney.material", chimney.material)),
         .outside = band(tube.outside, *outside),
-        .outside_measured_within = measured_within(inputs, "adapter.tube.measured_within", tube.outside, tube.measured_within, "micrometer"),
+        .outside_measured_within =
+            measured_within(inputs, "adapter.tube.measured_within", tube.outside, tube.measured_within, "micrometer"),
         .tube_wall = inputs.usual("adapter.tube.wall", tube.wall),
         .engaged = engaged_length(inputs, tube, chimney),
         .tube_metal = metal(inputs.usual("adapter.tube.material", tube.material)),
         .tube_hot = gas,
         .chimney_cold = air,
         .chimney_hot = gas,
-        .soot = inputs.otherwise("adapter.tube.soot", tube.soot, soot.value, from_rule("between two cleanings", soot.source, soot.standing)),
+        .soot = inputs.otherwise("adapter.tube.soot", tube.soot, soot.value,
+                                 from_rule("between two cleanings", soot.source, soot.standing)),
         .running_clearance = running.value.value,
     };
     const Fit result = fit(in);

@@ -16,8 +16,9 @@ Assumed from_table(const std::string& why, const std::string& source, const std:
 
 std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
   const auto& electrics = data::fan_electrics();
-  const double exponent = inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
-                                           from_table("current goes with voltage to this power", electrics.source, electrics.standing));
+  const double exponent =
+      inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
+                       from_table("current goes with voltage to this power", electrics.source, electrics.standing));
   const auto power = inputs.known("load.power", build.load.power);
   const auto voltage = inputs.known("load.voltage", build.load.voltage);
   if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
@@ -36,14 +37,18 @@ std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<
 Control control_of(const Build& build, Inputs& inputs) {
   const std::string kind = inputs.usual("supply.control.kind", build.supply.control.kind);
   Control control = uncontrolled();
-  if (kind == "lead pwm") control = {Control::Kind::lead_pwm, inputs.known("supply.control.duty", build.supply.control.duty).value(), control.voltage};
+  if (kind == "lead pwm")
+    control = {Control::Kind::lead_pwm, inputs.known("supply.control.duty", build.supply.control.duty).value(),
+               control.voltage};
   if (kind == "lower output" || kind == "series regulator")
     control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
                inputs.known("supply.control.output", build.supply.control.output).value()};
   return control;
 }
 
-bool has_step_up(const part::StepUpPart& part) { return part.module || part.output || part.efficiency || part.input_limit || part.input_min; }
+bool has_step_up(const part::StepUpPart& part) {
+  return part.module || part.output || part.efficiency || part.input_limit || part.input_min;
+}
 
 StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<data::StepUpRow>& module) {
   const part::StepUpPart& part = build.supply.step_up;
@@ -53,25 +58,33 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
     inputs.note({"supply.step_up.module", name, "", "the usual small board", "common practice, no source", "practice"});
   }
   if (!name.empty()) module = data::step_up(name);
-  const Voltage output = inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
-                                          from_table("set to the fan's rated voltage", "common practice, no source", "practice"));
+  const Voltage output =
+      inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
+                       from_table("set to the fan's rated voltage", "common practice, no source", "practice"));
   const auto measured_min = inputs.known("supply.step_up.input_min", part.input_min);
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
-    least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
-                             from_table("below this, boards of this class misbehave", module->source, module->standing));
+    least =
+        inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
+                         from_table("below this, boards of this class misbehave", module->source, module->standing));
   } else if (!measured_min) {
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
                              from_table("least input of small boards", "tests of hobby boards", "secondary"));
   }
   const Voltage drop = module ? module->diode_drop : data::unknown_step_up().diode_drop;
-  StepUp made{.output = output, .efficiency = 1.0, .passing_drop = drop, .input_min = least, .runs_away = module && module->runs_away};
-  if (part.efficiency.share) made.efficiency = *part.efficiency.share;
+  StepUp made{.output = output,
+              .efficiency = 1.0,
+              .passing_drop = drop,
+              .input_min = least,
+              .runs_away = module && module->runs_away};
+  if (part.efficiency.share)
+    made.efficiency = *part.efficiency.share;
   else if (part.efficiency) {
     std::vector<EfficiencyPoint> points;
     for (const auto& p : part.efficiency.points) points.push_back({p.input, p.output, p.share});
     made.efficiency = points;
-  } else made.efficiency = losses_of(*module);
+  } else
+    made.efficiency = losses_of(*module);
   return made;
 }
 
@@ -98,11 +111,14 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
       .series = inputs.count("supply.pack.series", part.series, 1, "one cell or block"),
       .parallel = part.parallel ? *part.parallel : 1,
       .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
-      .capacity_factor = inputs.otherwise("supply.pack.capacity_factor", Given<double>{}, condition.capacity,
-                                          from_table("what the condition leaves of the capacity", condition.source, condition.standing)),
-      .resistance_factor = part.resistance ? 1.0
-                                           : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
-                                                              from_table("what the condition does to the resistance", condition.source, condition.standing)),
+      .capacity_factor = inputs.otherwise(
+          "supply.pack.capacity_factor", Given<double>{}, condition.capacity,
+          from_table("what the condition leaves of the capacity", condition.source, condition.standing)),
+      .resistance_factor =
+          part.resistance ? 1.0
+                          : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
+                                             from_table("what the condition does to the resistance", condition.source,
+                                                        condition.standing)),
       .charged = inputs.usual("supply.pack.charged", part.charged),
       .rate_exponent = inputs.otherwise("supply.pack.rate_exponent", part.rate_exponent, cell.rate_exponent,
                                         note("how the capacity shrinks with current")),
@@ -120,8 +136,9 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
   if (auto stop = inputs.known("supply.stop_at", build.supply.stop_at)) return stop;
   if (cell.bank) return std::nullopt;  // a power bank switches itself off
   const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
-  return inputs.otherwise("supply.stop_at", build.supply.stop_at, exactly(usual),
-                          from_table("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
+  return inputs.otherwise(
+      "supply.stop_at", build.supply.stop_at, exactly(usual),
+      from_table("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
 }
 
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
@@ -130,7 +147,8 @@ SupplyState state_at(const FanSupply& feed, const Sample& sample) { return suppl
 void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
   const data::CellRow& cell = s.pack_input.cell;
   s.weakest = condition.weakest.value;
-  if (s.pack_input.series * cell.cells_inside < 2 || cell.cells_inside > 1 || cell.chemistry.reversed_soc.empty()) return;
+  if (s.pack_input.series * cell.cells_inside < 2 || cell.cells_inside > 1 || cell.chemistry.reversed_soc.empty())
+    return;
   PackInput uneven = s.pack_input;
   uneven.weakest = condition.weakest.value;
   s.with_weak_cell = discharge(make_pack(uneven), s.feed, s.stop_at);
@@ -146,18 +164,34 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     const Resistance outside = outside_resistance(build, inputs, leads);
     const PackInput input = pack_input(build, inputs, outside);
     std::optional<data::StepUpRow> module;
-    FanSupply feed{.fan = *law, .control = control_of(build, inputs), .step_up = std::nullopt, .motor = data::motor_shares(),
+    FanSupply feed{.fan = *law,
+                   .control = control_of(build, inputs),
+                   .step_up = std::nullopt,
+                   .motor = data::motor_shares(),
                    .regulator_dropout = data::fan_electrics().regulator_dropout};
     if (has_step_up(build.supply.step_up)) feed.step_up = step_up(build, inputs, law->rated_voltage, module);
     const Pack pack = make_pack(input);
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const Run run = discharge(pack, feed, stop);
-    if (!run.starts) throw ModelError("the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
-                                      (stop ? ", the stop is at " + format(*stop, "V") : ""));
+    if (!run.starts)
+      throw ModelError("the pack cannot drive this load even when charged: it sinks to " +
+                       format(run.start.voltage, "V") + (stop ? ", the stop is at " + format(*stop, "V") : ""));
     auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
     if (!limit && module) limit = module->input_limit;
-    SolvedSupply solved{input, pack, feed, stop, run, state_at(feed, run.start), std::nullopt, leads, module, limit,
-                        run.most_current, inputs.usual("want.steam_within", build.want.steam_within), std::nullopt, 1.0};
+    SolvedSupply solved{input,
+                        pack,
+                        feed,
+                        stop,
+                        run,
+                        state_at(feed, run.start),
+                        std::nullopt,
+                        leads,
+                        module,
+                        limit,
+                        run.most_current,
+                        inputs.usual("want.steam_within", build.want.steam_within),
+                        std::nullopt,
+                        1.0};
     if (run.runtime > 0.0 * s) {
       try {
         solved.end = state_at(feed, run.end);

@@ -27,7 +27,7 @@ struct Outcome {
 struct SolvedFan {
   FanLabel label;
   FanCurve curve;
-  std::optional<MotorLaw> motor;  // nothing without a rated voltage and speed
+  std::optional<MotorLaw> motor;   // nothing without a rated voltage and speed
   std::optional<Current> current;  // rated
   Temperature gas_limit;
   bool inside;  // the box, in the gas
@@ -52,8 +52,8 @@ struct SolvedSupply {
 
 struct SolvedDraught {
   Ambient ambient;
-  GasPath path;  // with the leaks as shares
-  GasPath cold_path;  // with the leaks as the openings that they are
+  GasPath path;                   // with the leaks as shares
+  GasPath cold_path;              // with the leaks as the openings that they are
   std::optional<Duty> hot, cold;  // with a fan
   PathFlow hot_flow, cold_flow;   // with or without one
   Rotation fan_speed;             // zero without a fan
@@ -111,7 +111,8 @@ Outcome<T> attempt(F&& solve_part) {
 }
 /// The value of a key that a part cannot do without; a missing one is noted.
 template <class Q>
-std::optional<Q> needed(Inputs& inputs, std::string_view key, const Given<Q>& given, std::vector<std::string>& missing) {
+std::optional<Q> needed(Inputs& inputs, std::string_view key, const Given<Q>& given,
+                        std::vector<std::string>& missing) {
   std::optional<Q> value = inputs.known(key, given);
   if (!value) missing.emplace_back(key);
   return value;

@@ -4,7 +4,8 @@
 #include <string>
 
 namespace lumwright {
-/// A pressure above the barometer, as a boiler's gauge shows it. A type of its own: 3 bar on a gauge is not 3 bar absolute.
+/// A pressure above the barometer, as a boiler's gauge shows it. A type of its own: 3 bar on a gauge is not 3 bar
+/// absolute.
 struct GaugePressure {
   Pressure above_barometer;
 };
@@ -39,7 +40,8 @@ constexpr Dimension dimension(bu::list<bu::dim<Base, bu::static_rational<N>>, Re
 }
 }  // namespace detail
 
-/// Carries a typed quantity to and from its SI number. The text layer, the results and the sampler stand on it; physics does not.
+/// Carries a typed quantity to and from its SI number. The text layer, the results and the sampler stand on it; physics
+/// does not.
 template <class Q>
 struct QuantityTraits;
 template <class Unit>
@@ -76,7 +78,7 @@ struct AnyQuantity {
   AnyQuantity() = default;
   AnyQuantity(double number, Kind k) : si(number), kind(k) {}
   template <class Q>
-    requires requires { QuantityTraits<Q>::kind; }
+  requires requires { QuantityTraits<Q>::kind; }
   AnyQuantity(Q q) : si(QuantityTraits<Q>::to_si(q)), kind(kind_of<Q>) {}  // NOLINT: any quantity is one
 };
 

@@ -12,8 +12,10 @@ namespace si = boost::units::si;
 using bu::pow, bu::quantity, bu::root;
 
 namespace detail {
-template <class A, class B> using times = typename bu::multiply_typeof_helper<A, B>::type;
-template <class A, class B> using over = typename bu::divide_typeof_helper<A, B>::type;
+template <class A, class B>
+using times = typename bu::multiply_typeof_helper<A, B>::type;
+template <class A, class B>
+using over = typename bu::divide_typeof_helper<A, B>::type;
 }  // namespace detail
 
 using Length = quantity<si::length>;
@@ -29,7 +31,8 @@ using Viscosity = quantity<si::dynamic_viscosity>;
 using MassFlow = quantity<detail::over<si::mass, si::time>>;
 using MassFlux = quantity<detail::over<detail::over<si::mass, si::time>, si::area>>;
 using VolumeFlow = quantity<detail::over<si::volume, si::time>>;
-using Rotation = quantity<si::frequency>;  // turns per second: Boost's angular velocity carries a radian that no fan law wants
+using Rotation =
+    quantity<si::frequency>;  // turns per second: Boost's angular velocity carries a radian that no fan law wants
 using Voltage = quantity<si::electric_potential>;
 using Current = quantity<si::current>;
 using Resistance = quantity<si::resistance>;
@@ -37,16 +40,16 @@ using Inductance = quantity<si::inductance>;
 using Charge = quantity<si::electric_charge>;
 using Power = quantity<si::power>;
 using Energy = quantity<si::energy>;
-using Temperature = quantity<bu::absolute<si::temperature>>;  // a point on a scale: 15 degC
-using TemperatureRise = quantity<si::temperature>;            // a distance between points: 15 K
-using ThermalConductance = quantity<detail::over<si::power, si::temperature>>;                             // W/K
-using HeatTransfer = quantity<detail::over<detail::over<si::power, si::temperature>, si::area>>;           // W/m2K
-using Conductivity = quantity<detail::over<detail::over<si::power, si::temperature>, si::length>>;         // W/mK
-using SpecificEnergy = quantity<detail::over<si::energy, si::mass>>;                                       // J/kg
-using SpecificHeat = quantity<detail::over<detail::over<si::energy, si::mass>, si::temperature>>;          // J/kgK
-using Expansion = quantity<detail::over<si::dimensionless, si::temperature>>;                              // 1/K
-using ThermalResistance = quantity<detail::over<si::temperature, si::power>>;                              // K/W
-using LineResistance = quantity<detail::over<si::resistance, si::length>>;                                 // ohm/m
+using Temperature = quantity<bu::absolute<si::temperature>>;                    // a point on a scale: 15 degC
+using TemperatureRise = quantity<si::temperature>;                              // a distance between points: 15 K
+using ThermalConductance = quantity<detail::over<si::power, si::temperature>>;  // W/K
+using HeatTransfer = quantity<detail::over<detail::over<si::power, si::temperature>, si::area>>;    // W/m2K
+using Conductivity = quantity<detail::over<detail::over<si::power, si::temperature>, si::length>>;  // W/mK
+using SpecificEnergy = quantity<detail::over<si::energy, si::mass>>;                                // J/kg
+using SpecificHeat = quantity<detail::over<detail::over<si::energy, si::mass>, si::temperature>>;   // J/kgK
+using Expansion = quantity<detail::over<si::dimensionless, si::temperature>>;                       // 1/K
+using ThermalResistance = quantity<detail::over<si::temperature, si::power>>;                       // K/W
+using LineResistance = quantity<detail::over<si::resistance, si::length>>;                          // ohm/m
 
 // Units are constants of quantity type, so every number in the program is SI from the start. They have a namespace of
 // their own so that a local `m` or `V` of an equation shadows nothing.
@@ -57,19 +60,23 @@ inline constexpr Length inch = 25.4 * mm, thou = 1e-3 * inch, foot = 12.0 * inch
 inline constexpr Area m2 = m * m, cm2 = cm * cm, mm2 = mm * mm, in2 = inch * inch;
 inline constexpr Volume m3 = m * m * m, cm3 = cm * cm * cm, litre = 1e-3 * m3, ml = 1e-3 * litre;
 inline constexpr Volume foot3 = foot * foot * foot, imperial_pint = 568.26125 * ml, fluid_ounce = imperial_pint / 20.0;
-inline constexpr Mass kg = 1.0 * si::kilogram, g = 1e-3 * kg, mg = 1e-6 * kg, pound = 0.45359237 * kg, ounce = pound / 16.0;
-inline constexpr Duration s = 1.0 * si::second, ms = 1e-3 * s, us = 1e-6 * s, ns = 1e-9 * s, minute = 60.0 * s, hour = 3600.0 * s;
+inline constexpr Mass kg = 1.0 * si::kilogram, g = 1e-3 * kg, mg = 1e-6 * kg, pound = 0.45359237 * kg,
+                      ounce = pound / 16.0;
+inline constexpr Duration s = 1.0 * si::second, ms = 1e-3 * s, us = 1e-6 * s, ns = 1e-9 * s, minute = 60.0 * s,
+                          hour = 3600.0 * s;
 inline constexpr Velocity m_per_s = m / s;
 inline constexpr Density kg_per_m3 = kg / m3, g_per_cm3 = g / cm3;
-inline constexpr Pressure Pa = 1.0 * si::pascal, hPa = 100.0 * Pa, kPa = 1e3 * Pa, MPa = 1e6 * Pa, bar = 1e5 * Pa, mbar = 100.0 * Pa;
-inline constexpr Pressure psi = 6894.757293168361 * Pa;  // lbf/in2: 0.45359237 * 9.80665 / 0.0254^2
+inline constexpr Pressure Pa = 1.0 * si::pascal, hPa = 100.0 * Pa, kPa = 1e3 * Pa, MPa = 1e6 * Pa, bar = 1e5 * Pa,
+                          mbar = 100.0 * Pa;
+inline constexpr Pressure psi = 6894.757293168361 * Pa;                // lbf/in2: 0.45359237 * 9.80665 / 0.0254^2
 inline constexpr Pressure mmH2O = 9.80665 * Pa, inH2O = 25.4 * mmH2O;  // conventional water, 1 kg/L
 inline constexpr Pressure atmosphere = 101325.0 * Pa;
 inline constexpr Viscosity Pa_s = Pa * s;
 inline constexpr MassFlow kg_per_s = kg / s, g_per_s = g / s, mg_per_s = mg / s, g_per_min = g / minute;
 inline constexpr MassFlux kg_per_m2_s = kg / s / m2;
 inline constexpr VolumeFlow m3_per_s = m3 / s, m3_per_h = m3 / hour, m3_per_min = m3 / minute;
-inline constexpr VolumeFlow litre_per_min = litre / minute, litre_per_s = litre / s, cubic_foot_per_min = foot3 / minute;
+inline constexpr VolumeFlow litre_per_min = litre / minute, litre_per_s = litre / s,
+                            cubic_foot_per_min = foot3 / minute;
 inline constexpr Rotation hertz = 1.0 / s, rpm = 1.0 / minute;
 inline constexpr Voltage V = 1.0 * si::volt, mV = 1e-3 * V;
 inline constexpr Current A = 1.0 * si::ampere, mA = 1e-3 * A;
@@ -94,7 +101,9 @@ inline constexpr Acceleration standard_gravity = 9.80665 * m / s / s;  // exact,
 
 /// The number to print for `q` in `unit`: in(bore, mm). The only way out of the type system.
 template <class Unit>
-constexpr double in(const quantity<Unit>& q, const quantity<Unit>& unit) { return q.value() / unit.value(); }
+constexpr double in(const quantity<Unit>& q, const quantity<Unit>& unit) {
+  return q.value() / unit.value();
+}
 
 constexpr Temperature degC(double t) { return Temperature() + (t + 273.15) * K; }  // Temperature() is 0 K
 constexpr Temperature kelvin(double t) { return Temperature() + t * K; }
@@ -104,6 +113,9 @@ constexpr double in_degC(Temperature t) { return in(above_absolute_zero(t), K) -
 
 /// Area of a circle; bore from an area.
 inline Area circle(Length diameter) { return 0.78539816339744831 * diameter * diameter; }
-template <class Unit> bool is_finite(const quantity<Unit>& q) { return std::isfinite(q.value()); }
+template <class Unit>
+bool is_finite(const quantity<Unit>& q) {
+  return std::isfinite(q.value());
+}
 inline bool is_finite(Temperature t) { return std::isfinite(in(above_absolute_zero(t), K)); }
 }  // namespace lumwright

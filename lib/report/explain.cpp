@@ -33,7 +33,7 @@ std::string origin(std::string_view from) {  // "computed", or "engine.chimney.b
 std::vector<Page::Row> rows(const Finding& f, const TextStyle& style) {
   std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
   for (const Term& term : f.terms)
-    out.push_back({{term.symbol, show(term.value, style), term.meaning, origin(term.from)}, ""});
+    out.push_back({{term.symbol, show(term.value, style, 4), term.meaning, origin(term.from)}, ""});
   return out;
 }
 void write_lines(Page& page, std::string_view text) {  // a formula may have several

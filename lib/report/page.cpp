@@ -72,9 +72,9 @@ std::string gauge_remark(Kind kind, std::string_view unit) {
 }
 }  // namespace
 
-std::string show(const Measure& measure, const TextStyle& style) {
+std::string show(const Measure& measure, const TextStyle& style, int digits) {
   const std::string unit = choose_unit(measure.quantity, measure.unit, style.units);
-  return format(measure.quantity, unit) + gauge_remark(measure.quantity.kind, unit);
+  return format(measure.quantity, unit, digits) + gauge_remark(measure.quantity.kind, unit);
 }
 std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style) {
   const std::string unit = choose_unit(like.quantity, like.unit, style.units);

@@ -1,4 +1,5 @@
-// Prints where the time of a check goes: reading, solving and judging, writing. In one process, so without program start.
+// Prints where the time of a check goes: reading, solving and judging, writing. In one process, so without program
+// start.
 #include "build/reader.hpp"
 #include "plan/assess.hpp"
 #include "plan/solved.hpp"
@@ -39,7 +40,8 @@ int main(int argc, char** argv) {
     const double assessed = median_ms([&] { kept += assess(build).checks.size(); });
     const double text = median_ms([&] { kept += text_report(assessment, TextStyle{}).size(); });
     const double json = median_ms([&] { kept += json_report(assessment).size(); });
-    std::printf("%s: read %.3f ms, solve %.3f ms, solve and judge %.3f ms, text %.3f ms, JSON %.3f ms\n", argv[i], read, solved, assessed, text, json);
+    std::printf("%s: read %.3f ms, solve %.3f ms, solve and judge %.3f ms, text %.3f ms, JSON %.3f ms\n", argv[i], read,
+                solved, assessed, text, json);
   }
   return kept == 0;
 }

@@ -1,5 +1,6 @@
-// The whole chain from description to assessment. Numbers from outside are marked with their source; the rest are laws that
-// must hold for any build.
+// The whole chain from description to assessment. Numbers from outside are marked with their source; the rest are laws
+// that must hold for any build.
+#include "build/template.hpp"
 #include "describe.hpp"
 #include "near.hpp"
 #include <algorithm>
@@ -9,8 +10,8 @@
 using namespace lumwright;
 
 TEST_CASE("a pack behind a lossless converter runs as long as the exact discharge says") {
-  // 4 NiMH cells of 2.0 Ah, 0.20 ohm in all, 3.0 W, stop at 4.0 V: 12040.58 s by ngspice 39, by scipy's RK45 and by the closed
-  // integral over the same open-circuit table.
+  // 4 NiMH cells of 2.0 Ah, 0.20 ohm in all, 3.0 W, stop at 4.0 V: 12040.58 s by ngspice 39, by scipy's RK45 and by the
+  // closed integral over the same open-circuit table.
   const Assessment a = assess(described(R"(
 load: { power: 3 W, voltage: 12 V }
 supply:
@@ -44,8 +45,9 @@ supply:
 }
 
 TEST_CASE("a hot brass tube in a cold steel chimney needs the clearance of the worked example") {
-  // Derived by hand: 22.00 mm brass 19.9e-6/K at 240 degC (the gas assumed), bore at 20 degC, soot 0.05 mm a side, run 0.03 mm:
-  // 22 * 19.9e-6 * 220 + 0.1 + 0.03 = 0.2263 mm. Coefficients: Callister, Materials Science and Engineering, table B.6.
+  // Derived by hand: 22.00 mm brass 19.9e-6/K at 240 degC (the gas assumed), bore at 20 degC, soot 0.05 mm a side, run
+  // 0.03 mm: 22 * 19.9e-6 * 220 + 0.1 + 0.03 = 0.2263 mm. Coefficients: Callister, Materials Science and Engineering,
+  // table B.6.
   const Assessment a = assess(described(R"(
 place: { air: 20 degC }
 engine: { chimney: { bore: 22.5 mm, material: steel, measured_within: 0 mm } }
@@ -81,18 +83,40 @@ draught: { air_flow: 0.43 g/s }
 )"));
   CHECK(number(a, "draught.air_flow") == near(0.43e-3, 1e-12));
   CHECK(number(a, "draught.smokebox_depression") > 0);
-  CHECK(find_check(a, "draught.flow")->missing == std::vector<std::string>{"engine.boiler.water", "engine.boiler.own_blower_from"});
+  CHECK(find_check(a, "draught.flow")->missing ==
+        std::vector<std::string>{"engine.boiler.water", "engine.boiler.own_blower_from"});
 }
 
 TEST_CASE("every key of the contract is there for every example") {
   for (const std::string& name : example_names()) {
     CAPTURE(name);
     const Assessment a = assess(example(name));
-    for (const char* key : {"draught.air_flow", "draught.cold_air_flow", "draught.fan_flow", "draught.fan_static_pressure", "draught.smokebox_depression",
-                            "draught.loss.bed", "draught.loss.tubes", "draught.loss.adapter_inlet", "draught.free_air_share", "heat.fan_gas", "heat.chimney_gas",
-                            "fire.power", "fire.fuel_rate", "fire.bed_lift_share", "fit.clearance_cold", "fit.clearance_hot", "fit.clearance_needed",
-                            "fit.leak_area_share", "power.fan", "power.pack_current_start", "power.pack_current_end", "power.pack_voltage_start", "power.runtime",
-                            "power.light_ups_per_charge", "power.charge_left_share", "power.lead_drop"}) {
+    for (const char* key : {"draught.air_flow",
+                            "draught.cold_air_flow",
+                            "draught.fan_flow",
+                            "draught.fan_static_pressure",
+                            "draught.smokebox_depression",
+                            "draught.loss.bed",
+                            "draught.loss.tubes",
+                            "draught.loss.adapter_inlet",
+                            "draught.free_air_share",
+                            "heat.fan_gas",
+                            "heat.chimney_gas",
+                            "fire.power",
+                            "fire.fuel_rate",
+                            "fire.bed_lift_share",
+                            "fit.clearance_cold",
+                            "fit.clearance_hot",
+                            "fit.clearance_needed",
+                            "fit.leak_area_share",
+                            "power.fan",
+                            "power.pack_current_start",
+                            "power.pack_current_end",
+                            "power.pack_voltage_start",
+                            "power.runtime",
+                            "power.light_ups_per_charge",
+                            "power.charge_left_share",
+                            "power.lead_drop"}) {
       CAPTURE(std::string(key));
       CHECK(std::isfinite(number(a, key)));
     }
@@ -125,13 +149,19 @@ TEST_CASE("one example fails for instructive reasons, the others do not fail") {
   CHECK(assess(example("great-fell-5in")).verdict != Verdict::fail);
   const Assessment bad = assess(example("high-tarn-32mm"));
   CHECK(bad.verdict == Verdict::fail);
-  const auto failed = std::count_if(bad.checks.begin(), bad.checks.end(), [](const Finding& f) { return f.verdict == Verdict::fail; });
+  const auto failed =
+      std::count_if(bad.checks.begin(), bad.checks.end(), [](const Finding& f) { return f.verdict == Verdict::fail; });
   CHECK(failed >= 3);
+}
+
+TEST_CASE("the description that `new` writes is a build that works") {
+  CHECK(assess(described(new_description())).verdict != Verdict::fail);
 }
 
 TEST_CASE("the same description gives the same assessment") {
   const Assessment a = assess(example("tarn-beck")), b = assess(example("tarn-beck"));
   REQUIRE(a.results.size() == b.results.size());
   for (std::size_t i = 0; i < a.results.size(); ++i)
-    if (const Measure* m = std::get_if<Measure>(&a.results[i].value)) CHECK(m->quantity.si == std::get<Measure>(b.results[i].value).quantity.si);
+    if (const Measure* m = std::get_if<Measure>(&a.results[i].value))
+      CHECK(m->quantity.si == std::get<Measure>(b.results[i].value).quantity.si);
 }

@@ -22,7 +22,8 @@ inline Build example(const std::string& name, const std::vector<std::pair<std::s
   std::string text = example_text(name);
   for (const auto& [from, to] : changes) {
     const auto at = text.find(from);
-    if (at == std::string::npos || text.find(from, at + 1) != std::string::npos) throw std::runtime_error("`" + from + "` does not stand once in " + name);
+    if (at == std::string::npos || text.find(from, at + 1) != std::string::npos)
+      throw std::runtime_error("`" + from + "` does not stand once in " + name);
     text.replace(at, from.size(), to);
   }
   return described(std::move(text));

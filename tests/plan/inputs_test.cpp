@@ -1,7 +1,7 @@
 #include "plan/inputs.hpp"
+#include "data/table.hpp"
 #include "near.hpp"
 #include "plan/check.hpp"
-#include "data/table.hpp"
 #include "quantity/text.hpp"
 #include <doctest/doctest.h>
 #include <set>
@@ -46,8 +46,9 @@ TEST_CASE("each typical row names a source and lies within its own band") {
       }
     };
     bool fits = false;
-    for (Kind kind : {kind_of<double>, kind_of<Length>, kind_of<Temperature>, kind_of<Pressure>, kind_of<Duration>, kind_of<Resistance>, kind_of<Area>,
-                      kind_of<HeatTransfer>, kind_of<SpecificEnergy>, kind_of<ThermalConductance>})
+    for (Kind kind : {kind_of<double>, kind_of<Length>, kind_of<Temperature>, kind_of<Pressure>, kind_of<Duration>,
+                      kind_of<Resistance>, kind_of<Area>, kind_of<HeatTransfer>, kind_of<SpecificEnergy>,
+                      kind_of<ThermalConductance>})
       fits = fits || fits_some_kind(kind);
     CHECK(fits);
   }

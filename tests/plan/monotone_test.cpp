@@ -14,7 +14,8 @@ void scale(Given<Q>& given, double factor) {
   given.band->low = given.band->low * factor;
   given.band->high = given.band->high * factor;
 }
-std::vector<double> sweep(const std::string& name, const std::string& key, const Change& change, std::initializer_list<double> factors) {
+std::vector<double> sweep(const std::string& name, const std::string& key, const Change& change,
+                          std::initializer_list<double> factors) {
   std::vector<double> found;
   for (double factor : factors) {
     Build build = example(name);
@@ -42,20 +43,25 @@ TEST_CASE("more bore never draws less air") {
     // the chimney grows with the tube, so that the gap, and with it the leak, stays
     const Change wider_tube = [](Build& b, double f) {
       const Length more = *b.adapter.tube.outside * (f - 1.0);
-      for (Given<Length>* size : {&b.adapter.tube.outside, &b.engine.chimney.bore}) size->band = Band<Length>{size->band->value + more, size->band->low + more, size->band->high + more};
+      for (Given<Length>* size : {&b.adapter.tube.outside, &b.engine.chimney.bore})
+        size->band = Band<Length>{size->band->value + more, size->band->low + more, size->band->high + more};
     };
     check_rises(sweep(name, "draught.air_flow", wider_tube, {0.7, 0.85, 1.0, 1.2, 1.5, 2.0}));
     check_rises(sweep(name, "draught.cold_air_flow", wider_tube, {0.7, 0.85, 1.0, 1.2, 1.5, 2.0}));
-    check_rises(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.engine.tubes.bore, f); }, {0.6, 0.8, 1.0, 1.3, 1.8}));
-    check_rises(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.engine.grate.width, f); }, {0.6, 0.8, 1.0, 1.3, 1.8}));
+    check_rises(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.engine.tubes.bore, f); },
+                      {0.6, 0.8, 1.0, 1.3, 1.8}));
+    check_rises(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.engine.grate.width, f); },
+                      {0.6, 0.8, 1.0, 1.3, 1.8}));
   }
 }
 
 TEST_CASE("a deeper or finer bed never draws more air") {
   for (const std::string& name : example_names()) {
     CAPTURE(name);
-    check_falls(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.fuel.bed, f); }, {0.5, 0.8, 1.0, 1.5, 2.5}));
-    check_rises(sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.fuel.lump, f); }, {0.3, 0.6, 1.0, 1.5}));
+    check_falls(
+        sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.fuel.bed, f); }, {0.5, 0.8, 1.0, 1.5, 2.5}));
+    check_rises(
+        sweep(name, "draught.air_flow", [](Build& b, double f) { scale(b.fuel.lump, f); }, {0.3, 0.6, 1.0, 1.5}));
   }
 }
 
@@ -72,9 +78,12 @@ TEST_CASE("more resistance never runs longer behind a step-up, more capacity nev
       runs.push_back(find_result(a, "power.runtime") ? number(a, "power.runtime") : 0.0);
     }
     check_falls(runs);
-    check_rises(sweep(name, "power.runtime", [](Build& b, double f) { scale(b.supply.pack.capacity, f); }, {0.5, 0.8, 1.0, 1.5}));
+    check_rises(sweep(name, "power.runtime", [](Build& b, double f) { scale(b.supply.pack.capacity, f); },
+                      {0.5, 0.8, 1.0, 1.5}));
   }
-  check_rises(sweep("great-fell-5in", "power.runtime", [](Build& b, double f) { b.supply.pack.capacity.band = exactly(f * 7.0 * Ah); }, {0.5, 0.8, 1.0, 1.5}));
+  check_rises(sweep("great-fell-5in", "power.runtime",
+                    [](Build& b, double f) { b.supply.pack.capacity.band = exactly(f * 7.0 * Ah); },
+                    {0.5, 0.8, 1.0, 1.5}));
 }
 
 TEST_CASE("a fan straight on the pack turns slower with more resistance, and so runs longer") {
@@ -88,11 +97,15 @@ TEST_CASE("a fan straight on the pack turns slower with more resistance, and so 
 TEST_CASE("a larger chimney never has less clearance; a larger tube never more") {
   for (const std::string& name : example_names()) {
     CAPTURE(name);
-    check_rises(sweep(name, "fit.clearance_hot", [](Build& b, double f) { scale(b.engine.chimney.bore, f); }, {1.0, 1.005, 1.02, 1.1}), -1e-12);
-    check_falls(sweep(name, "fit.clearance_cold", [](Build& b, double f) { scale(b.adapter.tube.outside, f); }, {0.9, 0.95, 0.98}));
+    check_rises(sweep(name, "fit.clearance_hot", [](Build& b, double f) { scale(b.engine.chimney.bore, f); },
+                      {1.0, 1.005, 1.02, 1.1}),
+                -1e-12);
+    check_falls(sweep(name, "fit.clearance_cold", [](Build& b, double f) { scale(b.adapter.tube.outside, f); },
+                      {0.9, 0.95, 0.98}));
   }
 }
 
 TEST_CASE("a stronger battery voltage never turns a direct fan slower, nor draws less air") {
-  check_rises(sweep("great-fell-5in", "draught.air_flow", [](Build& b, double duty) { b.supply.control.duty.band = exactly(duty); }, {0.4, 0.6, 0.8, 1.0}));
+  check_rises(sweep("great-fell-5in", "draught.air_flow",
+                    [](Build& b, double duty) { b.supply.control.duty.band = exactly(duty); }, {0.4, 0.6, 0.8, 1.0}));
 }

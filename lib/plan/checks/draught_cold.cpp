@@ -14,16 +14,20 @@ std::optional<Finding> judge(const Solved& solved) {
   f.limit = measure(solved, readable);
   const bool clear = cold.smokebox_suction >= readable;
   f.verdict = clear ? Verdict::pass : Verdict::watch;
-  f.why = fmt::format("before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot gas is thin",
-                      say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2), say(solved, cold.engine),
-                      say(solved, hot.smokebox_suction), say(solved, hot.engine));
+  f.why = fmt::format(
+      "before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot "
+      "gas is thin",
+      say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2), say(solved, cold.engine),
+      say(solved, hot.smokebox_suction), say(solved, hot.engine));
   if (!clear) f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";
-  f.terms = {computed(solved, "p_c", "smokebox suction, cold", cold.smokebox_suction), computed(solved, "m_c", "air, cold", cold.engine),
+  f.terms = {computed(solved, "p_c", "smokebox suction, cold", cold.smokebox_suction),
+             computed(solved, "m_c", "air, cold", cold.engine),
              computed(solved, "p_h", "smokebox suction, fire alight", hot.smokebox_suction),
-             computed(solved, "m_h", "air, fire alight", hot.engine), computed(solved, "V_c", "fan's flow, cold", cold.fan_volume)};
+             computed(solved, "m_h", "air, fire alight", hot.engine),
+             computed(solved, "V_c", "fan's flow, cold", cold.fan_volume)};
   return f;
 }
 }  // namespace

@@ -6,7 +6,8 @@ namespace lumwright {
 namespace {
 std::string how(const Solved& solved) {
   if (solved.draught->measured) return "you measured it";
-  return fmt::format("the fan holds {} at {} through it, fire alight", say(solved, solved.draught->hot->static_pressure),
+  return fmt::format("the fan holds {} at {} through it, fire alight",
+                     say(solved, solved.draught->hot->static_pressure),
                      say(solved, solved.draught->hot_flow.fan_volume));
 }
 Verdict judged(MassFlow has, MassFlow wants) {
@@ -33,7 +34,8 @@ std::vector<Term> working(const Solved& solved) {
 }
 
 std::optional<Finding> judge(const Solved& solved) {
-  if (!solved.draught) return unsolved(solved.draught, "shorten or widen the gas path, or take a fan with more pressure");
+  if (!solved.draught)
+    return unsolved(solved.draught, "shorten or widen the gas path, or take a fan with more pressure");
   const MassFlow air = solved.draught->hot_flow.engine;
   Finding f;
   f.value = measure(solved, air, "draught.air_flow");
@@ -48,15 +50,21 @@ std::optional<Finding> judge(const Solved& solved) {
   }
   f.limit = measure(solved, solved.demand->air, "draught.air_flow");
   f.verdict = judged(air, solved.demand->air);
-  f.why = fmt::format("{} of air goes through the engine ({}); own-blower pressure within {} asks for about {} by a plain heat balance",
-                      say(solved, air), how(solved), say(solved, solved.demand->within, "want.steam_within"), say(solved, solved.demand->air));
-  if (f.verdict != Verdict::pass) f.action = "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, or a fan with more shut-off pressure";
+  f.why = fmt::format(
+      "{} of air goes through the engine ({}); own-blower pressure within {} asks for about {} by a plain heat balance",
+      say(solved, air), how(solved), say(solved, solved.demand->within, "want.steam_within"),
+      say(solved, solved.demand->air));
+  if (f.verdict != Verdict::pass)
+    f.action =
+        "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "
+        "or a fan with more shut-off pressure";
   f.terms = working(solved);
   return f;
 }
 }  // namespace
 
 Check draught_flow() {
-  return {"draught.flow", "Air through the fire", "Does the fan draw enough air for the time you will wait?", 100, judge};
+  return {"draught.flow", "Air through the fire", "Does the fan draw enough air for the time you will wait?", 100,
+          judge};
 }
 }  // namespace lumwright

@@ -3,7 +3,8 @@
 
 namespace lumwright {
 namespace {
-constexpr double usual = 0.05, heavy = 0.15;  // estimates: below the first nobody notices, above the second it costs minutes
+constexpr double usual = 0.05,
+                 heavy = 0.15;  // estimates: below the first nobody notices, above the second it costs minutes
 
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
@@ -14,21 +15,28 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = Measure{AnyQuantity(share), "%"};
   f.limit = Measure{AnyQuantity(heavy), "%"};
   f.verdict = share <= usual ? Verdict::pass : share <= heavy ? Verdict::watch : Verdict::fail;
-  f.why = fmt::format("{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire", say(solved, hot.annulus),
-                      percent(share, 2));
-  if (f.verdict != Verdict::pass) f.action = "a closer tube, a longer engaged length, or a turn of heat-proof cord round the tube at the chimney top";
-  f.source = "ring gap with inlet, exit and laminar friction losses (plane Poiseuille flow), driven by the smokebox suction";
+  f.why = fmt::format(
+      "{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire",
+      say(solved, hot.annulus), percent(share, 2));
+  if (f.verdict != Verdict::pass)
+    f.action = "a closer tube, a longer engaged length, or a turn of heat-proof cord round the tube at the chimney top";
+  f.source =
+      "ring gap with inlet, exit and laminar friction losses (plane Poiseuille flow), driven by the smokebox suction";
   f.standing = "derived";
   f.formula = "dp = rho v^2/2 (1.5 + f L / 2c), f = 96/Re eased by 1 + 1.5 e^2";
-  f.terms = {computed(solved, "2c", "diametral gap, cold", 2.0 * solved.draught->path.annulus->radial_gap, "engine.chimney.bore"),
+  f.terms = {computed(solved, "2c", "diametral gap, cold", 2.0 * solved.draught->path.annulus->radial_gap,
+                      "engine.chimney.bore"),
              computed(solved, "L", "engaged length", solved.draught->path.annulus->engaged, "adapter.tube.engaged"),
-             term(solved, "e", "eccentricity", "gas.annulus_eccentricity"), computed(solved, "dp", "smokebox suction", hot.smokebox_suction),
-             computed(solved, "m", "leak", hot.annulus), computed(solved, "m_c", "gas up the chimney", hot.chimney)};
+             term(solved, "e", "eccentricity", "gas.annulus_eccentricity"),
+             computed(solved, "dp", "smokebox suction", hot.smokebox_suction),
+             computed(solved, "m", "leak", hot.annulus),
+             computed(solved, "m_c", "gas up the chimney", hot.chimney)};
   return f;
 }
 }  // namespace
 
 Check draught_leak() {
-  return {"draught.leak", "Air that leaks in round the tube", "How much of the draught does the gap round the tube waste?", 140, judge};
+  return {"draught.leak", "Air that leaks in round the tube",
+          "How much of the draught does the gap round the tube waste?", 140, judge};
 }
 }  // namespace lumwright

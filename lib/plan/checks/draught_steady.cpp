@@ -5,9 +5,12 @@ namespace lumwright {
 namespace {
 std::string why(const Solved& solved, const Duty& duty) {
   const std::string at = fmt::format("the fan works at {} of its free-air flow", percent(duty.free_air_share, 2));
-  if (duty.several) return at + fmt::format(", and {} flows satisfy the balance: it may settle at a lower one", duty.crossings.size());
-  if (duty.stall == StallZone::unsteady) return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
-  if (duty.stall == StallZone::stalled) return at + ", left of its dip: steady, noisy, and only the shut-off pressure of the sheet can be trusted";
+  if (duty.several)
+    return at + fmt::format(", and {} flows satisfy the balance: it may settle at a lower one", duty.crossings.size());
+  if (duty.stall == StallZone::unsteady)
+    return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
+  if (duty.stall == StallZone::stalled)
+    return at + ", left of its dip: steady, noisy, and only the shut-off pressure of the sheet can be trusted";
   (void)solved;
   return at + ", clear of stall";
 }
@@ -30,7 +33,8 @@ std::optional<Finding> judge(const Solved& solved) {
   }
   f.verdict = duty.several || duty.stall == StallZone::unsteady ? Verdict::watch : Verdict::pass;
   f.why = why(solved, duty);
-  if (f.verdict == Verdict::watch) f.action = "count on the shut-off pressure alone; a centrifugal fan of the same power is steadier on this duty";
+  if (f.verdict == Verdict::watch)
+    f.action = "count on the shut-off pressure alone; a centrifugal fan of the same power is steadier on this duty";
   f.formula = "share = flow at the fan / free-air flow at the same speed";
   f.terms.push_back(computed(solved, "V", "flow at the fan", duty.flow.fan_volume));
   f.terms.push_back(computed(solved, "q", "share of free-air flow", duty.free_air_share));
@@ -39,6 +43,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check draught_steady() {
-  return {"draught.steady", "Is the fan steady there", "Does the fan work in its stalled region, or at one of several points?", 120, judge};
+  return {"draught.steady", "Is the fan steady there",
+          "Does the fan work in its stalled region, or at one of several points?", 120, judge};
 }
 }  // namespace lumwright

@@ -13,8 +13,9 @@ std::optional<Finding> judge(const Solved& solved) {
   f.limit = measure(solved, motor.starts.value, "fan.rated.voltage");
   f.source = data::fan_voltage().source;
   f.standing = data::fan_voltage().standing;
-  f.why = fmt::format("the fan gets {} from a fresh pack and {} at the end; it starts from about {} and stands {}", say(solved, start.fan_voltage),
-                      say(solved, at_end), say(solved, motor.starts.value), say(solved, motor.highest));
+  f.why = fmt::format("the fan gets {} from a fresh pack and {} at the end; it starts from about {} and stands {}",
+                      say(solved, start.fan_voltage), say(solved, at_end), say(solved, motor.starts.value),
+                      say(solved, motor.highest));
   f.verdict = Verdict::pass;
   if (start.fan_voltage > motor.highest) {
     f.verdict = Verdict::watch;
@@ -29,8 +30,10 @@ std::optional<Finding> judge(const Solved& solved) {
     f.action = "it may not start: more cells, a step-up, or full voltage for half a second before turning down";
   }
   f.formula = "V_start <= V_fan <= V_highest";
-  f.terms = {computed(solved, "V_fan", "at the fan, pack fresh", start.fan_voltage), computed(solved, "V_end", "at the fan, end of run", at_end),
-             computed(solved, "V_start", "starts from rest", motor.starts.value), computed(solved, "V_highest", "most that sheets allow", motor.highest)};
+  f.terms = {computed(solved, "V_fan", "at the fan, pack fresh", start.fan_voltage),
+             computed(solved, "V_end", "at the fan, end of run", at_end),
+             computed(solved, "V_start", "starts from rest", motor.starts.value),
+             computed(solved, "V_highest", "most that sheets allow", motor.highest)};
   return f;
 }
 }  // namespace

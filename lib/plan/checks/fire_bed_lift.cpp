@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "draught/bed.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -14,13 +14,15 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = Measure{AnyQuantity(share), "%"};
   f.limit = Measure{AnyQuantity(0.7), "%"};
   f.verdict = share > 1.0 ? Verdict::fail : share > 0.7 ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("the gas presses on the bed with {}, and {} would carry its weight", say(solved, across), say(solved, lifts));
+  f.why = fmt::format("the gas presses on the bed with {}, and {} would carry its weight", say(solved, across),
+                      say(solved, lifts));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, use larger pieces or a shallower bed; fit a spark screen";
   f.source = "bed weight against Ergun's drop; advise below 70 %";
   f.standing = "estimate";
   f.formula = "share = dp_bed / ((1 - voidage) piece density g depth)";
-  f.terms = {computed(solved, "dp_bed", "pressure across the burning bed", across), term(solved, "depth", "depth of the bed", "fuel.bed"),
-             term(solved, "e", "voidage", "fuel.voidage"), computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
+  f.terms = {computed(solved, "dp_bed", "pressure across the burning bed", across),
+             term(solved, "depth", "depth of the bed", "fuel.bed"), term(solved, "e", "voidage", "fuel.voidage"),
+             computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
              computed(solved, "dp_lift", "pressure that carries the bed", lifts)};
   return f;
 }

@@ -5,8 +5,10 @@ namespace lumwright {
 namespace {
 std::string remedy(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
-  if (fit.cold.value <= 0.0 * mm) return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
-  return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely", say(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "adapter.tube.outside", 2));
+  if (fit.cold.value <= 0.0 * mm)
+    return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
+  return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
+                     say(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "adapter.tube.outside", 2));
 }
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
@@ -16,22 +18,29 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, fit.cold.value, "engine.chimney.bore");
   f.limit = measure(solved, fit.needed + fit.uncertainty, "engine.chimney.bore");
   f.verdict = fit.margin >= 0.0 * mm ? Verdict::pass : fit.cold.value >= fit.needed ? Verdict::watch : Verdict::fail;
-  f.why = fmt::format("the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured", say(solved, fit.cold.value, "engine.chimney.bore"),
-                      say(solved, fit.needed, "engine.chimney.bore"), say(solved, fit.uncertainty, "engine.chimney.bore", 2));
+  f.why = fmt::format(
+      "the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
+      say(solved, fit.cold.value, "engine.chimney.bore"), say(solved, fit.needed, "engine.chimney.bore"),
+      say(solved, fit.uncertainty, "engine.chimney.bore", 2));
   if (f.verdict != Verdict::pass) f.action = remedy(solved);
   f.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
   f.standing = "derived";
   f.formula = "c_need = d (a_t dT_t - a_b dT_b) + 2 s + c_run; accept when D - d - ridge - U >= c_need";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"), term(solved, "d", "tube outside", "adapter.tube.outside"),
-             computed(solved, "ridge", "seam ridge", in.seam_ridge, "engine.chimney.bore"), computed(solved, "T_t", "tube, hot", in.tube_hot, "place.air"),
-             computed(solved, "T_b", "chimney at lighting-up", in.chimney_cold, "place.air"), term(solved, "s", "soot on each side", "adapter.tube.soot"),
-             computed(solved, "c_run", "gap left for sliding", in.running_clearance), computed(solved, "U", "uncertainty of the gap", fit.uncertainty),
+  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
+             term(solved, "d", "tube outside", "adapter.tube.outside"),
+             computed(solved, "ridge", "seam ridge", in.seam_ridge, "engine.chimney.bore"),
+             computed(solved, "T_t", "tube, hot", in.tube_hot, "place.air"),
+             computed(solved, "T_b", "chimney at lighting-up", in.chimney_cold, "place.air"),
+             term(solved, "s", "soot on each side", "adapter.tube.soot"),
+             computed(solved, "c_run", "gap left for sliding", in.running_clearance),
+             computed(solved, "U", "uncertainty of the gap", fit.uncertainty),
              computed(solved, "c_need", "gap needed cold", fit.needed, "engine.chimney.bore")};
   return f;
 }
 }  // namespace
 
 Check fit_cold() {
-  return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?", 500, judge};
+  return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?", 500,
+          judge};
 }
 }  // namespace lumwright

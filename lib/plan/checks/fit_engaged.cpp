@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "data/fits.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -19,15 +19,21 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged");
   f.limit = measure(solved, rule.value.value * solved.fit->input.outside.value, "adapter.tube.engaged");
-  f.verdict = e.over_outside < rule.value.low ? Verdict::fail : e.over_outside < rule.value.value || too_deep ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("{} of tube is in the chimney, {} diameters; it can lean {} in each 100", say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"),
-                      format_number(e.over_outside, 2), format_number(100.0 * e.tilt, 2));
-  if (too_deep) f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
-  else if (f.verdict != Verdict::pass) f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
+  f.verdict = e.over_outside < rule.value.low                 ? Verdict::fail
+              : e.over_outside < rule.value.value || too_deep ? Verdict::watch
+                                                              : Verdict::pass;
+  f.why = fmt::format("{} of tube is in the chimney, {} diameters; it can lean {} in each 100",
+                      say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2),
+                      format_number(100.0 * e.tilt, 2));
+  if (too_deep)
+    f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
+  else if (f.verdict != Verdict::pass)
+    f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "engaged / outside; lean = gap / engaged";
-  f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged, "adapter.tube.engaged"), term(solved, "d", "tube outside", "adapter.tube.outside"),
+  f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged, "adapter.tube.engaged"),
+             term(solved, "d", "tube outside", "adapter.tube.outside"),
              computed(solved, "lean", "gap over engaged length", e.tilt)};
   if (e.share_of_depth) f.terms.push_back(computed(solved, "share", "of the chimney's depth", *e.share_of_depth));
   return f;
@@ -35,6 +41,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fit_engaged() {
-  return {"fit.engaged", "How far the tube goes in", "Does enough of the tube stand in the chimney to hold the fan?", 540, judge};
+  return {"fit.engaged", "How far the tube goes in", "Does enough of the tube stand in the chimney to hold the fan?",
+          540, judge};
 }
 }  // namespace lumwright

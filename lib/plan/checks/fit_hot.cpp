@@ -3,7 +3,9 @@
 
 namespace lumwright {
 namespace {
-Verdict judged(Length gap, Length running) { return gap < 0.0 * mm ? Verdict::fail : gap < running ? Verdict::watch : Verdict::pass; }
+Verdict judged(Length gap, Length running) {
+  return gap < 0.0 * mm ? Verdict::fail : gap < running ? Verdict::watch : Verdict::pass;
+}
 
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
@@ -12,24 +14,36 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, fit.lighting_up.clearance.value, "engine.chimney.bore");
   f.limit = measure(solved, in.running_clearance, "engine.chimney.bore");
-  f.verdict = std::max(judged(fit.lighting_up.clearance.value, in.running_clearance), judged(fit.both_hot.clearance.value, in.running_clearance));
-  f.why = fmt::format("at lighting-up, with the tube at {} and the chimney still at {}, the gap is {}; with both hot it is {}", say(solved, in.tube_hot, "place.air"),
-                      say(solved, in.chimney_cold, "place.air"), say(solved, fit.lighting_up.clearance.value, "engine.chimney.bore"),
-                      say(solved, fit.both_hot.clearance.value, "engine.chimney.bore"));
-  if (f.verdict == Verdict::fail) f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
-  if (f.verdict == Verdict::watch) f.action = "it will be tight when sooty: clean the tube before each use, or take a smaller one";
-  f.source = "linear expansion from 20 degC with handbook coefficients; the larger for the tube, the smaller for the chimney";
+  f.verdict = std::max(judged(fit.lighting_up.clearance.value, in.running_clearance),
+                       judged(fit.both_hot.clearance.value, in.running_clearance));
+  f.why = fmt::format(
+      "at lighting-up, with the tube at {} and the chimney still at {}, the gap is {}; with both hot it is {}",
+      say(solved, in.tube_hot, "place.air"), say(solved, in.chimney_cold, "place.air"),
+      say(solved, fit.lighting_up.clearance.value, "engine.chimney.bore"),
+      say(solved, fit.both_hot.clearance.value, "engine.chimney.bore"));
+  if (f.verdict == Verdict::fail)
+    f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
+  if (f.verdict == Verdict::watch)
+    f.action = "it will be tight when sooty: clean the tube before each use, or take a smaller one";
+  f.source =
+      "linear expansion from 20 degC with handbook coefficients; the larger for the tube, the smaller for the chimney";
   f.standing = "derived";
   f.formula = "c_hot = D (1 + e_b) - d (1 + e_t) - 2 s";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"), term(solved, "d", "tube outside", "adapter.tube.outside"),
-             computed(solved, "e_t", "strain of the tube", fit.lighting_up.tube_strain), computed(solved, "e_b", "strain of the chimney", fit.lighting_up.chimney_strain),
-             term(solved, "s", "soot on each side", "adapter.tube.soot"), computed(solved, "c_run", "gap left for sliding", in.running_clearance)};
-  if (fit.seizes_at) f.terms.push_back(computed(solved, "T_seize", "tube temperature that uses up the gap", *fit.seizes_at, "place.air"));
+  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
+             term(solved, "d", "tube outside", "adapter.tube.outside"),
+             computed(solved, "e_t", "strain of the tube", fit.lighting_up.tube_strain),
+             computed(solved, "e_b", "strain of the chimney", fit.lighting_up.chimney_strain),
+             term(solved, "s", "soot on each side", "adapter.tube.soot"),
+             computed(solved, "c_run", "gap left for sliding", in.running_clearance)};
+  if (fit.seizes_at)
+    f.terms.push_back(
+        computed(solved, "T_seize", "tube temperature that uses up the gap", *fit.seizes_at, "place.air"));
   return f;
 }
 }  // namespace
 
 Check fit_hot() {
-  return {"fit.hot", "Tube in the chimney, hot", "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", 510, judge};
+  return {"fit.hot", "Tube in the chimney, hot",
+          "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", 510, judge};
 }
 }  // namespace lumwright

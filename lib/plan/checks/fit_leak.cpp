@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "data/fits.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -11,19 +11,26 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(fit.leak_share.value), "%"};
   f.limit = Measure{AnyQuantity(rule.value.value), "%"};
-  f.verdict = fit.leak_share.value <= rule.value.value ? Verdict::pass : fit.leak_share.value <= 3.0 * rule.value.value ? Verdict::watch : Verdict::fail;
-  f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore", percent(fit.leak_share.value, 2));
-  if (f.verdict != Verdict::pass) f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
+  f.verdict = fit.leak_share.value <= rule.value.value         ? Verdict::pass
+              : fit.leak_share.value <= 3.0 * rule.value.value ? Verdict::watch
+                                                               : Verdict::fail;
+  f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
+                      percent(fit.leak_share.value, 2));
+  if (f.verdict != Verdict::pass)
+    f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "share = (D^2 - d^2) / d_i^2";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"), term(solved, "d", "tube outside", "adapter.tube.outside"),
-             computed(solved, "d_i", "bore of the tube", solved.fit->input.outside.value - 2.0 * solved.fit->input.tube_wall, "adapter.tube.outside")};
+  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
+             term(solved, "d", "tube outside", "adapter.tube.outside"),
+             computed(solved, "d_i", "bore of the tube",
+                      solved.fit->input.outside.value - 2.0 * solved.fit->input.tube_wall, "adapter.tube.outside")};
   return f;
 }
 }  // namespace
 
 Check fit_leak() {
-  return {"fit.leak", "The ring round the tube", "Is the gap round the tube small against the tube's own bore?", 530, judge};
+  return {"fit.leak", "The ring round the tube", "Is the gap round the tube small against the tube's own bore?", 530,
+          judge};
 }
 }  // namespace lumwright

@@ -4,15 +4,18 @@
 namespace lumwright {
 namespace {
 std::string offer(const Solved& solved, const StockTube& stock) {
-  std::string text = fmt::format("{} (gap {}", stock.tube.name, say(solved, stock.fit.cold.value, "engine.chimney.bore", 2));
-  if (stock.fit.skim.on_diameter > 0.0 * mm) text += fmt::format(", skim the bore by {}", say(solved, stock.fit.skim.on_diameter, "engine.chimney.bore", 2));
+  std::string text =
+      fmt::format("{} (gap {}", stock.tube.name, say(solved, stock.fit.cold.value, "engine.chimney.bore", 2));
+  if (stock.fit.skim.on_diameter > 0.0 * mm)
+    text += fmt::format(", skim the bore by {}", say(solved, stock.fit.skim.on_diameter, "engine.chimney.bore", 2));
   if (!stock.tube.documented) text += ", ask the stockist";
   return text + ")";
 }
 std::string own_skim(const Solved& solved, const Skim& skim) {
   if (skim.on_diameter <= 0.0 * mm || !skim.wall_left || !skim.wall_needed) return "";
   const bool enough = *skim.wall_left >= *skim.wall_needed;
-  return fmt::format("; your own tube would need the bore skimmed by {}, leaving {} of wall, {}", say(solved, skim.on_diameter, "engine.chimney.bore", 2),
+  return fmt::format("; your own tube would need the bore skimmed by {}, leaving {} of wall, {}",
+                     say(solved, skim.on_diameter, "engine.chimney.bore", 2),
                      say(solved, *skim.wall_left, "engine.chimney.wall"), enough ? "which is enough" : "too little");
 }
 std::optional<Finding> judge(const Solved& solved) {
@@ -23,20 +26,27 @@ std::optional<Finding> judge(const Solved& solved) {
   f.verdict = fits || !fit.stock.empty() ? Verdict::pass : Verdict::watch;
   std::string list;
   for (const StockTube& stock : fit.stock) list += (list.empty() ? "" : "; ") + offer(solved, stock);
-  f.why = list.empty() ? "no stock tube fits this chimney cold and hot without leaking too much" : "stock tubes that fit cold and hot: " + list;
+  f.why = list.empty() ? "no stock tube fits this chimney cold and hot without leaking too much"
+                       : "stock tubes that fit cold and hot: " + list;
   f.why += own_skim(solved, fit.fit.skim);
-  if (list.empty()) f.action = "turn a tube or a sleeve to size";
-  else if (!fits) f.action = "take one of these and measure it: nominal sizes are not to be trusted; change the tube rather than the chimney";
+  if (list.empty())
+    f.action = "turn a tube or a sleeve to size";
+  else if (!fits)
+    f.action =
+        "take one of these and measure it: nominal sizes are not to be trusted; change the tube rather than the "
+        "chimney";
   f.source = fit.stock.empty() ? "table of stock sizes" : fit.stock.front().tube.source;
   f.standing = fit.stock.empty() ? "secondary" : fit.stock.front().tube.standing;
   f.formula = "least skim first, then least leak";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"), computed(solved, "c_need", "gap needed cold", fit.fit.needed, "engine.chimney.bore"),
+  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
+             computed(solved, "c_need", "gap needed cold", fit.fit.needed, "engine.chimney.bore"),
              computed(solved, "U", "uncertainty of the gap", fit.fit.uncertainty, "engine.chimney.bore")};
   return f;
 }
 }  // namespace
 
 Check fit_stock() {
-  return {"fit.stock", "Stock tubes for this chimney", "Which tubes off the shelf would fit, and what skim would each need?", 550, judge};
+  return {"fit.stock", "Stock tubes for this chimney",
+          "Which tubes off the shelf would fit, and what skim would each need?", 550, judge};
 }
 }  // namespace lumwright

@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "draught/cooling.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -9,9 +9,11 @@ std::string remedy(const Solved& solved, Temperature limit) {
   const PathFlow& hot = d.hot_flow;
   if (limit <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
   const double ratio = bleed_ratio({hot.fan_gas, d.ambient.temperature, limit});
-  return fmt::format("let about {} of cool air into the box for each part of gas (bleed holes; costs draught), or a longer tube and a larger blackened "
-                     "box{}",
-                     format_number(ratio, 2), solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
+  return fmt::format(
+      "let about {} of cool air into the box for each part of gas (bleed holes; costs draught), or a longer tube and a "
+      "larger blackened "
+      "box{}",
+      format_number(ratio, 2), solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
 }
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
@@ -22,8 +24,9 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, hot.fan_gas, "fan.gas_limit");
   f.limit = measure(solved, limit, "fan.gas_limit");
   f.verdict = hot.fan_gas > limit ? Verdict::fail : hot.fan_gas > limit - 10.0 * K ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}", say(solved, hot.smokebox_gas, "fan.gas_limit"),
-                      say(solved, hot.fan_gas, "fan.gas_limit"), say(solved, limit, "fan.gas_limit"));
+  f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
+                      say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
+                      say(solved, limit, "fan.gas_limit"));
   if (f.verdict != Verdict::pass) f.action = remedy(solved, limit);
   f.source = "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
   f.standing = "estimate";
@@ -31,7 +34,8 @@ std::optional<Finding> judge(const Solved& solved) {
   f.terms = {computed(solved, "T_e", "gas at the end of the fire tubes", hot.tube_exit_gas, "place.air"),
              computed(solved, "T_s", "gas in the chimney, with leaks", hot.smokebox_gas, "place.air"),
              computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas, "place.air"),
-             computed(solved, "m", "gas through the tube", hot.chimney), computed(solved, "m_b", "bleed air", hot.bleed),
+             computed(solved, "m", "gas through the tube", hot.chimney),
+             computed(solved, "m_b", "bleed air", hot.bleed),
              computed(solved, "T_fan", "gas at the fan", hot.fan_gas, "place.air")};
   return f;
 }

@@ -11,22 +11,26 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, least);
   f.limit = measure(solved, bank.sleeps_below.high);
-  f.verdict = s.most_current > bank.port_limit.high || least < bank.sleeps_below.low ? Verdict::fail
-              : s.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("it is asked for {} to {}; many banks switch themselves off below {} to {}, and give {} to {} at most", say(solved, least),
-                      say(solved, s.most_current), say(solved, bank.sleeps_below.low), say(solved, bank.sleeps_below.high), say(solved, bank.port_limit.low),
-                      say(solved, bank.port_limit.high));
+  f.verdict = s.most_current > bank.port_limit.high || least < bank.sleeps_below.low   ? Verdict::fail
+              : s.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch
+                                                                                       : Verdict::pass;
+  f.why = fmt::format(
+      "it is asked for {} to {}; many banks switch themselves off below {} to {}, and give {} to {} at most",
+      say(solved, least), say(solved, s.most_current), say(solved, bank.sleeps_below.low),
+      say(solved, bank.sleeps_below.high), say(solved, bank.port_limit.low), say(solved, bank.port_limit.high));
   if (f.verdict != Verdict::pass) f.action = "try your bank with this load for a minute before you rely on it";
   f.source = s.pack_input.cell.source;
   f.standing = s.pack_input.cell.standing;
   f.formula = "I_off < I < I_port";
   f.terms = {computed(solved, "I", "least current", least), computed(solved, "I_most", "most current", s.most_current),
-             computed(solved, "I_off", "may switch off below", bank.sleeps_below.high), computed(solved, "I_port", "least of the port limits", bank.port_limit.low)};
+             computed(solved, "I_off", "may switch off below", bank.sleeps_below.high),
+             computed(solved, "I_port", "least of the port limits", bank.port_limit.low)};
   return f;
 }
 }  // namespace
 
 Check power_bank() {
-  return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?", 405, judge};
+  return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?", 405,
+          judge};
 }
 }  // namespace lumwright

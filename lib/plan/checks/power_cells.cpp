@@ -6,20 +6,23 @@ namespace {
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
-  const Current one_hour = s.pack_input.capacity / hour, each = s.most_current / static_cast<double>(s.pack_input.parallel);
+  const Current one_hour = s.pack_input.capacity / hour,
+                each = s.most_current / static_cast<double>(s.pack_input.parallel);
   const double rate = each / one_hour;
   const Band<double>& most = s.pack_input.cell.most_rate;
   Finding f;
   f.value = measure(solved, each);
   f.limit = measure(solved, most.value * one_hour);
   f.verdict = rate > most.high ? Verdict::fail : rate > most.value ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("each cell gives {} at most, {} times its one-hour current; cells of this kind are happy up to {}", say(solved, each), format_number(rate, 2),
-                      format_number(most.value, 2));
+  f.why =
+      fmt::format("each cell gives {} at most, {} times its one-hour current; cells of this kind are happy up to {}",
+                  say(solved, each), format_number(rate, 2), format_number(most.value, 2));
   if (f.verdict != Verdict::pass) f.action = "larger cells, or more in parallel";
   f.source = s.pack_input.cell.source;
   f.standing = s.pack_input.cell.standing;
   f.formula = "rate = I / (capacity / 1 h)";
-  f.terms = {computed(solved, "I", "most current of one cell", each), computed(solved, "Q", "capacity of one cell", s.pack_input.capacity, "supply.pack.capacity"),
+  f.terms = {computed(solved, "I", "most current of one cell", each),
+             computed(solved, "Q", "capacity of one cell", s.pack_input.capacity, "supply.pack.capacity"),
              computed(solved, "rate", "share of the one-hour current", rate)};
   return f;
 }

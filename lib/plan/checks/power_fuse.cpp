@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "data/fuses.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -12,14 +12,16 @@ const data::FuseRule& strict_rule() {
   return *least;
 }
 std::optional<Finding> judge(const Solved& solved) {
-  if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;  // a power bank limits its own current
+  if (!solved.supply || solved.supply->pack_input.cell.bank)
+    return std::nullopt;  // a power bank limits its own current
   const SolvedSupply& s = *solved.supply;
   const data::FuseRule& rule = strict_rule();
   Finding f;
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "I_most <= continuous share * rating; a short carries E / R";
-  f.terms = {computed(solved, "I_most", "most current, end of discharge", s.most_current), computed(solved, "share", "that the fuse carries for ever", rule.continuous)};
+  f.terms = {computed(solved, "I_most", "most current, end of discharge", s.most_current),
+             computed(solved, "share", "that the fuse carries for ever", rule.continuous)};
   std::string advice;
   try {
     advice = say(solved, fuse_for(s.most_current, rule));
@@ -38,8 +40,8 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, s.most_current, "supply.fuse");
   f.limit = measure(solved, rule.continuous * fuse, "supply.fuse");
   f.verdict = !check.carries || !check.short_opens ? Verdict::fail : Verdict::pass;
-  f.why = fmt::format("at the end of the charge {} flows, {} of the fuse's rating; a short would carry {} at first", say(solved, s.most_current),
-                      percent(check.load_share, 2), say(solved, shorted));
+  f.why = fmt::format("at the end of the charge {} flows, {} of the fuse's rating; a short would carry {} at first",
+                      say(solved, s.most_current), percent(check.load_share, 2), say(solved, shorted));
   if (!check.carries) f.action = fmt::format("the fuse would blow in use: fit {}", advice);
   if (!check.short_opens) f.action = fmt::format("a short would not open it: fit {}", advice);
   f.terms.push_back(term(solved, "I_n", "rating of the fuse", "supply.fuse"));

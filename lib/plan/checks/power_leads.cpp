@@ -13,18 +13,18 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, drop);
   f.limit = measure(solved, allowed);
   f.verdict = drop <= allowed ? Verdict::pass : Verdict::watch;
-  f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads), say(solved, s.most_current), say(solved, drop));
+  f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads),
+                      say(solved, s.most_current), say(solved, drop));
   if (f.verdict != Verdict::pass) f.action = "shorter or thicker wires, or put the step-up at the pack's end";
   f.source = "wire resistance by section (IEC 60228, DIN VDE 0295); 3 % of the voltage is common practice, no source";
   f.standing = "practice";
   f.formula = "drop = 2 L r I <= 3 % of V";
-  f.terms = {term(solved, "A", "copper section", "supply.leads.section"), term(solved, "L", "length, one way", "supply.leads.length"),
-             computed(solved, "R", "both wires", s.leads), computed(solved, "I", "most current", s.most_current)};
+  f.terms = {term(solved, "A", "copper section", "supply.leads.section"),
+             term(solved, "L", "length, one way", "supply.leads.length"), computed(solved, "R", "both wires", s.leads),
+             computed(solved, "I", "most current", s.most_current)};
   return f;
 }
 }  // namespace
 
-Check power_leads() {
-  return {"power.leads", "The wires", "Do the wires lose too much voltage?", 400, judge};
-}
+Check power_leads() { return {"power.leads", "The wires", "Do the wires lose too much voltage?", 400, judge}; }
 }  // namespace lumwright

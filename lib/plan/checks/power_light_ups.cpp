@@ -10,7 +10,8 @@ std::vector<Term> working(const Solved& solved, int count) {
           computed(solved, "V_0", "pack voltage at the start, under load", s.run.start.voltage),
           computed(solved, "I_0", "pack current at the start", s.run.start.current),
           computed(solved, "I_1", "pack current at the end", s.run.end.current),
-          computed(solved, "t_run", "runtime of one charge", s.run.runtime), computed(solved, "t_each", "one light-up", s.each_light_up, "want.steam_within"),
+          computed(solved, "t_run", "runtime of one charge", s.run.runtime),
+          computed(solved, "t_each", "one light-up", s.each_light_up, "want.steam_within"),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
 }
 std::optional<Finding> judge(const Solved& solved) {
@@ -23,9 +24,11 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = Measure{AnyQuantity(static_cast<double>(count)), ""};
   f.limit = Measure{AnyQuantity(limit), ""};
   f.verdict = count >= limit ? Verdict::pass : Verdict::fail;
-  f.why = fmt::format("one charge runs the fan for {}, {} whole light-ups of {}; {}", say(solved, s.run.runtime), count, say(solved, s.each_light_up, "want.steam_within"),
+  f.why = fmt::format("one charge runs the fan for {}, {} whole light-ups of {}; {}", say(solved, s.run.runtime), count,
+                      say(solved, s.each_light_up, "want.steam_within"),
                       wanted ? fmt::format("you want {}", format(limit, "")) : "you named no number");
-  if (f.verdict == Verdict::fail) f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";
+  if (f.verdict == Verdict::fail)
+    f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";
   f.source = "charge drawn through the cells' open-circuit curve behind their resistance; no credit for rest";
   f.standing = "derived";
   f.formula = "n = whole part of t_run / t_each, t_run = integral of dq / I(q)";

@@ -11,12 +11,15 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = Measure{AnyQuantity(pressure), "%"};
   f.limit = Measure{AnyQuantity(0.7), "%"};
   f.verdict = pressure >= 0.7 ? Verdict::pass : Verdict::watch;
-  f.why = fmt::format("straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}", percent(speed, 2), percent(pressure, 2));
+  f.why = fmt::format(
+      "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",
+      percent(speed, 2), percent(pressure, 2));
   if (f.verdict != Verdict::pass) f.action = "stop earlier, use cells that hold their voltage, or a step-up";
   f.source = "similarity laws (ISO 5801): pressure goes with the square of speed";
   f.standing = "standard";
   f.formula = "p_end / p_start = (n_end / n_start)^2";
-  f.terms = {computed(solved, "V_0", "fan voltage, pack fresh", s.start.fan_voltage), computed(solved, "V_1", "fan voltage at the end", s.end->fan_voltage),
+  f.terms = {computed(solved, "V_0", "fan voltage, pack fresh", s.start.fan_voltage),
+             computed(solved, "V_1", "fan voltage at the end", s.end->fan_voltage),
              computed(solved, "n", "speed at the end over the first", speed)};
   return f;
 }

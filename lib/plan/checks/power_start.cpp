@@ -1,5 +1,5 @@
-#include "plan/check.hpp"
 #include "data/speed_control.hpp"
+#include "plan/check.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -15,14 +15,18 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, *margin);
   f.limit = Measure{AnyQuantity(1.0), ""};
   f.verdict = *margin >= 1.5 ? Verdict::pass : *margin >= 1.0 ? Verdict::watch : Verdict::fail;
-  f.why = fmt::format("a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that", format_number(electrics.start_current.value, 2),
-                      format_number(*margin, 2));
-  if (f.verdict != Verdict::pass) f.action = "cells with less resistance, shorter or thicker leads, or start the fan before the pack is low";
+  f.why = fmt::format(
+      "a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that",
+      format_number(electrics.start_current.value, 2), format_number(*margin, 2));
+  if (f.verdict != Verdict::pass)
+    f.action = "cells with less resistance, shorter or thicker leads, or start the fan before the pack is low";
   f.source = electrics.source;
   f.standing = electrics.standing;
   f.formula = "margin = (E^2 / 4R) / (k P)";
-  f.terms = {computed(solved, "E", "pack at rest, at its lowest", s.run.end.open_circuit), computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance()),
-             computed(solved, "P", "power drawn when running", asked), computed(solved, "k", "starting over running power", electrics.start_current.value)};
+  f.terms = {computed(solved, "E", "pack at rest, at its lowest", s.run.end.open_circuit),
+             computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance()),
+             computed(solved, "P", "power drawn when running", asked),
+             computed(solved, "k", "starting over running power", electrics.start_current.value)};
   return f;
 }
 }  // namespace

@@ -11,18 +11,24 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!s.module) return lacking({"supply.step_up.module"});
   const auto loss_of = [](const SupplyState& state) { return state.step_up ? state.step_up->loss : 0.0 * W; };
   const Power loss = s.end ? std::max(loss_of(s.start), loss_of(*s.end)) : loss_of(s.start);
-  const StepUpHeat heat{solved.inputs.find("place.air") ? kelvin(solved.inputs.find("place.air")->value.si) : degC(15), s.module->hot_spot_per_loss};
+  const StepUpHeat heat{solved.inputs.find("place.air") ? kelvin(solved.inputs.find("place.air")->value.si) : degC(15),
+                        s.module->hot_spot_per_loss};
   const Temperature spot = hot_spot(heat, loss);
   Finding f;
   f.value = measure(solved, spot, "place.air");
   f.limit = measure(solved, s.module->hot_spot_limit, "place.air");
-  f.verdict = spot > s.module->hot_spot_limit ? Verdict::fail : spot > s.module->hot_spot_limit - 15.0 * K ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}", say(solved, loss), say(solved, spot, "place.air"));
-  if (f.verdict != Verdict::pass) f.action = "a larger module, more input voltage, or keep it in moving air away from the boiler";
+  f.verdict = spot > s.module->hot_spot_limit              ? Verdict::fail
+              : spot > s.module->hot_spot_limit - 15.0 * K ? Verdict::watch
+                                                           : Verdict::pass;
+  f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}",
+                      say(solved, loss), say(solved, spot, "place.air"));
+  if (f.verdict != Verdict::pass)
+    f.action = "a larger module, more input voltage, or keep it in moving air away from the boiler";
   f.source = s.module->source;
   f.standing = s.module->standing;
   f.formula = "T = T_air + R_th P_loss";
-  f.terms = {term(solved, "T_air", "air", "place.air"), computed(solved, "R_th", "hot spot above the air for each watt", s.module->hot_spot_per_loss),
+  f.terms = {term(solved, "T_air", "air", "place.air"),
+             computed(solved, "R_th", "hot spot above the air for each watt", s.module->hot_spot_per_loss),
              computed(solved, "P_loss", "loss in the module", loss)};
   return f;
 }

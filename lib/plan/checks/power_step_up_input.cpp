@@ -11,22 +11,29 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, s.most_current, "supply.step_up.input_limit");
   f.limit = measure(solved, *s.input_limit, "supply.step_up.input_limit");
-  f.verdict = s.most_current > *s.input_limit ? Verdict::fail : s.most_current > 0.9 * *s.input_limit ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long", say(solved, s.run.start.current),
-                      say(solved, s.most_current), say(solved, *s.input_limit));
-  if (f.verdict != Verdict::pass) f.action = "more cells in series (less current for the same power), a higher stop, or a larger module";
+  f.verdict = s.most_current > *s.input_limit         ? Verdict::fail
+              : s.most_current > 0.9 * *s.input_limit ? Verdict::watch
+                                                      : Verdict::pass;
+  f.why = fmt::format(
+      "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
+      say(solved, s.run.start.current), say(solved, s.most_current), say(solved, *s.input_limit));
+  if (f.verdict != Verdict::pass)
+    f.action = "more cells in series (less current for the same power), a higher stop, or a larger module";
   f.source = s.module ? s.module->source : "what you stated";
   f.standing = s.module ? s.module->standing : "measured";
   f.formula = "V I = output power + losses(V, I)";
-  f.terms = {computed(solved, "I_0", "input current, pack fresh", s.run.start.current), computed(solved, "I_1", "most input current", s.most_current),
+  f.terms = {computed(solved, "I_0", "input current, pack fresh", s.run.start.current),
+             computed(solved, "I_1", "most input current", s.most_current),
              computed(solved, "V_1", "pack voltage at the end", s.run.end.voltage),
              computed(solved, "P", "power at the fan", s.start.fan)};
-  if (s.run.step_up_efficiency_start) f.terms.push_back(computed(solved, "n", "efficiency, pack fresh", *s.run.step_up_efficiency_start));
+  if (s.run.step_up_efficiency_start)
+    f.terms.push_back(computed(solved, "n", "efficiency, pack fresh", *s.run.step_up_efficiency_start));
   return f;
 }
 }  // namespace
 
 Check power_step_up_input() {
-  return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?", 330, judge};
+  return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?", 330,
+          judge};
 }
 }  // namespace lumwright

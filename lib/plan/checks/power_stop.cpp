@@ -5,10 +5,14 @@ namespace lumwright {
 namespace {
 std::string told(StopReason reason) {
   switch (reason) {
-    case StopReason::stop_at: return "you, or a cut-out, stop it at the set voltage";
-    case StopReason::collapse: return "the pack collapses: the load asks for more than it can give";
-    case StopReason::step_up_minimum: return "the pack sinks to the least input of the step-up";
-    case StopReason::empty: return "the charge is used up";
+    case StopReason::stop_at:
+      return "you, or a cut-out, stop it at the set voltage";
+    case StopReason::collapse:
+      return "the pack collapses: the load asks for more than it can give";
+    case StopReason::step_up_minimum:
+      return "the pack sinks to the least input of the step-up";
+    case StopReason::empty:
+      return "the charge is used up";
   }
   return "";
 }
@@ -18,17 +22,24 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(run.charge_left_share), "%"};
   f.limit = Measure{AnyQuantity(0.25), "%"};
-  const bool wasteful = run.charge_left_share > 0.25, sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
+  const bool wasteful = run.charge_left_share > 0.25,
+             sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
   f.verdict = wasteful || sudden ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason), say(solved, run.end.voltage),
-                      say(solved, run.end.current), percent(run.charge_left_share, 2));
-  if (sudden) f.action = "the fan will stop dead in seconds: set a stop above this voltage, or take cells with less resistance";
-  else if (wasteful) f.action = "much charge stays behind: less resistance (better cells, thicker leads), a lower stop, or a fan that asks less";
+  f.why = fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason),
+                      say(solved, run.end.voltage), say(solved, run.end.current), percent(run.charge_left_share, 2));
+  if (sudden)
+    f.action = "the fan will stop dead in seconds: set a stop above this voltage, or take cells with less resistance";
+  else if (wasteful)
+    f.action =
+        "much charge stays behind: less resistance (better cells, thicker leads), a lower stop, or a fan that asks "
+        "less";
   f.source = "constant-power load on a voltage behind a resistance (circuit theory)";
   f.standing = "derived";
   f.formula = "E_stop = V_stop + R P / V_stop; collapse at E = 2 sqrt(R P)";
-  f.terms = {computed(solved, "V", "pack voltage at the end, under load", run.end.voltage), computed(solved, "E", "its voltage at rest then", run.end.open_circuit),
-             computed(solved, "I", "current at the end", run.end.current), computed(solved, "R", "resistance", solved.supply->pack.resistance())};
+  f.terms = {computed(solved, "V", "pack voltage at the end, under load", run.end.voltage),
+             computed(solved, "E", "its voltage at rest then", run.end.open_circuit),
+             computed(solved, "I", "current at the end", run.end.current),
+             computed(solved, "R", "resistance", solved.supply->pack.resistance())};
   return f;
 }
 }  // namespace

@@ -20,7 +20,8 @@ std::optional<Finding> judge(const Solved& solved) {
   f.source = chemistry.source;
   f.standing = chemistry.standing;
   f.formula = "kept = (1 - first day) exp(-loss * months)";
-  f.terms = {computed(solved, "loss", "for each month at 20 degC", chemistry.loss_per_month.value), computed(solved, "kept", "after 30 days", kept)};
+  f.terms = {computed(solved, "loss", "for each month at 20 degC", chemistry.loss_per_month.value),
+             computed(solved, "kept", "after 30 days", kept)};
   return f;
 }
 }  // namespace

@@ -8,21 +8,27 @@ std::optional<Finding> judge(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
   const int cells = s.pack_input.series;
-  const Voltage good = chemistry.good_cell_when_weak_one_reverses.value_or(chemistry.nominal), least = reversal_voltage(cells, good);
+  const Voltage good = chemistry.good_cell_when_weak_one_reverses.value_or(chemistry.nominal),
+                least = reversal_voltage(cells, good);
   const Run& run = *s.with_weak_cell;
   const Duration backwards = run.weak ? run.weak->in_reversal : 0.0 * unit::s;
   Finding f;
   f.value = measure(solved, run.end.voltage, "supply.stop_at");
   f.limit = measure(solved, least, "supply.stop_at");
   f.verdict = backwards > 60.0 * unit::s ? Verdict::fail : run.end.voltage < least ? Verdict::watch : Verdict::pass;
-  f.why = fmt::format("with one cell at {} of the others' capacity the run ends at {}; that cell is driven backwards for {}", percent(s.weakest, 2),
-                      say(solved, run.end.voltage), say(solved, backwards, "", 2));
-  if (f.verdict != Verdict::pass) f.action = fmt::format("stop at {} or above, or match the cells; a reversed cell is damaged and may leak", say(solved, least));
+  f.why = fmt::format(
+      "with one cell at {} of the others' capacity the run ends at {}; that cell is driven backwards for {}",
+      percent(s.weakest, 2), say(solved, run.end.voltage), say(solved, backwards, "", 2));
+  if (f.verdict != Verdict::pass)
+    f.action = fmt::format("stop at {} or above, or match the cells; a reversed cell is damaged and may leak",
+                           say(solved, least));
   f.source = "makers' rule: good cell voltage times one cell fewer";
   f.standing = chemistry.standing;
   f.formula = "V_stop >= V_good (N - 1)";
-  f.terms = {computed(solved, "N", "cells in series", static_cast<double>(cells)), computed(solved, "V_good", "good cell while the weak one reverses", good),
-             computed(solved, "V_end", "pack at the end, one cell weak", run.end.voltage), computed(solved, "t_rev", "time driven backwards", backwards)};
+  f.terms = {computed(solved, "N", "cells in series", static_cast<double>(cells)),
+             computed(solved, "V_good", "good cell while the weak one reverses", good),
+             computed(solved, "V_end", "pack at the end, one cell weak", run.end.voltage),
+             computed(solved, "t_rev", "time driven backwards", backwards)};
   return f;
 }
 }  // namespace
