@@ -8,6 +8,8 @@
 
 namespace lumwright {
 enum class Verdict { pass, watch, fail, unknown };
+/// On which side of its limit a value should lie.
+enum class Bound { at_most, at_least };
 
 /// A number ready to be shown: the quantity, and the unit the user wrote for things of its kind (empty: no preference).
 struct Measure {
@@ -33,6 +35,7 @@ struct Finding {
   std::string id{}, title{};
   Verdict verdict = Verdict::unknown;
   std::optional<Measure> value{}, limit{};
+  Bound bound = Bound::at_most;
   std::string why{};       // one or two sentences with the numbers in them
   std::string action{};    // what to do; empty on a plain pass
   std::string source{};    // where the rule or equation comes from

@@ -48,7 +48,7 @@ void write_result(Page& page, const Finding& f) {
   page.gap();
   page.hung(verdict_word(f.verdict), f.value ? show(*f.value, page.style()) : "no value", ink_of(f.verdict),
             Ink::strong);
-  if (f.limit) page.hung("limit", show(*f.limit, page.style()));
+  if (f.limit) page.hung(bound_words(f.bound), show(*f.limit, page.style()));
   if (!f.why.empty()) page.hung("why", f.why);
   if (!f.action.empty()) page.hung("do", f.action);
 }

@@ -76,6 +76,7 @@ std::string show(const Measure& measure, const TextStyle& style, int digits) {
   const std::string unit = choose_unit(measure.quantity, measure.unit, style.units);
   return format(measure.quantity, unit, digits) + gauge_remark(measure.quantity.kind, unit);
 }
+const char* bound_words(Bound bound) { return bound == Bound::at_most ? "at most" : "at least"; }
 std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style) {
   const std::string unit = choose_unit(like.quantity, like.unit, style.units);
   return format_number(number_in(low.quantity, unit)) + " to " + format(high.quantity, unit) +

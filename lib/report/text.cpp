@@ -39,7 +39,7 @@ std::string title_of(const Finding& f) { return f.title.empty() ? f.id : fmt::fo
 std::string against_limit(const Finding& f, const TextStyle& style) {
   const std::string value = f.value ? show(*f.value, style) : "";
   if (!f.limit) return value;
-  return fmt::format("{}{}limit {}", value, value.empty() ? "" : ", ", show(*f.limit, style));
+  return fmt::format("{}{}{} {}", value, value.empty() ? "" : ", ", bound_words(f.bound), show(*f.limit, style));
 }
 void write_check(Page& page, const Finding& f) {
   page.gap();

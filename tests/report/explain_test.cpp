@@ -10,8 +10,8 @@ TEST_CASE("a check is explained from its question to its source") {
 }
 TEST_CASE("an explanation follows the units that are asked for") {
   const std::string text = explain_report(specimen(), "fit.hot", {.units = UnitSystem::imperial});
-  CHECK(text.find("0.630 in") != std::string::npos);   // 16 mm / 25.4, by hand
-  CHECK(text.find("1.97 thou") != std::string::npos);  // 0.05 mm / 0.0254, by hand
+  CHECK(text.find("0.6299 in") != std::string::npos);   // 16 mm / 25.4, by hand
+  CHECK(text.find("1.969 thou") != std::string::npos);  // 0.05 mm / 0.0254, by hand
 }
 TEST_CASE("an unknown says which keys would settle it") {
   check_golden("explain_unknown.txt", explain_report(specimen(), "power.runtime", {}));

@@ -12,6 +12,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, cold.smokebox_suction);
   f.limit = measure(solved, readable);
+  f.bound = Bound::at_least;
   const bool clear = cold.smokebox_suction >= readable;
   f.verdict = clear ? Verdict::pass : Verdict::watch;
   f.why = fmt::format(

@@ -49,6 +49,7 @@ std::optional<Finding> judge(const Solved& solved) {
     return f;
   }
   f.limit = measure(solved, solved.demand->air, "draught.air_flow");
+  f.bound = Bound::at_least;
   f.verdict = judged(air, solved.demand->air);
   f.why = fmt::format(
       "{} of air goes through the engine ({}); own-blower pressure within {} asks for about {} by a plain heat balance",

@@ -23,6 +23,7 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value->unit = "%";
   if (const data::FanStall* stall = data::fan_stall(solved.fan->label.kind)) {
     f.limit = Measure{AnyQuantity(stall->to), "%"};
+    f.bound = Bound::at_least;
     f.terms.push_back(computed(solved, "q_1", "stall begins below this share", stall->from));
     f.terms.push_back(computed(solved, "q_2", "clear of stall above this share", stall->to));
     f.source = stall->source;

@@ -11,6 +11,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, start.fan_voltage, "fan.rated.voltage");
   f.limit = measure(solved, motor.starts.value, "fan.rated.voltage");
+  f.bound = Bound::at_least;
   f.source = data::fan_voltage().source;
   f.standing = data::fan_voltage().standing;
   f.why = fmt::format("the fan gets {} from a fresh pack and {} at the end; it starts from about {} and stands {}",

@@ -17,6 +17,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, fit.cold.value, "engine.chimney.bore");
   f.limit = measure(solved, fit.needed + fit.uncertainty, "engine.chimney.bore");
+  f.bound = Bound::at_least;
   f.verdict = fit.margin >= 0.0 * mm ? Verdict::pass : fit.cold.value >= fit.needed ? Verdict::watch : Verdict::fail;
   f.why = fmt::format(
       "the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",

@@ -19,6 +19,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged");
   f.limit = measure(solved, rule.value.value * solved.fit->input.outside.value, "adapter.tube.engaged");
+  f.bound = Bound::at_least;
   f.verdict = e.over_outside < rule.value.low                 ? Verdict::fail
               : e.over_outside < rule.value.value || too_deep ? Verdict::watch
                                                               : Verdict::pass;

@@ -14,6 +14,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, fit.lighting_up.clearance.value, "engine.chimney.bore");
   f.limit = measure(solved, in.running_clearance, "engine.chimney.bore");
+  f.bound = Bound::at_least;
   f.verdict = std::max(judged(fit.lighting_up.clearance.value, in.running_clearance),
                        judged(fit.both_hot.clearance.value, in.running_clearance));
   f.why = fmt::format(

@@ -11,6 +11,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, least);
   f.limit = measure(solved, bank.sleeps_below.high);
+  f.bound = Bound::at_least;
   f.verdict = s.most_current > bank.port_limit.high || least < bank.sleeps_below.low   ? Verdict::fail
               : s.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch
                                                                                        : Verdict::pass;

@@ -23,6 +23,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(static_cast<double>(count)), ""};
   f.limit = Measure{AnyQuantity(limit), ""};
+  f.bound = Bound::at_least;
   f.verdict = count >= limit ? Verdict::pass : Verdict::fail;
   f.why = fmt::format("one charge runs the fan for {}, {} whole light-ups of {}; {}", say(solved, s.run.runtime), count,
                       say(solved, s.each_light_up, "want.steam_within"),

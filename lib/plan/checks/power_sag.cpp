@@ -10,6 +10,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(pressure), "%"};
   f.limit = Measure{AnyQuantity(0.7), "%"};
+  f.bound = Bound::at_least;
   f.verdict = pressure >= 0.7 ? Verdict::pass : Verdict::watch;
   f.why = fmt::format(
       "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",

@@ -14,6 +14,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, *margin);
   f.limit = Measure{AnyQuantity(1.0), ""};
+  f.bound = Bound::at_least;
   f.verdict = *margin >= 1.5 ? Verdict::pass : *margin >= 1.0 ? Verdict::watch : Verdict::fail;
   f.why = fmt::format(
       "a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that",

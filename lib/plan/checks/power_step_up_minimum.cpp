@@ -10,6 +10,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, s.run.end.voltage, "supply.stop_at");
   f.limit = measure(solved, step_up.input_min, "supply.step_up.input_min");
+  f.bound = Bound::at_least;
   const bool danger = may_run_away(s.feed, s.run), sinks = sinks_to_minimum(s.feed, s.run);
   f.verdict = danger ? Verdict::fail : sinks ? Verdict::watch : Verdict::pass;
   f.why = fmt::format("the pack is at {} when the run ends; this step-up works down to {}",

@@ -14,6 +14,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(kept), "%"};
   f.limit = Measure{AnyQuantity(0.7), "%"};
+  f.bound = Bound::at_least;
   f.verdict = kept >= 0.7 ? Verdict::pass : Verdict::watch;
   f.why = fmt::format("after a month on the shelf about {} of a full charge is left", percent(kept, 2));
   f.action = kept >= 0.9 ? "" : "charge it the day before";

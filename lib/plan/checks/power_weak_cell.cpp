@@ -15,6 +15,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = measure(solved, run.end.voltage, "supply.stop_at");
   f.limit = measure(solved, least, "supply.stop_at");
+  f.bound = Bound::at_least;
   f.verdict = backwards > 60.0 * unit::s ? Verdict::fail : run.end.voltage < least ? Verdict::watch : Verdict::pass;
   f.why = fmt::format(
       "with one cell at {} of the others' capacity the run ends at {}; that cell is driven backwards for {}",
