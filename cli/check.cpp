@@ -5,10 +5,13 @@
 #include "report/json.hpp"
 #include "report/text.hpp"
 #include "style.hpp"
+#include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Answer check(const Options& options) {
-  const Assessment assessment = assess(read_build(read_file(options.file)), options.units);
+  const Build build = read_build(read_file(options.file));
+  const auto tuning = tuned_beside(options);
+  const Assessment assessment = assess(build, options.units, tuning ? &*tuning : nullptr);
   const ExitStatus status = assessment.verdict == Verdict::fail ? fails : fine;
   if (options.format == Format::json) return {json_report(assessment), status};
   return {text_report(assessment, style_of(options)), status};

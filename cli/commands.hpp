@@ -11,6 +11,8 @@ struct Answer {
 };
 Answer check(const Options& options);
 Answer explain(const Options& options);
+Answer trace(const Options& options);
+Answer tune(const Options& options);
 Answer create(const Options& options);  // `new`
 Answer units(const Options& options);
 Answer schema(const Options& options);

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <fmt/format.h>
 #include <memory>
+#include <random>
 #include <system_error>
 
 namespace lumwright::cli {
@@ -59,5 +60,25 @@ void create_file(const std::string& name, const std::string& text) {
   if (std::fclose(file) == 0 && written) return;
   std::remove(name.c_str());
   throw WriteError(fmt::format("cannot write {}: {}", printable(name), reason(why)));
+}
+
+bool file_exists(const std::string& name) {
+  std::error_code ignored;
+  return std::filesystem::exists(name, ignored);
+}
+
+bool same_file(const std::string& one, const std::string& other) {
+  std::error_code ignored;
+  return std::filesystem::equivalent(one, other, ignored);
+}
+
+void replace_file(const std::string& name, const std::string& text) {
+  const std::string torso = fmt::format("{}.{:08x}.part", name, std::random_device()());
+  create_file(torso, text);
+  std::error_code why;
+  std::filesystem::rename(torso, name, why);
+  if (!why) return;
+  std::remove(torso.c_str());
+  throw FileError(fmt::format("cannot replace {}: {}", printable(name), why.message()));
 }
 }  // namespace lumwright::cli

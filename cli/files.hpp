@@ -19,6 +19,12 @@ struct WriteError : std::runtime_error {
 Source read_file(const std::string& name);
 /// Throws WriteError unless every byte has left the program.
 void write_output(const std::string& text);
+/// True for a file that is there, whether or not it can be read.
+bool file_exists(const std::string& name);
+bool same_file(const std::string& one, const std::string& other);
+/// Puts the text in place of the file in one step: whoever reads it meets the old one or the new one, whole. Throws
+/// FileError where nothing can be written beside it, WriteError where it cannot be filled; the old file stays.
+void replace_file(const std::string& name, const std::string& text);
 /// Creates the file in the same step in which it makes sure that there was none. Throws FileError where there is one or
 /// none can be made; WriteError, with the torso removed, where it cannot be filled.
 void create_file(const std::string& name, const std::string& text);

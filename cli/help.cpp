@@ -7,6 +7,8 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
   lumwright check FILE        judge a build
   lumwright explain CHECK FILE
                               show how one check came about
+  lumwright trace FILE        the raise through time, for a spreadsheet
+  lumwright tune FILE LOG     learn from a measured lighting-up
   lumwright new FILE          write a description to fill in
   lumwright units             list the units that may be written
   lumwright schema            print the JSON Schema of descriptions
@@ -28,7 +30,7 @@ Where to start
   Write what you know and leave the rest out. What is taken in its place is
   listed in the report, and a check that cannot do without it says so.
 
-Options of check and explain
+Options of check, explain and tune
   --units as-written          answer in the units of the description (usual)
   --units metric              in mm, l/min, bar, degC
   --units imperial            in inches and thou, CFM, psi, degF
@@ -37,6 +39,13 @@ Options of check and explain
 Options of check
   --format text               a page to read (usual)
   --format json               one JSON object, all numbers in SI
+Options of check, explain and trace
+  --untuned                   leave out what was tuned: mine.tuned.yaml beside
+                              mine.yaml is read by itself when it is there
+Options of trace
+  --csv                       a table with a line for each time (usual)
+  --json                      one JSON object with the events as well
+  --series raise, discharge   from cold to pressure (usual), or the pack alone
 
   FILE may be - for standard input.
   -h, --help                  this manual; behind a command, more on it
@@ -88,6 +97,72 @@ Example
 
 Leaves with 0, or with 2 when there is no such check.
 )";
+constexpr std::string_view trace_page = R"(lumwright trace FILE: the raise through time
+
+  Prints water temperature, gauge pressure, air flow, gas at the fan, voltage
+  and current of the pack against time, from cold to working pressure. All
+  numbers are in SI; the head of the table names the units. What is not
+  described leaves its cells empty.
+
+  --csv                       a table for spreadsheets (usual)
+  --json                      one JSON object: every series, and the events
+                              (boils, own_blower, pack_stops, ...)
+  --series raise | discharge  the raise (usual), or the pack over one charge
+  --untuned                   leave out what was tuned
+
+Examples
+  lumwright trace mine.yaml > mine.csv
+  lumwright trace --json mine.yaml > mine.json
+  lumwright trace --series discharge mine.yaml
+
+Leaves with 0; with 1 when the series cannot be worked out, and says which keys
+are missing; with 2 when the description cannot be used.
+)";
+constexpr std::string_view tune_page = R"(lumwright tune FILE LOG: learn from a measured lighting-up
+
+  Brings the model to what you read off while you raised steam, and keeps what
+  it learnt beside the description: mine.tuned.yaml beside mine.yaml. From then
+  on check, explain and trace use it and say so; --untuned leaves it out.
+  It moves only what the readings determine: the heat that reaches the water,
+  the time until the whole fire burns, the gaps in the fire, the pressure and
+  the current of the fan. Each comes with what is left of its uncertainty; the spreads together
+  hold all of them with 95 %.
+  Readings that determine nothing, or cannot tell two of these apart, change
+  no file; the complaint says what else to read.
+
+  A log holds
+  name, day                   any short text
+  place                       air and barometer of that day, as in FILE
+  water                       water put in, weighed
+  started_at                  its temperature when the fan was started
+  readings                    a list in the order of time, each with a time
+                              since the fan was started, and any of
+    water                     temperature of the water
+    gauge                     pressure, the air let out of the boiler
+    smokebox                  depression by U-tube
+    fan_current               current through the fan
+    pack_voltage              at work, where the leads of the pack end
+    fuel                      burnt so far, weighed
+  A spread (+-) is taken as two standard deviations of the reading; without one
+  a thermometer is good for 2 K, a gauge for 0.1 bar, a U-tube for 0.5 mmH2O, a
+  multimeter for 2 %, a scale for 1 g. Stop when the fan comes off. The best
+  single log is the water from 50 to 90 degC, every minute, its mass weighed.
+
+  --units as-written | metric | imperial
+  --colour auto | always | never
+
+Example of a log
+  day: 3 May, dry
+  water: 428 ml
+  started_at: 14 degC
+  readings:
+    - { time: 2 min, water: 21 degC, smokebox: 9 mmH2O }
+    - { time: 4 min, water: 49 degC }
+    - { time: 6 min, water: 83 degC, fuel: 9 g }
+
+Leaves with 0; with 1 when nothing can be tuned, and says why; with 2 when FILE
+or LOG cannot be used.
+)";
 constexpr std::string_view new_page = R"(lumwright new FILE: write a description to fill in
 
   Writes a description in which every key is explained. A file that is there
@@ -115,7 +190,8 @@ constexpr std::string_view help_page = R"(lumwright help COMMAND: more on one co
 struct Page {
   std::string_view topic, text;
 };
-constexpr Page pages[] = {{"", manual},          {"check", check_page},   {"explain", explain_page}, {"new", new_page},
+constexpr Page pages[] = {{"", manual},          {"check", check_page},   {"explain", explain_page},
+                          {"trace", trace_page}, {"tune", tune_page},     {"new", new_page},
                           {"units", units_page}, {"schema", schema_page}, {"help", help_page}};
 }  // namespace
 

@@ -2,7 +2,9 @@
 #include "commands.hpp"
 #include "files.hpp"
 #include "report/explain.hpp"
+#include "report/trace.hpp"
 #include "terminal.hpp"
+#include "tuned_beside.hpp"
 #include <cstdio>
 #include <exception>
 #include <string>
@@ -21,6 +23,10 @@ Answer run(const Options& options) {
       return check(options);
     case Command::explain:
       return explain(options);
+    case Command::trace:
+      return trace(options);
+    case Command::tune:
+      return tune(options);
     case Command::create:
       return create(options);
     case Command::units:
@@ -51,6 +57,10 @@ int main(int argc, char** argv) {
     return complain(std::string("lumwright: ") + e.what(), bad_input);
   } catch (const UnknownCheck& e) {
     return complain(std::string("lumwright: ") + e.what(), bad_input);
+  } catch (const NoSeries& e) {
+    return complain(std::string("lumwright: ") + e.what(), fails);
+  } catch (const NotTuned& e) {
+    return complain(std::string("lumwright: ") + e.what(), fails);
   } catch (const WriteError& e) {
     return complain(std::string("lumwright: ") + e.what(), internal);
   } catch (const std::exception& e) {

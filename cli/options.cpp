@@ -11,8 +11,9 @@ struct CommandWord {
   std::string_view word;
   Command command;
 };
-constexpr CommandWord commands[] = {{"check", Command::check}, {"explain", Command::explain}, {"new", Command::create},
-                                    {"units", Command::units}, {"schema", Command::schema},   {"help", Command::help}};
+constexpr CommandWord commands[] = {
+    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace},   {"tune", Command::tune},
+    {"new", Command::create},  {"units", Command::units},     {"schema", Command::schema}, {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -39,6 +40,10 @@ T chosen(std::string_view option, const std::string& word, const std::vector<Wor
 /// The options as text, before they mean anything.
 struct Raw {
   std::string file, check_id, format = "text", units = "as-written", colour = "auto", topic;
+  std::string series{};
+  bool csv = false, json = false;  // of trace
+  bool untuned = false;
+  std::string log{};
   bool help = false, version = false;
 };
 void add_style(CLI::App& command, Raw& raw) {
@@ -55,6 +60,16 @@ void add_commands(CLI::App& app, Raw& raw) {
   explain.add_option("CHECK", raw.check_id);
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
+  CLI::App& trace = *app.add_subcommand("trace");
+  trace.add_option("FILE", raw.file);
+  trace.add_flag("--csv", raw.csv);
+  trace.add_flag("--json", raw.json);
+  trace.add_option("--series", raw.series);
+  CLI::App& tune = *app.add_subcommand("tune");
+  tune.add_option("FILE", raw.file);
+  tune.add_option("LOG", raw.log);
+  add_style(tune, raw);
+  for (CLI::App* one : {&check, &explain, &trace}) one->add_flag("--untuned", raw.untuned);
   app.add_subcommand("new")->add_option("FILE", raw.file);
   app.add_subcommand("units");
   app.add_subcommand("schema");
@@ -97,6 +112,13 @@ void refuse_top_level(const CLI::App& app) {
 void require(const std::string& argument, std::string_view name, std::string_view usage) {
   if (argument.empty()) throw UsageError(fmt::format("{} is missing: lumwright {}", name, usage));
 }
+void trace_options(const Raw& raw, Options& out) {
+  require(raw.file, "FILE", "trace FILE");
+  if (raw.csv && raw.json) throw UsageError("`--csv` and `--json` ask for two forms: take one of them");
+  out.format = raw.json ? Format::json : Format::csv;
+  if (!raw.series.empty())
+    out.series = chosen<std::string_view>("--series", raw.series, {{"raise", "raise"}, {"discharge", "discharge"}});
+}
 Options options_of(Command command, const Raw& raw) {
   Options out;
   out.command = command;
@@ -111,6 +133,11 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::check) require(raw.file, "FILE", "check FILE");
   if (command == Command::explain) require(raw.check_id, "CHECK", "explain CHECK FILE");
   if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
+  if (command == Command::trace) trace_options(raw, out);
+  out.untuned = raw.untuned;
+  out.log = raw.log;
+  if (command == Command::tune) require(raw.file, "FILE", "tune FILE LOG");
+  if (command == Command::tune) require(raw.log, "LOG", "tune FILE LOG");
   if (command == Command::create) require(raw.file, "FILE", "new FILE");
   return out;
 }
@@ -156,7 +183,8 @@ Options parse_options(int argc, char** argv) {
   if (raw.help) return help_on(name);
   refuse_leftovers(*asked.front(), name);
   if (!app.remaining().empty()) refuse_top_level(app);
-  if (name == "help") return help_on(raw.topic);
+  if (name == "help")  // a command behind it counts as a command
+    return help_on(asked.size() > 1 ? asked[1]->get_name() : raw.topic);
   for (const CommandWord& row : commands)
     if (row.word == name) return options_of(row.command, raw);
   throw std::logic_error("no command " + name);

@@ -12,8 +12,8 @@ struct UsageError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class Command { help, version, check, explain, create, units, schema };
-enum class Format { text, json };
+enum class Command { tune, help, version, check, explain, trace, create, units, schema };
+enum class Format { text, json, csv };
 enum class Colour { when_terminal, always, never };
 
 struct Options {
@@ -21,6 +21,9 @@ struct Options {
   std::string topic{};  // of help: the command it is asked for, or empty
   std::string file{};   // "-" is standard input, for `new` standard output
   std::string check_id{};
+  std::string log{};     // of tune
+  bool untuned = false;  // what was tuned beside the description is ignored
+  std::string series{};  // of trace; empty: the usual one
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;
   Colour colour = Colour::when_terminal;

@@ -5,20 +5,6 @@
 
 namespace lumwright {
 namespace {
-struct KeyLister {
-  std::vector<Key>& out;
-  std::string section_name;
-  template <class... Rest>
-  void operator()(Field field, Rest&&...) {
-    out.push_back({section_name, field, false});
-  }
-  template <class Part>
-  void section(Field field, Part& part) {
-    out.push_back({section_name, field, true});
-    KeyLister inner{out, (section_name.empty() ? "" : section_name + ".") + std::string(field.key)};
-    Part::fields(part, inner);
-  }
-};
 std::string either(const std::vector<std::string>& places) {
   std::string out;
   for (std::size_t i = 0; i < places.size(); ++i)
@@ -28,26 +14,20 @@ std::string either(const std::vector<std::string>& places) {
 }  // namespace
 
 const std::vector<Key>& keys() {
-  static const std::vector<Key> all = [] {
-    std::vector<Key> out;
-    Build empty;
-    KeyLister lister{out, ""};
-    Build::fields(empty, lister);
-    return out;
-  }();
+  static const std::vector<Key> all = list_keys<Build>();
   return all;
 }
 
-std::string known_keys(std::string_view section) {
+std::string known_keys(const std::vector<Key>& known, std::string_view section) {
   std::string out;
-  for (const Key& key : keys())
+  for (const Key& key : known)
     if (key.section == section) out += (out.empty() ? "" : ", ") + std::string(key.field.key);
   return out;
 }
-std::string key_help(std::string_view section, std::string_view unknown) {
+std::string key_help(const std::vector<Key>& known, std::string_view section, std::string_view unknown) {
   std::vector<std::string_view> here;
   std::vector<std::string> places;
-  for (const Key& key : keys()) {
+  for (const Key& key : known) {
     if (key.section == section) here.push_back(key.field.key);
     if (key.field.key == unknown)
       places.push_back(key.section.empty() ? "at the top level" : (places.empty() ? "under " : "") + key.section);
@@ -55,6 +35,6 @@ std::string key_help(std::string_view section, std::string_view unknown) {
   if (const std::string_view near = nearest(unknown, here); !near.empty())
     return fmt::format("did you mean `{}`?", near);
   if (!places.empty()) return fmt::format("`{}` belongs {}", unknown, either(places));
-  return fmt::format("known here: {}", known_keys(section));
+  return fmt::format("known here: {}", known_keys(known, section));
 }
 }  // namespace lumwright

@@ -16,9 +16,10 @@ std::array<double, 7> seven(const Row& row, std::string_view key) {
 std::vector<SpeciesRow> read(std::string_view list) {
   std::vector<SpeciesRow> found;
   for (const Row& row : rows("species", list))
-    found.push_back({row.text("id"), row.text("formula"), row.number("relative_mass"), row.quantity<Temperature>("from"),
-                     row.quantity<Temperature>("middle"), row.quantity<Temperature>("to"), seven(row, "low"),
-                     seven(row, "high"), row.source(), row.standing()});
+    found.push_back({row.text("id"), row.text("formula"), row.number("relative_mass"),
+                     row.quantity<Temperature>("from"), row.quantity<Temperature>("middle"),
+                     row.quantity<Temperature>("to"), seven(row, "low"), seven(row, "high"), row.source(),
+                     row.standing()});
   return found;
 }
 }  // namespace

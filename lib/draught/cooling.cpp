@@ -3,8 +3,9 @@
 #include "matter/air.hpp"
 #include "matter/convection.hpp"
 #include "matter/range.hpp"
-#include "numeric/root.hpp"
+#include "quantity/errors.hpp"
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace lumwright {
@@ -18,19 +19,35 @@ double transfer_units(const GasCooling& cooling) {
   return cooling.conductance / (cooling.flow * cooling.heat_capacity);
 }
 
+/// A guess of the wall, and the mean of gas and room weighted by both sides' W/K at that guess.
+struct WallGuess {
+  double wall, mean;  // K
+  WallBalance balance;
+};
+
 /// The wall takes the temperature at which as much heat leaves as comes. `inside` and `outside` give W/K at a wall
-/// temperature.
+/// temperature; both change slowly with it, so that secants on the weighted mean need four or five steps. A fence of
+/// gas and room, drawn in by the sign of what is missing, holds them; to 1e-10 of the temperature.
 template <class Inside, class Outside>
 WallBalance balance(Temperature gas, Temperature ambient, Inside inside, Outside outside) {
-  const auto excess = [&](double t) {
-    const Temperature wall = kelvin(t);
-    return in(inside(wall) * (gas - wall) - outside(wall) * (wall - ambient), W);
-  };
   const double g = in(above_absolute_zero(gas), K), a = in(above_absolute_zero(ambient), K);
-  const Temperature wall =
-      gas == ambient ? gas : kelvin(bracketed_root(excess, std::min(g, a), std::max(g, a), "wall temperature"));
-  const ThermalConductance in_ = inside(wall), out = outside(wall);
-  return {.conductance = in_ * out / (in_ + out), .wall = wall};
+  const auto guess = [&](double t) -> WallGuess {
+    const ThermalConductance in_ = inside(kelvin(t)), out = outside(kelvin(t));
+    return {t, a + in(in_, in_ + out) * (g - a), {.conductance = in_ * out / (in_ + out), .wall = kelvin(t)}};
+  };
+  if (gas == ambient) return guess(g).balance;
+  double cold = std::min(g, a), hot = std::max(g, a);
+  const double close = 1e-10 * hot;
+  WallGuess before = guess(0.5 * (g + a)), here = guess(before.mean);
+  for (int i = 0; i < 100; ++i) {
+    const double gap = here.mean - here.wall, gap_before = before.mean - before.wall;
+    if (std::abs(gap) <= close) return here.balance;
+    (gap > 0.0 ? cold : hot) = here.wall;
+    const double next = here.wall - gap * (here.wall - before.wall) / (gap - gap_before);
+    before = here;
+    here = guess(next > cold && next < hot ? next : 0.5 * (cold + hot));
+  }
+  throw ModelError("the wall between gas and room finds no temperature");
 }
 }  // namespace
 

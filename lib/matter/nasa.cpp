@@ -6,7 +6,7 @@
 
 namespace lumwright {
 namespace {
-constexpr double gas_constant = 8314.462618;  // J/(kmol K), exact (SI Brochure 9)
+constexpr double gas_constant = 8314.462618;                             // J/(kmol K), exact (SI Brochure 9)
 constexpr double coldest = 200.0, hottest = 3500.0, reference = 298.15;  // K
 
 double checked(Temperature t) {
@@ -52,7 +52,8 @@ Temperature IdealGas::temperature(SpecificEnergy enthalpy) const {
   const double wanted = in(enthalpy, J_per_kg);
   double low = coldest, high = hottest;
   if (!(wanted >= h(low) && wanted <= h(high)))
-    throw ModelError("a gas does not reach " + std::to_string(wanted - at_25_) + " J/kg above 25 degC between 200 and 3500 K");
+    throw ModelError("a gas does not reach " + std::to_string(wanted - at_25_) +
+                     " J/kg above 25 degC between 200 and 3500 K");
   double t = std::clamp(reference + (wanted - at_25_) / 1150.0, low, high);
   for (int i = 0; i < 60; ++i) {
     const double excess = h(t) - wanted;

@@ -1,12 +1,13 @@
-// Heat of a gas by polynomials in temperature (NASA's seven coefficients): one species, or a mixture that is one polynomial.
+// Heat of a gas by polynomials in temperature (NASA's seven coefficients): one species, or a mixture that is one
+// polynomial.
 #pragma once
 #include "data/species.hpp"
 #include "quantity/quantity.hpp"
 #include <array>
 
 namespace lumwright {
-/// A gas whose heat capacity is a fourth-degree polynomial in each of two ranges, for a unit of mass. The upper range is
-/// shifted, by under 1e-5 of the enthalpy, to join the lower one without a step. Ideal gas; 200 to 3500 K, else
+/// A gas whose heat capacity is a fourth-degree polynomial in each of two ranges, for a unit of mass. The upper range
+/// is shifted, by under 1e-5 of the enthalpy, to join the lower one without a step. Ideal gas; 200 to 3500 K, else
 /// ModelError. A mixture costs no more to evaluate than one species.
 class IdealGas {
  public:
@@ -26,8 +27,8 @@ class IdealGas {
     SpecificHeat capacity;
   };
   Heat heat(Temperature t) const;
-  /// The temperature at which `enthalpy` has this value; the inverse to 1e-12 of the temperature. Newton's method, fenced
-  /// in by the range. Throws ModelError if the value lies outside the range of the polynomials.
+  /// The temperature at which `enthalpy` has this value; the inverse to 1e-12 of the temperature. Newton's method,
+  /// fenced in by the range. Throws ModelError if the value lies outside the range of the polynomials.
   Temperature temperature(SpecificEnergy enthalpy) const;
   /// Of one molecule: grams for each mole.
   double relative_mass() const { return relative_mass_; }
@@ -38,8 +39,8 @@ class IdealGas {
   double h(double t) const;   // J/kg
   double cp(double t) const;  // J/kgK
 
-  // cp = c0 + c1 t + ... + c4 t^4; h = c0 t + c1 t^2/2 + ... + c5: as plain numbers of J, kg and K, so that a mixture is a
-  // weighted sum.
+  // cp = c0 + c1 t + ... + c4 t^4; h = c0 t + c1 t^2/2 + ... + c5: as plain numbers of J, kg and K, so that a mixture
+  // is a weighted sum.
   std::array<double, 6> low_{}, high_{};
   double middle_ = 1000.0, relative_mass_ = 1.0, at_25_ = 0.0;
 };

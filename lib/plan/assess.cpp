@@ -32,17 +32,19 @@ Verdict overall(const std::vector<Finding>& findings) {
 }
 }  // namespace
 
-Assessment assess(const Build& build, UnitSystem units) {
-  Solved solved = solve(build);
+Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning) {
+  Solved solved = solve(build, {}, tuning);
   solved.units = units;
   Assessment assessment{.build = build.name ? *build.name : std::string(),
                         .file = build.file,
+                        .tuned = tuning != nullptr ? tuning->file : std::string(),
                         .verdict = Verdict::unknown,
                         .results = results_of(solved),
                         .checks = {},
                         .assumed = solved.inputs.assumed(units),
                         .cautions = {},
-                        .series = series_of(solved)};
+                        .series = series_of(solved),
+                        .events = events_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
   assessment.verdict = overall(assessment.checks);

@@ -2,6 +2,7 @@
 #pragma once
 #include "build/build.hpp"
 #include "plan/assessment.hpp"
+#include "plan/tuning.hpp"
 #include "quantity/format.hpp"
 
 namespace lumwright {
@@ -9,7 +10,8 @@ namespace lumwright {
 /// Checks whose inputs are missing come back as `unknown` and name the keys. Throws nothing for any Build the reader
 /// accepts: a part without a physical answer becomes a failed check that says why. `units` is for the sentences;
 /// numbers are typed.
-Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written);
+/// `tuning`, if any, is what measured lighting-ups of this engine have taught.
+Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written, const Tuning* tuning = nullptr);
 
 struct CheckName {
   std::string_view id, title, asks;

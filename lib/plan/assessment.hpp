@@ -64,15 +64,23 @@ struct Series {
   std::vector<Column> columns;
 };
 
+/// Something that happens during the raise.
+struct Event {
+  std::string kind;  // "boils", "own_blower", "pack_stops", ...
+  Duration time;
+};
+
 struct Assessment {
   std::string build;  // its name
   std::string file;
+  std::string tuned{};  // the file of measured values that was used, if any
   Verdict verdict = Verdict::unknown;
   std::vector<Result> results;
   std::vector<Finding> checks;
   std::vector<Assumed> assumed;
   std::vector<Caution> cautions;
   std::vector<Series> series;
+  std::vector<Event> events{};  // of the raise, in the order of time
 };
 
 const char* verdict_word(Verdict verdict);  // "pass", "watch", "fail", "unknown"

@@ -8,11 +8,11 @@ namespace lumwright {
 namespace {
 struct Entry {
   Caution caution;
-  const Condition* when;
+  const CautionCondition* when;
 };
-const Condition& condition_called(const std::string& file, const std::string& name) {
+const CautionCondition& condition_called(const std::string& file, const std::string& name) {
   const auto all = conditions();
-  const auto found = std::find_if(all.begin(), all.end(), [&](const Condition& c) { return c.name == name; });
+  const auto found = std::find_if(all.begin(), all.end(), [&](const CautionCondition& c) { return c.name == name; });
   if (found == all.end()) throw std::logic_error(file + ": no condition is called `" + name + "`");
   return *found;
 }

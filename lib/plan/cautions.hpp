@@ -8,12 +8,12 @@
 
 namespace lumwright {
 /// A condition that a caution may name in its `when`. Judged from the description and from what the checks found.
-struct Condition {
+struct CautionCondition {
   std::string_view name;     // "always", "lithium_cells", "hot_gas_at_fan"
   std::string_view meaning;  // for the developer's manual
   bool (*holds)(const Build& build, const Assessment& so_far);
 };
-std::span<const Condition> conditions();
+std::span<const CautionCondition> conditions();
 
 /// The cautions that apply, the always-on ones first, each once. Throws std::logic_error for a caution whose `when`
 /// names no condition: our mistake.

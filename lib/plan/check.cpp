@@ -13,7 +13,9 @@ std::string say(const Solved& solved, AnyQuantity quantity, std::string_view lik
 Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key) {
   const Input* input = solved.inputs.find(key);
   if (input == nullptr) throw std::logic_error("no input " + std::string(key));
-  const char* origin = input->origin == Origin::written ? "written" : "assumed";
+  const char* origin = input->origin == Origin::written ? "written"
+                       : input->origin == Origin::tuned ? "tuned"
+                                                        : "assumed";
   return {
       std::string(symbol), std::string(meaning), {input->value, input->unit}, std::string(key) + " (" + origin + ")"};
 }

@@ -81,7 +81,15 @@ bool clearance_short(const Build&, const Assessment& a) {
 }
 bool hot_gas_at_fan(const Build&, const Assessment& a) { return troubled(a, "heat.fan_gas"); }
 bool fan_inside_box(const Build& b, const Assessment&) { return says(b.fan.mount, "inside"); }
-bool overdrawn_fire(const Build&, const Assessment& a) { return troubled(a, "fire.bed_lift"); }
+bool overdrawn_fire(const Build&, const Assessment& a) {
+  return troubled(a, "fire.bed_lift") || troubled(a, "fire.flux") || troubled(a, "fire.sparks");
+}
+/// It is known at which temperature the gauge would show own-blower pressure with air left in the boiler.
+bool false_gauge_reading(const Build&, const Assessment& a) {
+  const Finding* finding = find_check(a, "raise.trapped_air");
+  return finding != nullptr && finding->verdict == Verdict::pass;
+}
+bool boils_away(const Build&, const Assessment& a) { return troubled(a, "raise.left_running"); }
 bool lithium_cells(const Build& b, const Assessment&) {
   const data::CellRow* cell = cell_of(b);
   return cell != nullptr && (cell->bank.has_value() || cell->chemistry.id.starts_with("Li"));
@@ -108,7 +116,7 @@ bool fan_over_voltage(const Build& b, const Assessment& a) {
   return supplied && b.fan.rated.voltage && *supplied > data::fan_voltage().highest * *b.fan.rated.voltage;
 }
 
-constexpr Condition table[] = {
+constexpr CautionCondition table[] = {
     {"always", "every build", &always},
     {"charcoal_fire", "the fuel is charcoal, or is not named", &charcoal_fire},
     {"solid_fuel", "an engine or its fuel is described", &solid_fuel},
@@ -123,7 +131,11 @@ constexpr Condition table[] = {
     {"clearance_short", "the tube does not pass the checks of its clearance in the chimney", &clearance_short},
     {"hot_gas_at_fan", "the gas at the fan is near or above what the fan stands", &hot_gas_at_fan},
     {"fan_inside_box", "the fan sits inside the box", &fan_inside_box},
-    {"overdrawn_fire", "the draught comes near to lifting the fuel", &overdrawn_fire},
+    {"overdrawn_fire", "the draught comes near to lifting the fuel, or carries pieces of char", &overdrawn_fire},
+    {"false_gauge_reading",
+     "it is known how cold the boiler may be when air in it makes the gauge show own-blower pressure",
+     &false_gauge_reading},
+    {"boils_away", "a fan left running boils half of the water away within minutes", &boils_away},
     {"lithium_cells", "the pack is of lithium cells or is a power bank", &lithium_cells},
     {"lead_acid_cells", "the pack is of lead-acid blocks", &lead_acid_cells},
     {"alkaline_cells", "the pack is of alkaline cells", &alkaline_cells},
@@ -135,5 +147,5 @@ constexpr Condition table[] = {
 };
 }  // namespace
 
-std::span<const Condition> conditions() { return table; }
+std::span<const CautionCondition> conditions() { return table; }
 }  // namespace lumwright

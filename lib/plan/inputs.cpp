@@ -34,17 +34,26 @@ const Input* Inputs::find(std::string_view key) const {
 }
 double Inputs::record(std::string_view key, Input input) {
   if (const Input* earlier = find(key)) return earlier->value.si;  // one value for a key in one solve
+  if (tuning_ != nullptr) {
+    if (const auto tuned = tuning_->values.find(key); tuned != tuning_->values.end()) {
+      const TunedValue& v = tuned->second;
+      input = {v.value, v.low, v.high, v.unit, Origin::tuned};
+      note({std::string(key), format(v.value, choose_unit(v.value, v.unit, UnitSystem::as_written), 4),
+            band_text(input, UnitSystem::as_written), "tuned from measured lighting-ups", tuning_->file, "measured"});
+    }
+  }
   if (draw_) input.value.si = draw_(key, input);
   return all_.emplace(std::string(key), std::move(input)).first->second.value.si;
 }
-double Inputs::assume(std::string_view key, Input input, Assumed note) {
+double Inputs::assume(std::string_view key, Input input, Assumed assumed) {
   if (const Input* earlier = find(key)) return earlier->value.si;
-  note.key = std::string(key);
-  if (note.value.empty())
-    note.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
-  if (note.band.empty()) note.band = band_text(input, UnitSystem::as_written);
-  assumed_.push_back(std::move(note));
-  return record(key, std::move(input));
+  assumed.key = std::string(key);
+  if (assumed.value.empty())
+    assumed.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
+  if (assumed.band.empty()) assumed.band = band_text(input, UnitSystem::as_written);
+  const double si = record(key, std::move(input));  // may note the key as tuned
+  note(std::move(assumed));
+  return si;
 }
 double Inputs::typical(std::string_view key, Kind kind) {
   const data::Row& row = typical_row(key);

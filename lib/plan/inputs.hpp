@@ -2,6 +2,7 @@
 #pragma once
 #include "build/given.hpp"
 #include "plan/assessment.hpp"
+#include "plan/tuning.hpp"
 #include "quantity/format.hpp"
 #include <functional>
 #include <map>
@@ -12,7 +13,7 @@
 
 namespace lumwright {
 /// Where a number comes from.
-enum class Origin { written, assumed, table };
+enum class Origin { written, assumed, tuned };
 
 struct Input {
   AnyQuantity value;
@@ -28,7 +29,8 @@ using Draw = std::function<double(std::string_view key, const Input& input)>;
 /// `explain` and a sampler all see exactly what was used.
 class Inputs {
  public:
-  explicit Inputs(Draw draw = {}) : draw_(std::move(draw)) {}
+  /// A tuned value stands before what is written or usual. Keeps a reference to the tuning.
+  explicit Inputs(Draw draw = {}, const Tuning* tuning = nullptr) : draw_(std::move(draw)), tuning_(tuning) {}
 
   /// What the user wrote, or nothing.
   template <class Q>
@@ -81,6 +83,7 @@ class Inputs {
   double record(std::string_view key, Input input);
 
   Draw draw_;
+  const Tuning* tuning_;
   std::map<std::string, Input, std::less<>> all_;
   std::vector<Assumed> assumed_;
 };

@@ -1,6 +1,7 @@
 #include "plan/results.hpp"
 #include "draught/bed.hpp"
 #include "plan/check.hpp"
+#include <stdexcept>
 
 namespace lumwright {
 namespace {
@@ -47,12 +48,24 @@ void add_fire(const Solved& solved, List& list) {
   const SolvedDraught& d = *solved.draught;
   if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas, "fan.gas_limit");
   list.add("heat.chimney_gas", d.hot_flow.smokebox_gas, "place.air");
-  if (const Input* heat = solved.inputs.find("raise.heat_per_air"))
-    list.add("fire.power", d.hot_flow.bed * (heat->value.si * J_per_kg));
-  list.add("fire.fuel_rate", d.hot_flow.fuel);
+  list.add("fire.power", d.burning->chemical);
+  list.add_share("fire.air_used", d.burning->air_used);
+  list.add("fire.fuel_rate", d.burning->fuel);
   if (d.path.bed && d.fuel_piece)
     list.add_share("fire.bed_lift_share", d.hot_flow.loss[static_cast<std::size_t>(Element::bed)] /
                                               bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
+}
+void add_raise(const Solved& solved, List& list) {
+  if (!solved.raise) return;
+  const Raise& raise = solved.raise->raise;
+  if (const auto t = raise.time_of(RaiseEventKind::own_blower))
+    list.add("raise.to_own_blower", *t, "want.steam_within");
+  if (const auto t = raise.time_of(RaiseEventKind::working)) list.add("raise.to_working", *t, "want.steam_within");
+  const RaiseEvent* taken_over = raise.find(RaiseEventKind::own_blower);
+  const RaiseAccount& account = taken_over ? taken_over->account : raise.account;
+  list.add("raise.fuel_burnt", account.fuel, "fuel.bed_mass");
+  list.add("raise.heat_absorbed", account.absorbed);
+  list.add_share("raise.efficiency", account.efficiency());
 }
 void add_power(const Solved& solved, List& list) {
   if (!solved.supply) return;
@@ -65,7 +78,7 @@ void add_power(const Solved& solved, List& list) {
   list.add("power.pack_voltage_end", s.run.end.voltage);
   if (s.run.step_up_efficiency_start) list.add_share("power.step_up_efficiency_start", *s.run.step_up_efficiency_start);
   list.add("power.runtime", s.run.runtime);
-  list.add("power.light_ups_per_charge", static_cast<double>(light_ups(s.run.runtime, s.each_light_up)));
+  list.add("power.light_ups_per_charge", static_cast<double>(light_ups(s.run.runtime, solved.light_up)));
   list.add_share("power.charge_left_share", s.run.charge_left_share);
   list.add_text("power.stop_reason", name(s.run.reason));
   const part::LeadsPart& leads = solved.build.supply.leads;
@@ -85,23 +98,85 @@ void add_fit(const Solved& solved, List& list) {
 std::vector<Result> results_of(const Solved& solved) {
   List list(solved);
   add_draught(solved, list);
+  add_raise(solved, list);
   add_fire(solved, list);
   add_power(solved, list);
   add_fit(solved, list);
-  if (solved.demand) list.add("raise.air_needed", solved.demand->air);
   return std::move(list.found);
 }
 
-std::vector<Series> series_of(const Solved& solved) {
-  if (!solved.supply) return {};
+namespace {
+Series raise_series(const Raise& raise) {
+  Series series{"raise",
+                {{"t", kind_of<Duration>, {}},
+                 {"water_temperature", kind_of<Temperature>, {}},
+                 {"gauge_pressure", kind_of<Pressure>, {}},
+                 {"air_flow", kind_of<MassFlow>, {}},
+                 {"fan_gas_temperature", kind_of<Temperature>, {}},
+                 {"pack_voltage", kind_of<Voltage>, {}},
+                 {"pack_current", kind_of<Current>, {}}}};
+  for (const RaiseInstant& at : raise.series) {
+    auto column = series.columns.begin();
+    const auto add = [&](AnyQuantity quantity) { (column++)->si.push_back(quantity.si); };
+    const auto skip = [&] { ++column; };
+    add(at.time);
+    add(at.water);
+    add(at.gauge.above_barometer);
+    add(at.air);
+    at.path ? add(at.path->fan_gas) : skip();
+    at.supply ? add(at.supply->pack) : skip();
+    at.supply ? add(at.supply->current) : skip();
+  }
+  return series;
+}
+Series discharge_series(const Run& run) {
   Series series{
       "discharge",
       {{"t", kind_of<Duration>, {}}, {"pack_voltage", kind_of<Voltage>, {}}, {"pack_current", kind_of<Current>, {}}}};
-  for (const Sample& sample : solved.supply->run.series) {
+  for (const Sample& sample : run.series) {
     series.columns[0].si.push_back(in(sample.time, s));
     series.columns[1].si.push_back(in(sample.voltage, V));
     series.columns[2].si.push_back(in(sample.current, A));
   }
-  return {series};
+  return series;
+}
+}  // namespace
+
+std::vector<Series> series_of(const Solved& solved) {
+  std::vector<Series> found;
+  if (solved.raise) found.push_back(raise_series(solved.raise->raise));
+  if (solved.supply) found.push_back(discharge_series(solved.supply->run));
+  return found;
+}
+
+namespace {
+const char* name(RaiseEventKind kind) {
+  switch (kind) {
+    case RaiseEventKind::false_own_blower:
+      return "false_own_blower";
+    case RaiseEventKind::boils:
+      return "boils";
+    case RaiseEventKind::purged:
+      return "purged";
+    case RaiseEventKind::fully_lit:
+      return "fully_lit";
+    case RaiseEventKind::own_blower:
+      return "own_blower";
+    case RaiseEventKind::working:
+      return "working";
+    case RaiseEventKind::fan_too_hot:
+      return "fan_too_hot";
+    case RaiseEventKind::pack_stops:
+      return "pack_stops";
+  }
+  throw std::logic_error("an event of the raise without a name");
+}
+}  // namespace
+
+std::vector<Event> events_of(const Solved& solved) {
+  std::vector<Event> found;
+  if (solved.raise)
+    for (const RaiseEvent& event : solved.raise->raise.events) found.push_back({name(event.kind), event.at.time});
+  return found;
 }
 }  // namespace lumwright

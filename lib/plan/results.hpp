@@ -6,6 +6,9 @@
 namespace lumwright {
 /// Every result whose inputs are there, in a fixed order.
 std::vector<Result> results_of(const Solved& solved);
-/// Voltage and current of the pack over one charge; empty without a supply.
+/// The raise through time, and voltage and current of the pack over one charge, each where it was solved. A column
+/// whose source is not described stays empty.
 std::vector<Series> series_of(const Solved& solved);
+/// What happens during the raise; nothing where it was not solved.
+std::vector<Event> events_of(const Solved& solved);
 }  // namespace lumwright

@@ -1,13 +1,15 @@
 #include "plan/solved.hpp"
 
 namespace lumwright {
-Solved solve(const Build& build, Draw draw) {
-  Solved solved{.build = build, .inputs = Inputs(std::move(draw)), .units = UnitSystem::as_written};
+Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
+  Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
   solved.fan = solve_fan(build, solved.inputs);
   solved.supply = solve_supply(build, solved.inputs, solved.fan);
   solved.draught = solve_draught(build, solved.inputs, solved.fan, solved.supply);
   solved.fit = solve_fit(build, solved.inputs, solved.draught);
-  solved.demand = solve_demand(build, solved.inputs);
+  solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
+  const auto steam = solved.raise ? solved.raise->raise.time_of(RaiseEventKind::own_blower) : std::nullopt;
+  solved.light_up = steam ? *steam : solved.inputs.usual("want.steam_within", build.want.steam_within);
   return solved;
 }
 }  // namespace lumwright

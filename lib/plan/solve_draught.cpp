@@ -2,6 +2,8 @@
 #include "data/losses.hpp"
 #include "draught/openings.hpp"
 #include "draught/orifice.hpp"
+#include "matter/water.hpp"
+#include "plan/fire_side.hpp"
 #include "plan/solved.hpp"
 #include <algorithm>
 #include <numbers>
@@ -107,15 +109,10 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
     path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
 }
 
-FixedTemperatures alight(Inputs& inputs) {
-  const auto firebox = inputs.constant<Temperature>("gas.firebox"),
-             exit = inputs.constant<Temperature>("gas.tube_exit");
-  return FixedTemperatures(
-      {.bed_mean = inputs.constant<Temperature>("gas.bed_mean"),
-       .firebox = firebox,
-       .tube_mean = exit + 0.4 * (firebox - exit),  // the gas cools fast at first: log mean of usual cases
-       .tube_exit = exit,
-       .fuel_per_air = inputs.constant<double>("gas.fuel_per_air")});
+// Water at own-blower pressure: the fire burns brightest against it, and the gas is hottest.
+Temperature judged_at(const Build& build, Inputs& inputs, Pressure barometer) {
+  const auto gauge = take_over(build, inputs);
+  return gauge ? saturation_temperature(gauge->above_barometer + barometer) : degC(110);
 }
 
 // What the fan is given, and how fast that turns it.
@@ -149,16 +146,21 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     box_parts(build, inputs, fan, d.path);
 
     const GasNetwork hot(d.path, d.ambient);
-    const FixedTemperatures fire = alight(inputs), out = unlit(d.ambient);
+    const Fire fire = fire_of(build, inputs, d.path.grate->area);
+    const Boiler boiler = boiler_of(build, inputs, d.path.grate->area);
+    d.water = judged_at(build, inputs, d.ambient.pressure);
+    const FiredBoiler alight(fire, boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
+    const FixedTemperatures out = unlit(d.ambient);
     std::optional<RunningFan> running_fan;
     if (measured) {
-      d.hot_flow = at_engine_flow(hot, fire, *measured);
+      d.hot_flow = at_engine_flow(hot, alight, *measured);
     } else {
       run_fan(*fan, supply, d);
       running_fan = running(fan->curve, d.fan_speed);
-      d.hot = solve_duty(hot, fire, *running_fan);
+      d.hot = solve_duty(hot, alight, *running_fan);
       d.hot_flow = d.hot->flow;
     }
+    d.burning = fire.burn(1.0, 0.0 * W, d.hot_flow.bed, d.hot_flow.past_bed);
     d.cold_path = with_openings(d.path, openings(hot, d.hot_flow));
     const GasNetwork cold(d.cold_path, d.ambient);
     if (running_fan) d.cold = solve_duty(cold, out, *running_fan);

@@ -1,4 +1,5 @@
 #include "plan/solved.hpp"
+#include <cmath>
 
 namespace lumwright {
 namespace {
@@ -64,6 +65,8 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
     if (curve.basis().origin != CurveOrigin::data_sheet)
       inputs.note(
           {"fan.curve", "estimated", "", curve.basis().sentence, "data table of usual fans", curve.basis().standing});
+    const double stronger = inputs.constant<double>("tuned.fan_pressure");
+    if (stronger != 1.0) curve = stretched(curve, {.pressure = stronger, .flow = std::sqrt(stronger)});
     const MotorLaw motor =
         motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
     return SolvedFan{

@@ -189,7 +189,6 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
                         module,
                         limit,
                         run.most_current,
-                        inputs.usual("want.steam_within", build.want.steam_within),
                         std::nullopt,
                         1.0};
     if (run.runtime > 0.0 * s) {

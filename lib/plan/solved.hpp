@@ -1,5 +1,7 @@
 // The solved model that every check looks at: draught, supply and fit, each as far as the description allows.
 #pragma once
+#include "boiler/fill.hpp"
+#include "boiler/raise.hpp"
 #include "build/build.hpp"
 #include "draught/duty.hpp"
 #include "draught/fan_estimate.hpp"
@@ -45,7 +47,6 @@ struct SolvedSupply {
   std::optional<data::StepUpRow> module;
   std::optional<Current> input_limit;
   Current most_current;
-  Duration each_light_up;
   std::optional<Run> with_weak_cell;  // for packs of several NiMH cells: one cell weaker than the rest
   double weakest;                     // its capacity over that of the others
 };
@@ -59,7 +60,9 @@ struct SolvedDraught {
   Rotation fan_speed;             // zero without a fan
   Voltage fan_voltage;            // zero without a fan
   std::optional<Density> fuel_piece;
-  bool measured;  // the air flow was given
+  std::optional<Burning> burning;  // fire well alight
+  Temperature water;               // at own-blower pressure: the hot fire is judged there
+  bool measured;                   // the air flow was given
 };
 
 struct SolvedFit {
@@ -68,12 +71,12 @@ struct SolvedFit {
   std::vector<StockTube> stock;
 };
 
-/// Heat that raising steam takes, and the air that the wanted time asks for.
-struct SolvedDemand {
-  Energy absorbed;
-  Temperature take_over;  // of the water, at own-blower pressure
-  MassFlow air;
-  Duration within;
+/// From cold to pressure, everything coupled.
+struct SolvedRaise {
+  RaiseInput input;
+  Raise raise;
+  Fill fill;        // how much of the boiler the water takes
+  Duration within;  // that the owner will wait
 };
 
 struct Solved {
@@ -84,11 +87,15 @@ struct Solved {
   Outcome<SolvedSupply> supply{};
   Outcome<SolvedDraught> draught{};
   Outcome<SolvedFit> fit{};
-  Outcome<SolvedDemand> demand{};
+  Outcome<SolvedRaise> raise{};
+  Duration light_up =
+      0.0 *
+      unit::s;  // one, from cold to own-blower pressure; as long as the owner will wait where the raise is not known
 };
 
 /// Solves everything that can be solved, in the order in which the parts need each other.
-Solved solve(const Build& build, Draw draw = {});
+/// A tuning must outlive it.
+Solved solve(const Build& build, Draw draw = {}, const Tuning* tuning = nullptr);
 
 // The parts, for solve() alone.
 Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs);
@@ -96,7 +103,11 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
 Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                      const Outcome<SolvedSupply>& supply);
 Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught);
-Outcome<SolvedDemand> solve_demand(const Build& build, Inputs& inputs);
+Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
+                                 const Outcome<SolvedSupply>& supply, const Outcome<SolvedDraught>& draught);
+/// What the raise of a solved draught is made of. The description must state the water.
+RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& draught, const Outcome<SolvedFan>& fan,
+                       const Outcome<SolvedSupply>& supply);
 
 /// Runs a part's solve: what it lacks goes to `missing`, what physics forbids to `impossible`.
 template <class T, class F>

@@ -28,6 +28,7 @@ std::string origin(std::string_view from) {  // "computed", or "engine.chimney.b
   const std::string_view key = from.substr(0, behind);
   if (from.ends_with("(written)")) return fmt::format("you wrote {}", key);
   if (from.ends_with("(assumed)")) return fmt::format("assumed for {}", key);
+  if (from.ends_with("(tuned)")) return fmt::format("tuned by a lighting-up: {}", key);
   return std::string(from);
 }
 std::vector<Page::Row> rows(const Finding& f, const TextStyle& style) {

@@ -65,14 +65,16 @@ std::string json_report(const Assessment& assessment) {
   Json results = Json::object(), series = Json::object();
   for (const Result& result : assessment.results) results[result.key] = object(result);
   for (const Series& one : assessment.series) series[one.name] = object(one);
-  const Json report = {{"format", "lumwright/1"},
-                       {"build", assessment.build},
-                       {"verdict", verdict_word(assessment.verdict)},
-                       {"results", std::move(results)},
-                       {"checks", list(assessment.checks)},
-                       {"assumed", list(assessment.assumed)},
-                       {"cautions", list(assessment.cautions)},
-                       {"series", std::move(series)}};
+  Json report = {{"format", "lumwright/1"},
+                 {"build", assessment.build},
+                 {"verdict", verdict_word(assessment.verdict)},
+                 {"results", std::move(results)},
+                 {"checks", list(assessment.checks)},
+                 {"assumed", list(assessment.assumed)},
+                 {"cautions", list(assessment.cautions)},
+                 {"series", std::move(series)}};
+  if (!assessment.tuned.empty())
+    report["tuned"] = assessment.tuned;  // no part of the contract: only where it says something
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
 }
 }  // namespace lumwright

@@ -85,13 +85,19 @@ void write_unknown(Page& page, const Assessment& a) {
     if (!f->missing.empty()) page.hung("write", listed(f->missing));
   }
 }
-void write_assumed(Page& page, const Assessment& a) {
-  if (a.assumed.empty()) return;
-  page.heading("Assumed, because the description does not say");
-  page.gap();
+bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }
+void write_inputs(Page& page, const Assessment& a, bool of_tuning, const std::string& heading) {
   std::vector<Page::Row> rows{{{"key, and why", "value", "may lie between"}, "", Ink::faint}};
-  for (const Assumed& one : a.assumed) rows.push_back({{one.key, one.value, one.band}, one.why});
+  for (const Assumed& one : a.assumed)
+    if (tuned(a, one) == of_tuning) rows.push_back({{one.key, one.value, one.band}, one.why});
+  if (rows.size() == 1) return;
+  page.heading(heading);
+  page.gap();
   page.table(rows);
+}
+void write_assumed(Page& page, const Assessment& a) {
+  write_inputs(page, a, true, "Tuned: from " + a.tuned + ", in place of what is written or usual");
+  write_inputs(page, a, false, "Assumed, because the description does not say");
 }
 void write_cautions(Page& page, const Assessment& a) {
   if (a.cautions.empty()) return;

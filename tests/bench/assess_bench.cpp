@@ -42,6 +42,12 @@ int main(int argc, char** argv) {
     const double json = median_ms([&] { kept += json_report(assessment).size(); });
     std::printf("%s: read %.3f ms, solve %.3f ms, solve and judge %.3f ms, text %.3f ms, JSON %.3f ms\n", argv[i], read,
                 solved, assessed, text, json);
+    const Solved model = solve(build);
+    if (!model.raise) continue;
+    const RaiseEffort& effort = model.raise->raise.effort;
+    const double raised = median_ms([&] { kept += raise(model.raise->input).series.size(); });
+    std::printf("  of which one coupled raise %.3f ms, %d right-hand sides, %.1f us each\n", raised, effort.rates,
+                1e3 * raised / effort.rates);
   }
   return kept == 0;
 }

@@ -19,7 +19,8 @@ TEST_CASE("a gas gives its temperature back from its enthalpy") {
 }
 
 TEST_CASE("enthalpy is the integral of heat capacity, also across the join of the ranges") {
-  const IdealGas gas = gas_of({.carbon_dioxide = 0.2, .water = 0.05, .carbon_monoxide = 0.01, .oxygen = 0.1, .nitrogen = 0.64});
+  const IdealGas gas =
+      gas_of({.carbon_dioxide = 0.2, .water = 0.05, .carbon_monoxide = 0.01, .oxygen = 0.1, .nitrogen = 0.64});
   for (const double t : {250.0, 600.0, 998.0, 1001.0, 1800.0, 3000.0}) {
     const SpecificEnergy rise = gas.enthalpy(kelvin(t + 1.0)) - gas.enthalpy(kelvin(t - 1.0));
     CHECK(rise / (2.0 * K) == near(gas.heat_capacity(kelvin(t)), 1e-5));
@@ -54,5 +55,6 @@ TEST_CASE("gases out of range are refused with the number") {
   CHECK_THROWS_AS(mixed(gas, gas, 1.1), ModelError);
   CHECK_THROWS_AS(data::species("argon"), ModelError);
   CHECK_THROWS_AS(flue_gas_conductivity(kelvin(100.0)), ModelError);
-  CHECK_THROWS_AS(gas_of({.carbon_dioxide = 0.5, .water = 0.0, .carbon_monoxide = 0.0, .oxygen = 0.0, .nitrogen = 0.4}), ModelError);
+  CHECK_THROWS_AS(gas_of({.carbon_dioxide = 0.5, .water = 0.0, .carbon_monoxide = 0.0, .oxygen = 0.0, .nitrogen = 0.4}),
+                  ModelError);
 }

@@ -83,7 +83,8 @@ draught: { air_flow: 0.43 g/s }
 )"));
   CHECK(number(a, "draught.air_flow") == near(0.43e-3, 1e-12));
   CHECK(number(a, "draught.smokebox_depression") > 0);
-  CHECK(find_check(a, "draught.flow")->missing ==
+  CHECK(verdict(a, "draught.flow") == Verdict::pass);
+  CHECK(find_check(a, "raise.time")->missing ==
         std::vector<std::string>{"engine.boiler.water", "engine.boiler.own_blower_from"});
 }
 
@@ -141,6 +142,25 @@ TEST_CASE("the fan holds what the path loses, cold and hot, and hot gas passes l
       if (result.key.rfind("draught.loss.", 0) == 0) losses += std::get<Measure>(result.value).quantity.si;
     CHECK(losses - number(a, "draught.natural") == near(number(a, "draught.fan_static_pressure"), 1e-9));
     CHECK(number(a, "draught.cold_air_flow") > number(a, "draught.air_flow"));
+  }
+}
+
+TEST_CASE("the raise is there for every example that gets to pressure, with its series") {
+  for (const std::string name : {"tarn-beck", "great-fell-5in"}) {
+    CAPTURE(name);
+    const Assessment a = assess(example(name));
+    CHECK(number(a, "raise.to_own_blower") > 0);
+    CHECK(number(a, "raise.to_working") > number(a, "raise.to_own_blower"));
+    CHECK(number(a, "raise.fuel_burnt") > 0);
+    CHECK(number(a, "raise.heat_absorbed") > 0);
+    CHECK(number(a, "raise.efficiency") < 1);
+    const auto raise =
+        std::find_if(a.series.begin(), a.series.end(), [](const Series& s) { return s.name == "raise"; });
+    REQUIRE(raise != a.series.end());
+    REQUIRE(raise->columns.size() == 7);
+    for (const Series::Column& column : raise->columns) CHECK(column.si.size() == raise->columns[0].si.size());
+    CHECK(raise->columns[0].si.size() >= 20);
+    CHECK(std::is_sorted(raise->columns[0].si.begin(), raise->columns[0].si.end()));
   }
 }
 

@@ -104,7 +104,14 @@ const std::vector<Case>& cases() {
       {"fan_inside_box", true, "inside", [](Build& b) { b.fan.mount = word("inside"); }},
       {"fan_inside_box", false, "outside", [](Build& b) { b.fan.mount = word("outside"); }},
       {"overdrawn_fire", true, "lifted", nothing, found("fire.bed_lift", Verdict::fail)},
+      {"overdrawn_fire", true, "floated", nothing, found("fire.flux", Verdict::watch)},
+      {"overdrawn_fire", true, "sparks", nothing, found("fire.sparks", Verdict::watch)},
       {"overdrawn_fire", false, "at rest", nothing, found("fire.bed_lift", Verdict::pass)},
+      {"false_gauge_reading", true, "worked out", nothing, found("raise.trapped_air", Verdict::pass)},
+      {"false_gauge_reading", false, "not known", nothing, found("raise.trapped_air", Verdict::unknown)},
+      {"false_gauge_reading", false, "not asked", nothing},
+      {"boils_away", true, "soon", nothing, found("raise.left_running", Verdict::watch)},
+      {"boils_away", false, "slowly", nothing, found("raise.left_running", Verdict::pass)},
       {"lithium_cells", true, "Li-ion", cell("Li-ion 18650")},
       {"lithium_cells", true, "LiPo", cell("LiPo pouch")},
       {"lithium_cells", true, "LiFePO4", cell("LiFePO4 18650")},
@@ -138,8 +145,8 @@ const std::vector<Case>& cases() {
   };
   return all;
 }
-const Condition& condition(std::string_view name) {
-  for (const Condition& c : conditions())
+const CautionCondition& condition(std::string_view name) {
+  for (const CautionCondition& c : conditions())
     if (c.name == name) return c;
   throw std::logic_error("no condition " + std::string(name));
 }
@@ -156,7 +163,7 @@ TEST_CASE("each condition holds where it should and not where it should not") {
 }
 TEST_CASE("each condition is tried both ways, and its name is its own") {
   std::set<std::string_view> names;
-  for (const Condition& c : conditions()) {
+  for (const CautionCondition& c : conditions()) {
     CAPTURE(c.name);
     CHECK(names.insert(c.name).second);
     CHECK(!c.meaning.empty());
@@ -210,5 +217,5 @@ TEST_CASE(
     CHECK(root.children.size() == 6);
   }
   CHECK(count >= 20);
-  for (const Condition& c : conditions()) CHECK_MESSAGE(used.contains(std::string(c.name)), c.name);
+  for (const CautionCondition& c : conditions()) CHECK_MESSAGE(used.contains(std::string(c.name)), c.name);
 }

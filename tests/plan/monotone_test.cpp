@@ -105,6 +105,32 @@ TEST_CASE("a larger chimney never has less clearance; a larger tube never more")
   }
 }
 
+// From half of a working flow on: a smaller fire works mostly against the loss to the room, and there twice the air is
+// more than twice the heat.
+TEST_CASE("more air never takes longer, and twice the air never takes half the time") {
+  for (const std::string name : {"tarn-beck", "great-fell-5in"}) {
+    CAPTURE(name);
+    const Change measured = [](Build& b, double f) {
+      b.draught.air_flow.band = exactly(f * number(assess(b), "draught.air_flow") * kg_per_s);
+    };
+    const std::vector<double> times = sweep(name, "raise.to_own_blower", measured, {0.5, 1.0, 2.0, 4.0});
+    check_falls(times);
+    for (std::size_t i = 1; i < times.size(); ++i) CHECK(times[i] > 0.5 * times[i - 1]);
+  }
+}
+
+TEST_CASE("more water, a colder day and more leakage never raise steam sooner") {
+  for (const std::string name : {"tarn-beck", "great-fell-5in"}) {
+    CAPTURE(name);
+    check_rises(sweep(name, "raise.to_own_blower", [](Build& b, double f) { scale(b.engine.boiler.water, f); },
+                      {0.7, 1.0, 1.3}));
+    check_rises(sweep(name, "raise.to_own_blower",
+                      [](Build& b, double f) { b.engine.leakage.past_bed.band = exactly(0.2 * f); }, {0.5, 1.0, 1.5}));
+    check_rises(
+        sweep(name, "raise.to_own_blower", [](Build& b, double f) { scale(b.fuel.kindling, f); }, {0.5, 1.0, 2.0}));
+  }
+}
+
 TEST_CASE("a stronger battery voltage never turns a direct fan slower, nor draws less air") {
   check_rises(sweep("great-fell-5in", "draught.air_flow",
                     [](Build& b, double duty) { b.supply.control.duty.band = exactly(duty); }, {0.4, 0.6, 0.8, 1.0}));

@@ -4,68 +4,54 @@
 
 namespace lumwright {
 namespace {
+std::string in_words(std::string_view element) {
+  std::string text(element);
+  std::replace(text.begin(), text.end(), '_', ' ');
+  return text;
+}
+// The three elements that cost most, with their shares of the whole.
+std::string greatest(std::vector<ElementLoss> all) {
+  Pressure sum = 0.0 * Pa;
+  for (const ElementLoss& one : all) sum += one.loss;
+  std::sort(all.begin(), all.end(), [](const ElementLoss& a, const ElementLoss& b) { return a.loss > b.loss; });
+  std::string text;
+  for (std::size_t i = 0; i < std::min<std::size_t>(3, all.size()); ++i)
+    text += fmt::format("{}{} {}", i == 0 ? "" : ", ", in_words(all[i].name), percent(all[i].loss / sum, 2));
+  return text;
+}
 std::string how(const Solved& solved) {
   if (solved.draught->measured) return "you measured it";
-  return fmt::format("the fan holds {} at {} through it, fire alight",
+  return fmt::format("the fan holds {} and moves {} of warm gas and bleed air",
                      say(solved, solved.draught->hot->static_pressure),
                      say(solved, solved.draught->hot_flow.fan_volume));
 }
-Verdict judged(MassFlow has, MassFlow wants) {
-  if (has >= wants) return Verdict::pass;
-  return has >= 0.8 * wants ? Verdict::watch : Verdict::fail;
-}
-std::vector<Term> working(const Solved& solved) {
-  std::vector<Term> terms = {
-      computed(solved, "E", "heat that water and metal take up to own-blower pressure", solved.demand->absorbed),
-      computed(solved, "T", "water temperature at own-blower pressure", solved.demand->take_over, "place.air"),
-      term(solved, "t", "time you will wait", "want.steam_within"),
-      term(solved, "t_k", "kindling time", "fuel.kindling"),
-      term(solved, "f", "share alight at the start", "fuel.lit_at_start"),
-      term(solved, "L", "share of the air that goes past the bed", "engine.leakage.past_bed"),
-      term(solved, "q", "heat set free for each mass of air", "raise.heat_per_air"),
-      term(solved, "n", "share of that heat that reaches the water", "raise.efficiency"),
-      computed(solved, "m_need", "air needed", solved.demand->air)};
-  for (const ElementLoss& loss : losses(solved.draught->path, solved.draught->hot_flow)) {
-    std::string element(loss.name);
-    std::replace(element.begin(), element.end(), '_', ' ');
-    terms.push_back(computed(solved, "dp", "lost in: " + element, loss.loss));
-  }
-  return terms;
-}
-
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.draught)
     return unsolved(solved.draught, "shorten or widen the gas path, or take a fan with more pressure");
-  const MassFlow air = solved.draught->hot_flow.engine;
+  const SolvedDraught& d = *solved.draught;
+  const auto all = losses(d.path, d.hot_flow);
   Finding f;
-  f.value = measure(solved, air, "draught.air_flow");
-  f.source = "operating point of fan and gas path; heat for each kilogram of air after Huggett (1980)";
-  f.standing = "estimate";
-  f.formula = "m_need = E / ((t - (1 - f) t_k / 2) (1 - L) q n)";
-  if (!solved.demand) {
-    f.missing = solved.demand.missing;
-    f.why = solved.demand.impossible;
-    if (!f.why.empty()) f.verdict = Verdict::fail;
-    return f;
-  }
-  f.limit = measure(solved, solved.demand->air, "draught.air_flow");
-  f.bound = Bound::at_least;
-  f.verdict = judged(air, solved.demand->air);
+  f.value = measure(solved, d.hot_flow.engine, "draught.air_flow");
+  f.verdict = Verdict::pass;
   f.why = fmt::format(
-      "{} of air goes through the engine ({}); own-blower pressure within {} asks for about {} by a plain heat balance",
-      say(solved, air), how(solved), say(solved, solved.demand->within, "want.steam_within"),
-      say(solved, solved.demand->air));
-  if (f.verdict != Verdict::pass)
-    f.action =
-        "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "
-        "or a fan with more shut-off pressure";
-  f.terms = working(solved);
+      "with the fire well alight {} of air goes through the engine ({}); before lighting it is {}. The pressure goes "
+      "to: {}",
+      say(solved, d.hot_flow.engine), how(solved), say(solved, d.cold_flow.engine), greatest(all));
+  f.source = "operating point of fan and gas path, every gas temperature solved with it";
+  f.standing = "derived";
+  f.formula = "fan pressure (at its own gas and speed) = sum of losses - natural draught";
+  for (const ElementLoss& loss : all)
+    f.terms.push_back(computed(solved, "dp", "lost in: " + in_words(loss.name), loss.loss));
+  f.terms.push_back(computed(solved, "dp_n", "natural draught", d.hot_flow.natural_draught));
+  f.terms.push_back(computed(solved, "T_f", "gas in the firebox", d.hot_flow.firebox_gas, "place.air"));
+  f.terms.push_back(computed(solved, "T_e", "gas at the end of the fire tubes", d.hot_flow.tube_exit_gas, "place.air"));
+  f.terms.push_back(computed(solved, "m", "air through the engine", d.hot_flow.engine));
   return f;
 }
 }  // namespace
 
 Check draught_flow() {
-  return {"draught.flow", "Air through the fire", "Does the fan draw enough air for the time you will wait?", 100,
-          judge};
+  return {"draught.flow", "Air through the fire",
+          "How much air does the fan draw through the engine, and where does its pressure go?", 100, judge};
 }
 }  // namespace lumwright

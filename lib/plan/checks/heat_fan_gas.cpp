@@ -15,6 +15,23 @@ std::string remedy(const Solved& solved, Temperature limit) {
       "box{}",
       format_number(ratio, 2), solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
 }
+// The hottest before the engine's own blower takes over and the fan comes off, and when the limit is passed.
+std::string on_the_way(const Solved& solved, Temperature limit) {
+  if (!solved.raise) return "";
+  const Raise& raise = solved.raise->raise;
+  const auto end = raise.time_of(RaiseEventKind::own_blower);
+  const RaiseInstant* hottest = nullptr;
+  for (const RaiseInstant& at : raise.series)
+    if (at.path && (!end || at.time <= *end) && (!hottest || at.path->fan_gas > hottest->path->fan_gas)) hottest = &at;
+  if (!hottest) return "";
+  std::string text = fmt::format("; on the way to pressure it comes to {} at most",
+                                 say(solved, hottest->path->fan_gas, "fan.gas_limit"));
+  const auto passed = raise.time_of(RaiseEventKind::fan_too_hot);
+  if (passed && (!end || *passed <= *end))
+    text += fmt::format(" and passes {} after {}", say(solved, limit, "fan.gas_limit"),
+                        say(solved, *passed, "want.steam_within"));
+  return text;
+}
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.fan) return std::nullopt;
@@ -27,6 +44,7 @@ std::optional<Finding> judge(const Solved& solved) {
   f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
                       say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));
+  f.why += on_the_way(solved, limit);
   if (f.verdict != Verdict::pass) f.action = remedy(solved, limit);
   f.source = "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
   f.standing = "estimate";

@@ -11,13 +11,13 @@ std::vector<Term> working(const Solved& solved, int count) {
           computed(solved, "I_0", "pack current at the start", s.run.start.current),
           computed(solved, "I_1", "pack current at the end", s.run.end.current),
           computed(solved, "t_run", "runtime of one charge", s.run.runtime),
-          computed(solved, "t_each", "one light-up", s.each_light_up, "want.steam_within"),
+          computed(solved, "t_each", "one light-up", solved.light_up, "want.steam_within"),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
 }
 std::optional<Finding> judge(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply, "more or better cells, or a fan that asks less");
   const SolvedSupply& s = *solved.supply;
-  const int count = light_ups(s.run.runtime, s.each_light_up);
+  const int count = light_ups(s.run.runtime, solved.light_up);
   const auto& wanted = solved.build.want.light_ups_per_charge;
   const double limit = wanted ? *wanted : 1.0;
   Finding f;
@@ -26,7 +26,7 @@ std::optional<Finding> judge(const Solved& solved) {
   f.bound = Bound::at_least;
   f.verdict = count >= limit ? Verdict::pass : Verdict::fail;
   f.why = fmt::format("one charge runs the fan for {}, {} whole light-ups of {}; {}", say(solved, s.run.runtime), count,
-                      say(solved, s.each_light_up, "want.steam_within"),
+                      say(solved, solved.light_up, "want.steam_within"),
                       wanted ? fmt::format("you want {}", format(limit, "")) : "you named no number");
   if (f.verdict == Verdict::fail)
     f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";

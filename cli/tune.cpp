@@ -1,0 +1,28 @@
+#include "plan/tune.hpp"
+#include "build/reader.hpp"
+#include "commands.hpp"
+#include "files.hpp"
+#include "input/utf8.hpp"
+#include "quantity/errors.hpp"
+#include "report/tuned.hpp"
+#include "style.hpp"
+#include "tuned_beside.hpp"
+
+namespace lumwright::cli {
+Answer tune(const Options& options) {
+  if (options.file == "-")
+    throw UsageError("`tune` keeps its result beside the description, so FILE must be a file and not `-`");
+  const std::string kept_in = tuned_name(options.file);
+  if (same_file(options.log, kept_in))
+    throw UsageError("`tune` writes its result to " + printable(kept_in) + ", so LOG cannot be that file");
+  const Build build = read_build(read_file(options.file));
+  const Log log = read_log(read_file(options.log));
+  try {
+    const TuneResult result = lumwright::tune(build, log);
+    replace_file(kept_in, write_tuned(file_of(result, log)));
+    return {tuned_report(result, log, kept_in, style_of(options))};
+  } catch (const ModelError& e) {
+    throw NotTuned("nothing is tuned: " + std::string(e.what()));
+  }
+}
+}  // namespace lumwright::cli

@@ -1,0 +1,19 @@
+// The file of tuned values beside a description: mine.tuned.yaml beside mine.yaml.
+#pragma once
+#include "options.hpp"
+#include "plan/tuning.hpp"
+#include <optional>
+#include <stdexcept>
+#include <string>
+
+namespace lumwright::cli {
+/// The log and the description are well written, and still nothing can be tuned; what() says why.
+struct NotTuned : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+std::string tuned_name(const std::string& description);
+/// What was tuned for the description of these options; nothing without such a file, for standard input, or where the
+/// options say `--untuned`. Throws FileError or InputError for a file that cannot be used: a broken one is not ignored.
+std::optional<Tuning> tuned_beside(const Options& options);
+}  // namespace lumwright::cli

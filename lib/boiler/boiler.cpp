@@ -1,0 +1,47 @@
+#include "boiler/boiler.hpp"
+#include "matter/range.hpp"
+
+namespace lumwright {
+namespace {
+struct Zones {
+  FireboxBalance firebox;
+  TubeBalance tubes;
+};
+Zones zones(const Boiler& boiler, const Burning& b, Temperature water) {
+  const FireboxBalance firebox =
+      firebox_balance(boiler.firebox, {.flow = b.gas, .enthalpy = b.enthalpy, .mixture = b.mixture}, water);
+  return {firebox, tube_balance(boiler.tubes, {.flow = b.gas, .inlet = firebox.gas, .mixture = b.mixture}, water)};
+}
+}  // namespace
+
+void check(const Boiler& boiler) {
+  require_above_zero("water in the boiler", boiler.water);
+  require_not_negative("heat capacity of the boiler's metal", in(boiler.metal, J / K));
+  require_above_zero("factor on the heat that reaches the water", boiler.heat_factor);
+}
+
+BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& b, Temperature water) {
+  const Zones z = zones(boiler, b, water);
+  const Power taken = z.firebox.heat + z.tubes.heat;
+  const SpecificEnergy cold = fire.cold_enthalpy(b.mixture);
+  const Power stack = b.gas * (b.mixture.enthalpy(z.tubes.exit) - cold) + b.blown_out * (b.enthalpy - cold);
+  return {.firebox = z.firebox,
+          .tubes = z.tubes,
+          .absorbed = boiler.heat_factor * taken,
+          .stack = stack,
+          .astray = (1.0 - boiler.heat_factor) * taken,
+          .outside = outside_loss(boiler.outside, water, fire.input().air)};
+}
+
+Temperature FiredBoiler::bed_mean(MassFlow) const { return fire_.bed_gas(condition_.lit); }
+
+GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) const {
+  const Burning b = fire_.burn(condition_.lit, condition_.wanted_by_bed, bed_air, past_bed);
+  const Zones z = zones(boiler_, b, condition_.water);
+  return {.bed_mean = fire_.bed_gas(condition_.lit),
+          .firebox = z.firebox.gas,
+          .tube_mean = z.tubes.mean,
+          .tube_exit = z.tubes.exit,
+          .fuel_per_air = fire_.fuel_per_air(condition_.lit)};
+}
+}  // namespace lumwright

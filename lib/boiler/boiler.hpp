@@ -1,0 +1,53 @@
+// The boiler at one instant: how much of the fire's heat reaches the water, and what leaves by the chimney.
+#pragma once
+#include "boiler/firebox.hpp"
+#include "boiler/stores.hpp"
+#include "boiler/tube_heat.hpp"
+#include "draught/temperature_source.hpp"
+#include "fire/fire.hpp"
+#include "quantity/quantity.hpp"
+
+namespace lumwright {
+struct Boiler {
+  Mass water;
+  HeatCapacity metal;
+  Firebox firebox;
+  HeatingTubes tubes;
+  OutsideLoss outside;
+  double heat_factor;  // heat that reaches the water over what this model says: 1, or from a timed lighting-up
+};
+/// Throws ModelError for a mass, heat capacity or factor out of range.
+void check(const Boiler& boiler);
+
+struct BoilerHeat {
+  FireboxBalance firebox;
+  TubeBalance tubes;
+  Power absorbed;  // by water and metal: heat_factor (firebox + tubes)
+  Power stack;   // with the gas, counted from the air's temperature: the fire's heat less `absorbed` with a factor of 1
+  Power astray;  // what a heat factor other than 1 takes away or adds
+  Power outside;  // lost to the room
+};
+BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& burning, Temperature water);
+
+/// Where the fire and the water stand.
+struct Condition {
+  double lit;           // share of the bed
+  Power wanted_by_bed;  // to warm it up
+  Temperature water;
+};
+
+/// A fire under a boiler as the gas path sees them: every temperature follows from the flow of air at once. Keeps
+/// references.
+class FiredBoiler final : public TemperatureSource {
+ public:
+  FiredBoiler(const Fire& fire, const Boiler& boiler, Condition condition)
+      : fire_(fire), boiler_(boiler), condition_(condition) {}
+  Temperature bed_mean(MassFlow bed_air) const override;
+  GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
+
+ private:
+  const Fire& fire_;
+  const Boiler& boiler_;
+  Condition condition_;
+};
+}  // namespace lumwright

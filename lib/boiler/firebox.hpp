@@ -1,0 +1,28 @@
+// The firebox as one well-stirred zone: hot gas that gives heat to the plates by radiation and convection.
+#pragma once
+#include "matter/nasa.hpp"
+#include "quantity/quantity.hpp"
+
+namespace lumwright {
+struct Firebox {
+  Area surface;             // that has water behind it, above the bed
+  double emissivity;        // of bed, flame and plates together; 0 to 1
+  HeatTransfer convection;  // not below zero
+};
+struct FireboxGas {
+  MassFlow flow;            // not below zero
+  SpecificEnergy enthalpy;  // as it leaves the bed
+  IdealGas mixture;
+};
+struct FireboxBalance {
+  Temperature adiabatic;  // of the gas as it leaves the bed
+  Temperature gas;        // of the zone, and of what enters the tubes
+  Power heat;             // to the plates
+};
+/// m (h(T_adiabatic) - h(T)) = (radiation + convection) surface (T - T_water): Hottel's zero-dimensional furnace (Lobo
+/// and Evans, 1939). The side that falls with T is curved one way only, so Newton's method from the hot end reaches the
+/// one root; to 1e-12 of the temperature. Halving or doubling the emissivity moves the time to steam by half a per
+/// cent, because the tubes take what the firebox leaves. No flow: the gas is as warm as the water. Throws ModelError
+/// for a surface below zero, an emissivity outside 0 to 1, or an enthalpy outside the range of the gas.
+FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Temperature water);
+}  // namespace lumwright

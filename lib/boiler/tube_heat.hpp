@@ -1,0 +1,44 @@
+// Heat from the gas in the fire tubes to the water.
+#pragma once
+#include "matter/convection.hpp"
+#include "matter/nasa.hpp"
+#include "quantity/quantity.hpp"
+
+namespace lumwright {
+/// Laminar, wall of one temperature, heat boundary layer developing: VDI Heat Atlas, part G1 (Gnielinski). Becomes 3.66
+/// in a long tube. Reynolds number not below zero, Prandtl number and bore over length above zero, else ModelError.
+double laminar_nusselt(const TubeHeat& at);
+/// The same with the flow developing from a flat profile as well: 5 to 20 % more. For comparison; a firebox feeds its
+/// tubes with stirred gas, and soot takes as much away.
+double laminar_nusselt_from_rest(const TubeHeat& at);
+/// Turbulent, with the entry of a short tube: the same source. Reynolds number from 2300, else ModelError.
+double turbulent_nusselt(const TubeHeat& at);
+/// All of them joined: laminar to 2300, turbulent from 4000, and between them the straight line in the Reynolds number.
+/// +-10 % laminar, +-20 % between.
+double fire_tube_nusselt(const TubeHeat& at);
+
+struct HeatingTubes {
+  int count;
+  Length bore;
+  Length length;
+};
+struct TubeGas {
+  MassFlow flow;  // through all tubes; not below zero
+  Temperature inlet;
+  IdealGas mixture;
+};
+struct TubeBalance {
+  Temperature exit;
+  Temperature mean;  // along the tube: what friction sees
+  Power heat;
+  double reynolds, nusselt;
+  double transfer_units;  // conductance over heat capacity flow
+  HeatTransfer coefficient;
+};
+/// Exit temperature from exp(-NTU) towards the water, with gas properties at the middle of inlet and exit and the mean
+/// heat capacity between them; heat from the enthalpies. Solved to 1e-10 of the temperature between water and inlet.
+/// Gas properties are air's (viscosity) and flue_gas_conductivity. Water side and copper are left out: 3 % of the
+/// resistance. No flow: exit as warm as the water. Throws ModelError for a count below 1, sizes not above zero, or a
+/// gas outside the range of its properties.
+TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water);
+}  // namespace lumwright

@@ -1,0 +1,33 @@
+#include "data/tuning.hpp"
+#include "data/table.hpp"
+#include <stdexcept>
+
+namespace lumwright::data {
+namespace {
+template <class Q>
+Q uncertainty(std::string_view id) {
+  for (const Row& row : rows("tuning", "instruments"))
+    if (row.text("id") == id) return row.quantity<Q>("uncertainty");
+  throw std::logic_error("tuning.yaml has no instrument " + std::string(id));
+}
+}  // namespace
+
+const Instruments& instruments() {
+  static const Instruments all{.thermometer = uncertainty<TemperatureRise>("thermometer"),
+                               .gauge = uncertainty<Pressure>("gauge"),
+                               .u_tube = uncertainty<Pressure>("u_tube"),
+                               .multimeter = uncertainty<double>("multimeter"),
+                               .scale = uncertainty<Mass>("scale")};
+  return all;
+}
+const std::vector<TuneFactor>& tune_factors() {
+  static const std::vector<TuneFactor> all = [] {
+    std::vector<TuneFactor> found;
+    for (const Row& row : rows("tuning", "factors"))
+      found.push_back({row.text("key"), row.text("name"), row.text("unit"), row.text("least"), row.text("most"),
+                       row.optional<double>("spread"), row.source(), row.standing()});
+    return found;
+  }();
+  return all;
+}
+}  // namespace lumwright::data

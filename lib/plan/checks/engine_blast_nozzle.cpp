@@ -1,0 +1,48 @@
+#include "plan/check.hpp"
+#include "plan/rules.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+Term written(std::string_view symbol, std::string_view meaning, std::string_view key, const Given<Length>& given) {
+  return {
+      std::string(symbol), std::string(meaning), {AnyQuantity(*given), given.unit}, std::string(key) + " (written)"};
+}
+std::optional<Finding> judge(const Solved& solved) {
+  const part::Cylinders& cylinders = solved.build.engine.cylinders;
+  if (!cylinders.count && !cylinders.bore && !cylinders.blast_nozzle) return std::nullopt;
+  std::vector<std::string> missing;
+  if (!cylinders.bore) missing.emplace_back("engine.cylinders.bore");
+  if (!cylinders.blast_nozzle) missing.emplace_back("engine.cylinders.blast_nozzle");
+  if (!missing.empty()) return lacking(std::move(missing));
+  const Rule usual = rule<double>(solved, "rule.blast_nozzle");
+  const Length nozzle = *cylinders.blast_nozzle, bore = *cylinders.bore;
+  const Length least = usual.input.low * bore, most = usual.input.high * bore;
+  const auto text = [&](Length length) {
+    return format(length, choose_unit(length, cylinders.blast_nozzle.unit, solved.units));
+  };
+  Finding f;
+  f.value = Measure{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
+  f.verdict = nozzle < least || nozzle > most ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format(
+      "the nozzle is {} of the cylinder's bore; the rule of thumb is {} to {}, {} to {} here. It is "
+      "for the engine when it runs: the fan does not care",
+      format_number(nozzle / bore), format_number(usual.input.low, 2), format_number(usual.input.high, 2), text(least),
+      text(most));
+  if (nozzle < least)
+    f.action = "if the engine runs stiffly or pulls its fire to pieces, open the nozzle a little at a time";
+  if (nozzle > most) f.action = "if the engine does not steam when it runs, try a smaller nozzle";
+  f.source = "common practice, no source";
+  f.standing = "practice";
+  f.formula = "nozzle = 0.10 to 0.14 of the cylinder's bore";
+  f.terms = {written("d", "bore of the blast nozzle", "engine.cylinders.blast_nozzle", cylinders.blast_nozzle),
+             written("D", "bore of the cylinders", "engine.cylinders.bore", cylinders.bore),
+             usual.term("d/D", "rule of thumb")};
+  return f;
+}
+}  // namespace
+
+Check engine_blast_nozzle() {
+  return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?", 600, judge};
+}
+}  // namespace lumwright

@@ -1,0 +1,40 @@
+#include "data/fire.hpp"
+#include "fire/burning_bed.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr double advised = 0.7;  // of the flux that floats a lump: beyond, the bed dances and burns into holes
+
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.draught) return unsolved(solved.draught);
+  const SolvedDraught& d = *solved.draught;
+  const Temperature glow = data::glowing_bed().temperature.value;
+  const MassFlux floats = lifting_flux({d.path.bed->particle, *d.fuel_piece}, glow);
+  const MassFlux flux = d.hot_flow.bed / d.path.grate->area, limit = advised * floats;
+  Finding f;
+  f.value = measure(solved, flux);
+  f.limit = measure(solved, limit);
+  f.verdict = flux > floats ? Verdict::fail : flux > limit ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format("{} of air goes up through the grate, and {} would float lumps of {}", say(solved, flux),
+                      say(solved, floats), say(solved, d.path.bed->particle, "fuel.lump"));
+  if (f.verdict != Verdict::pass) f.action = "slow the fan, or burn larger lumps until the engine's own blower is on";
+  f.source = "minimum fluidization after Wen and Yu 1966, 25 %; advise below 70 % of it";
+  f.standing = "secondary";
+  f.formula = "G_mf = mu/d (sqrt(33.7^2 + 0.0408 Ar) - 33.7); G = m_bed / A_grate <= 0.7 G_mf";
+  f.terms = {computed(solved, "m_bed", "air through the bed", d.hot_flow.bed),
+             computed(solved, "A_grate", "area of the grate", d.path.grate->area),
+             term(solved, "d", "lump", "fuel.lump"),
+             computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
+             computed(solved, "T", "gas in the glowing bed", glow, "place.air"),
+             computed(solved, "G_mf", "flux that floats a lump", floats)};
+  return f;
+}
+}  // namespace
+
+Check fire_flux() {
+  return {"fire.flux", "Air through each area of grate", "Does the air float the lumps, or make the bed dance?", 132,
+          judge};
+}
+}  // namespace lumwright

@@ -1,0 +1,63 @@
+#include "draught/bed.hpp"
+#include "matter/air.hpp"
+#include "plan/check.hpp"
+#include "plan/rules.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr Length small = 0.5 * mm, large = 1.0 * mm;
+
+struct Speeds {
+  Density gas;
+  Velocity over_bed, in_tubes;
+};
+Speeds speeds(const SolvedDraught& d) {
+  const PathFlow& hot = d.hot_flow;
+  const FireTubes& tubes = *d.path.tubes;
+  const Density gas = air_density(hot.firebox_gas, d.ambient.pressure);
+  const Density in_tubes = air_density(hot.tube_gas, d.ambient.pressure);
+  return {.gas = gas,
+          .over_bed = hot.tubes / (gas * d.path.grate->area),
+          .in_tubes = hot.tubes / (in_tubes * (1.0 * tubes.count) * circle(tubes.each.bore))};
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.draught) return unsolved(solved.draught);
+  const SolvedDraught& d = *solved.draught;
+  const Speeds gas = speeds(d);
+  const Rule char_piece = rule<Density>(solved, "rule.char_piece");
+  const Density piece = char_piece.input.value.si * kg_per_m3;
+  const Viscosity mu = air_viscosity(d.hot_flow.firebox_gas);
+  const Velocity hangs_small = terminal_velocity({small, piece}, gas.gas, mu),
+                 hangs_large = terminal_velocity({large, piece}, gas.gas, mu);
+  Finding f;
+  f.value = measure(solved, gas.over_bed);
+  f.limit = measure(solved, hangs_small);
+  f.verdict = gas.over_bed > hangs_large ? Verdict::fail : gas.over_bed > hangs_small ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format(
+      "above the bed the gas rises at {}; pieces of char of 0.5 mm hang in it at {} and of 1 mm at {}. What reaches "
+      "the tubes meets {} there{}",
+      say(solved, gas.over_bed), say(solved, hangs_small), say(solved, hangs_large), say(solved, gas.in_tubes),
+      gas.in_tubes > hangs_small ? ", and small ones go on to the fan" : "");
+  if (f.verdict != Verdict::pass)
+    f.action =
+        "sieve out the dust, slow the fan, and put a spark screen of at least 60 % open area between tube and fan";
+  f.source = "drag of a sphere after Barati, Neyshabouri and Ahmadi 2014; splinters and dust fly at less";
+  f.standing = "secondary";
+  f.formula = "v = m / (rho_gas A_grate) against the speed at which drag carries the weight of the piece";
+  f.terms = {computed(solved, "m", "gas out of the firebox", d.hot_flow.tubes),
+             computed(solved, "T", "gas in the firebox", d.hot_flow.firebox_gas, "place.air"),
+             computed(solved, "rho_gas", "its density", gas.gas),
+             computed(solved, "A_grate", "area of the grate", d.path.grate->area),
+             char_piece.term("rho", "density of a piece of char"),
+             computed(solved, "v_0.5", "at which 0.5 mm hangs", hangs_small),
+             computed(solved, "v_1", "at which 1 mm hangs", hangs_large),
+             computed(solved, "v_t", "gas in the fire tubes", gas.in_tubes)};
+  return f;
+}
+}  // namespace
+
+Check fire_sparks() {
+  return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", 137, judge};
+}
+}  // namespace lumwright

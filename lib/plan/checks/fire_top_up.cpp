@@ -1,0 +1,44 @@
+#include "fire/burning_bed.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.draught) return unsolved(solved.draught);
+  if (!solved.raise) return unsolved(solved.raise);
+  const SolvedRaise& r = *solved.raise;
+  const Mass bed = r.input.fire.input().bed;
+  const MassFlow burning = solved.draught->burning->fuel;
+  const Duration interval = top_up_interval(bed, burning);
+  const RaiseEvent* over = r.raise.find(RaiseEventKind::own_blower);
+  const Mass burnt = (over ? over->account : r.raise.account).fuel;
+  const char* until = over ? "until the engine's own blower takes over" : "until the raise ends";
+  Finding f;
+  f.value = measure(solved, interval, "want.steam_within");
+  f.verdict = burnt > 0.5 * bed ? Verdict::watch : Verdict::pass;
+  const std::string burns =
+      fmt::format("well alight the fire burns {} of the {} on the grate, half of it in {}; {} {} is burnt",
+                  say(solved, burning), say(solved, bed, "fuel.bed_mass"), say(solved, interval, "want.steam_within"),
+                  until, say(solved, burnt, "fuel.bed_mass"));
+  f.why = burns + (burnt > bed         ? ", more than lies there at first"
+                   : burnt > 0.5 * bed ? ", more than half, and a bed of under half its depth lets air slip through"
+                                       : ": it lasts without topping up");
+  if (f.verdict == Verdict::watch)
+    f.action = fmt::format("put on about {} every {} once the fire is bright, a little at a time",
+                           say(solved, 0.5 * bed, "fuel.bed_mass", 2), say(solved, interval, "want.steam_within", 2));
+  f.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
+  f.standing = "derived";
+  f.formula = "t = m_bed / (2 m_f)";
+  f.terms = {term(solved, "m_bed", "fuel on the grate", "fuel.bed_mass"),
+             computed(solved, "m_f", "fuel burnt in time, well alight", burning),
+             computed(solved, "m", std::string("burnt ") + until, burnt)};
+  return f;
+}
+}  // namespace
+
+Check fire_top_up() {
+  return {"fire.top_up", "How often to top up the fire", "Does the fire last until the engine's own blower takes over?",
+          135, judge};
+}
+}  // namespace lumwright

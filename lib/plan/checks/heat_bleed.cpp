@@ -1,0 +1,128 @@
+#include "draught/cooling.hpp"
+#include "plan/bleed.hpp"
+#include "plan/check.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr TemperatureRise margin = 10.0 * K;
+constexpr double patience = 1.25;  // how much longer than now a cooler fan may take, where now is too long already
+
+/// What the judging needs, worked out once.
+struct Case {
+  const Solved& solved;
+  DraughtTrial trial;
+  DraughtChange now;
+  Temperature gas, limit;
+  std::optional<Duration> time;    // to own-blower pressure, as described
+  std::optional<Duration> within;  // that a remedy may take
+};
+Case look(const Solved& solved) {
+  Case c{.solved = solved,
+         .trial = DraughtTrial(solved),
+         .now = unchanged(solved),
+         .gas = solved.draught->hot_flow.fan_gas,
+         .limit = solved.fan->gas_limit,
+         .time = std::nullopt,
+         .within = std::nullopt};
+  if (!solved.raise) return c;
+  c.time = solved.raise->raise.time_of(RaiseEventKind::own_blower);
+  if (c.time) c.within = std::max(solved.raise->within, patience * *c.time);
+  return c;
+}
+std::string minutes(const Case& c, Duration time) { return say(c.solved, time, "want.steam_within"); }
+// "8 holes of 6 mm"
+std::string in_holes(const Case& c, Area area) {
+  const auto& each = c.solved.build.adapter.bleed.diameter;
+  const Holes holes = holes_for(area, each ? std::optional(*each) : std::nullopt);
+  return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
+                     say(c.solved, holes.diameter, "adapter.bleed.diameter", 2));
+}
+// What the holes there are cost against none.
+std::string cost_so_far(const Case& c) {
+  if (!c.time || !(bleed_area(c.now) > 0.0 * mm2)) return "";
+  const auto shut = c.trial.to_own_blower(with_bleed(c.now, 0.0 * mm2));
+  return shut ? fmt::format("; the holes that are there cost {}", minutes(c, std::max(*c.time - *shut, 0.0 * s))) : "";
+}
+std::string instead(const Case& c) {
+  const auto other = other_remedy(c.solved, c.trial, c.limit, c.within);
+  if (!other)
+    return "no single change of box, tube or speed does it: take a fan for hotter gas, or one that moves more";
+  std::string text = other->words;
+  if (other->bleed > bleed_area(c.now)) text += ", with " + in_holes(c, other->bleed);
+  return text + fmt::format(": that holds {}", say(c.solved, c.limit, "fan.gas_limit")) +
+         (other->time ? " and takes " + minutes(c, *other->time) : "");
+}
+// What to drill for a gas of `hold`; nothing if there is no room for it or it costs too much, and `why` then says so.
+std::optional<std::string> drill(const Case& c, Temperature hold, std::string& why) {
+  const auto area = bleed_to_hold(c.trial, c.now, hold);
+  if (!area) {
+    why += fmt::format("; no holes that the box has room for bring it to {}", say(c.solved, hold, "fan.gas_limit"));
+    return std::nullopt;
+  }
+  const Area wanted = std::max(*area, bleed_area(c.now));
+  const auto then = c.trial.to_own_blower(with_bleed(c.now, wanted));
+  const std::string holes = in_holes(c, wanted) + " in all", held = say(c.solved, hold, "fan.gas_limit");
+  if (!c.time) return fmt::format("drill {}: that holds {}", holes, held);
+  if (then && *then <= *c.within)
+    return fmt::format("drill {}: that holds {} and costs {}", holes, held,
+                       minutes(c, std::max(*then - *c.time, 0.0 * s)));
+  why += fmt::format("; {} would hold {}, but steam would {}", holes, held,
+                     then ? "take " + minutes(c, *then) : "never be raised");
+  return std::nullopt;
+}
+// Some kelvin in hand if it can be had, else just enough, else something else.
+std::string advice(const Case& c, std::string& why) {
+  if (const auto ample = drill(c, c.limit - margin, why)) return *ample;
+  if (c.gas <= c.limit) return "feel the fan while it runs, and stop when it cannot be touched";
+  if (const auto enough = drill(c, c.limit, why)) return *enough;
+  return instead(c);
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
+  const SolvedDraught& d = *solved.draught;
+  const Temperature room = d.ambient.temperature, limit = solved.fan->gas_limit;
+  const bool hot = d.hot_flow.fan_gas > limit - margin;
+  if (!hot && !d.path.bleed) return std::nullopt;
+  Finding f;
+  f.source = "gas path, fire, fan and the whole raise solved again with other sharp-edged holes";
+  f.standing = "estimate";
+  f.formula = "gas at the fan (bleed area) = limit; bleed = C_d A sqrt(2 rho p_box)";
+  if (limit <= room + margin) {
+    f.verdict = Verdict::fail;
+    f.why = fmt::format("air of {} cannot hold a fan at {}", say(solved, room, "place.air"),
+                        say(solved, limit, "fan.gas_limit"));
+    f.action = "wait for a cooler day, or take a fan for hotter gas";
+    return f;
+  }
+  const Case c = look(solved);
+  f.verdict = c.gas > limit ? Verdict::fail : hot ? Verdict::watch : Verdict::pass;
+  const auto needed = bleed_to_hold(c.trial, c.now, limit);
+  f.value = measure(solved, bleed_area(c.now));
+  if (needed) f.limit = measure(solved, *needed);
+  f.bound = Bound::at_least;
+  f.why = fmt::format("the box has {} of bleed holes and the gas reaches the fan at {}", say(solved, bleed_area(c.now)),
+                      say(solved, c.gas, "fan.gas_limit"));
+  if (needed && *needed > 0.0 * mm2)
+    f.why += fmt::format("; {} ({}) would hold it at {}", say(solved, *needed, "", 4), in_holes(c, *needed),
+                         say(solved, limit, "fan.gas_limit"));
+  if (needed && *needed == 0.0 * mm2)
+    f.why += "; without any it would stay below " + say(solved, limit, "fan.gas_limit");
+  f.why += cost_so_far(c);
+  if (f.verdict != Verdict::pass) f.action = advice(c, f.why);
+  f.terms = {computed(solved, "A", "bleed holes that are there", bleed_area(c.now)),
+             computed(solved, "p_box", "suction in the box", d.hot_flow.box_suction),
+             computed(solved, "m", "gas through the tube", d.hot_flow.chimney),
+             computed(solved, "m_b", "bleed air", d.hot_flow.bleed),
+             computed(solved, "T_t", "gas at the end of the adapter tube", d.hot_flow.adapter_exit_gas, "place.air")};
+  if (needed) f.terms.push_back(computed(solved, "A_0", "holes that hold the limit", *needed));
+  if (c.time) f.terms.push_back(computed(solved, "t", "time to own-blower pressure", *c.time, "want.steam_within"));
+  return f;
+}
+}  // namespace
+
+Check heat_bleed() {
+  return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?", 205, judge};
+}
+}  // namespace lumwright

@@ -1,0 +1,38 @@
+#include "data/joints.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::optional<Finding> judge(const Solved& solved) {
+  const Text& written = solved.build.adapter.joint;
+  if (solved.draught && !solved.draught->path.adapter && !written) return std::nullopt;
+  if (!written) return lacking({"adapter.joint"});
+  const data::JointRow& joint = data::joint(*written);
+  Finding f;
+  f.source = joint.source;
+  f.standing = joint.standing;
+  f.formula = "gas that enters the tube <= melting begins - reserve";
+  if (!joint.melts) {
+    f.verdict = Verdict::pass;
+    f.why = fmt::format("a {} joint has nothing in it that melts before tube and flange do", joint.name);
+    return f;
+  }
+  if (!solved.draught) return unsolved(solved.draught);
+  const Temperature gas = solved.draught->hot_flow.smokebox_gas, limit = *joint.limit();
+  f.value = measure(solved, gas, "fan.gas_limit");
+  f.limit = measure(solved, limit, "fan.gas_limit");
+  f.verdict = gas > limit ? Verdict::fail : gas > limit - 20.0 * K ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format("gas of {} goes through the tube; {} begins to melt at {} and is good to {}",
+                      say(solved, gas, "fan.gas_limit"), joint.name, say(solved, *joint.melts, "fan.gas_limit"),
+                      say(solved, limit, "fan.gas_limit"));
+  if (f.verdict != Verdict::pass) f.action = "silver-braze the flange to the tube, or screw or press it on";
+  f.terms = {computed(solved, "T", "gas in the chimney, with leaks", gas, "place.air"),
+             computed(solved, "T_m", "where the joint begins to melt", *joint.melts, "place.air"),
+             computed(solved, "r", "reserve", joint.reserve)};
+  return f;
+}
+}  // namespace
+
+Check heat_joint() { return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", 210, judge}; }
+}  // namespace lumwright

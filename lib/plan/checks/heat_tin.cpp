@@ -1,0 +1,49 @@
+#include "draught/cooling.hpp"
+#include "matter/metal.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+bool of_tinplate(const part::Box& box) {
+  return box.material ? metal(*box.material).name == "tinplate" : box.diameter || box.height || box.sheet;
+}
+std::optional<Finding> judge(const Solved& solved) {
+  const part::Box& box = solved.build.adapter.box;
+  if (!of_tinplate(box)) return std::nullopt;
+  if (!solved.draught) return unsolved(solved.draught);
+  const SolvedDraught& d = *solved.draught;
+  if (!d.path.adapter) return lacking({"adapter.tube.outside", "adapter.tube.length"});
+  if (!d.path.box) {
+    std::vector<std::string> missing;
+    if (!box.diameter) missing.emplace_back("adapter.box.diameter");
+    if (!box.height) missing.emplace_back("adapter.box.height");
+    return lacking(std::move(missing));
+  }
+  const data::MetalRow& tin = metal("tinplate");
+  const Temperature runs = *tin.solidus, gas = d.hot_flow.adapter_exit_gas;
+  const Temperature wall = box_conductance(*d.path.box->wall, d.hot_flow.fan_gas, d.ambient.temperature).wall;
+  Finding f;
+  f.value = measure(solved, gas, "fan.gas_limit");
+  f.limit = measure(solved, runs, "fan.gas_limit");
+  f.verdict = wall > runs ? Verdict::fail : gas > runs ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format("gas enters the box at {} and the walls of the box come to {}; the coat of tin runs at {}",
+                      say(solved, gas, "fan.gas_limit"), say(solved, wall, "fan.gas_limit"),
+                      say(solved, runs, "fan.gas_limit"));
+  if (f.verdict == Verdict::watch)
+    f.action =
+        "keep the tin off the tube: let a flange of bare metal carry it, with a ring of gasket between, and burn the "
+        "lacquer off out of doors first";
+  if (f.verdict == Verdict::fail) f.action = "make the box of brass, bare steel or stainless";
+  f.source = tin.source + "; wall between free convection inside and out and radiation, a factor of two";
+  f.standing = tin.standing;
+  f.formula = "wall: h_in (T_gas - T_w) = (h_out + h_rad) (T_w - T_room)";
+  f.terms = {computed(solved, "T_t", "gas at the end of the adapter tube", gas, "place.air"),
+             computed(solved, "T_gas", "gas in the box", d.hot_flow.fan_gas, "place.air"),
+             computed(solved, "T_w", "wall of the box", wall, "place.air"), term(solved, "T_room", "air", "place.air")};
+  return f;
+}
+}  // namespace
+
+Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", 212, judge}; }
+}  // namespace lumwright

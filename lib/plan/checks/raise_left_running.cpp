@@ -1,0 +1,54 @@
+#include "plan/check.hpp"
+#include "plan/rules.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+const RaiseEvent* last_reached(const Raise& raise) {
+  const RaiseEvent* working = raise.find(RaiseEventKind::working);
+  return working ? working : raise.find(RaiseEventKind::own_blower);
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.raise) return unsolved(solved.raise);
+  const SolvedRaise& r = *solved.raise;
+  const RaiseEvent* event = last_reached(r.raise);
+  if (!event) return std::nullopt;
+  const MassFlow steam = evaporation(event->at);
+  const Mass water = r.input.boiler.water;
+  const Rule least = rule<Duration>(solved, "rule.water_watch");
+  Finding f;
+  f.source = "heat that the fire then gives over the latent heat of steam; half gone in under " +
+             format(least.input.value, least.input.unit) + " is to watch";
+  f.standing = "estimate";
+  f.formula = "m = (firebox + tubes - room) / (h_steam - h_water); t = water / (2 m)";
+  f.terms = {term(solved, "M", "water", "engine.boiler.water"),
+             computed(solved, "p", "gauge pressure", event->at.gauge, "engine.boiler.working"),
+             computed(solved, "H", "heat to the water", event->at.heat.absorbed),
+             computed(solved, "H_o", "lost to the room", event->at.heat.outside),
+             computed(solved, "m", "steam", steam),
+             least.term("t_min", "half of the water should last")};
+  if (steam <= 0.0 * g_per_s) {
+    f.verdict = Verdict::pass;
+    f.why = "with the fan alone the boiler loses what it gets: no steam is made";
+    return f;
+  }
+  const Duration half = 0.5 * water / steam;
+  f.value = measure(solved, half, "want.steam_within");
+  f.limit = Measure{least.input.value, least.input.unit};
+  f.bound = Bound::at_least;
+  f.verdict = half < least.input.value.si * s ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format(
+      "a fan that is left running at {} boils off {} of water: half of the {} is gone in {}, whatever the engine uses "
+      "on top",
+      say(solved, event->at.gauge, "engine.boiler.working"), say(solved, steam),
+      say(solved, water / (1000.0 * kg_per_m3), "engine.boiler.water"), say(solved, half, "want.steam_within"));
+  if (f.verdict == Verdict::watch)
+    f.action = "stop the fan as soon as the engine's own blower draws, and watch the water glass until then";
+  return f;
+}
+}  // namespace
+
+Check raise_left_running() {
+  return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?", 230, judge};
+}
+}  // namespace lumwright

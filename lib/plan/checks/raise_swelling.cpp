@@ -1,0 +1,41 @@
+#include "boiler/fill.hpp"
+#include "matter/water.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr double most = 0.95;  // of the boiler: above, water goes over with the steam
+
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.raise) return unsolved(solved.raise);
+  const SolvedRaise& r = *solved.raise;
+  const bool working = r.input.working.has_value();
+  const char* key = working ? "engine.boiler.working" : "engine.boiler.own_blower_from";
+  const GaugePressure pressure = working ? *r.input.working : *r.input.own_blower;
+  const Temperature hot = saturation_temperature(pressure.above_barometer + r.fill.barometer);
+  const double swells = saturation(r.fill.cold).water_density / saturation(hot).water_density - 1.0;
+  const double share = r.fill.water_share * (1.0 + swells);
+  Finding f;
+  f.value = Measure{AnyQuantity(share), "%"};
+  f.limit = Measure{AnyQuantity(most), "%"};
+  f.verdict = share >= 1.0 ? Verdict::fail : share > most ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
+                      say(solved, r.fill.cold, "place.air"), say(solved, pressure, key), percent(r.fill.water_share, 2),
+                      percent(share, 3));
+  if (f.verdict != Verdict::pass) f.action = "fill it to three quarters of the glass, not more";
+  f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
+  f.standing = "derived";
+  f.formula = "x_hot = x rho(T_0) / rho(T)";
+  f.terms = {term(solved, "x", "water in the cold boiler", "raise.fill"),
+             computed(solved, "T_0", "cold water", r.fill.cold, "place.air"),
+             computed(solved, "T", "water at that pressure", hot, "place.air"),
+             computed(solved, "x_hot", "share that it then fills", share)};
+  return f;
+}
+}  // namespace
+
+Check raise_swelling() {
+  return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?", 225, judge};
+}
+}  // namespace lumwright

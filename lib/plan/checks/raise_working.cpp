@@ -1,0 +1,51 @@
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+const char* const running_reserve =
+    "What the engine then makes and uses as it runs is another matter, which lumwright does not look into";
+
+void not_reached(const Solved& solved, Finding& f) {
+  const SolvedRaise& r = *solved.raise;
+  const bool taken_over = r.raise.time_of(RaiseEventKind::own_blower).has_value();
+  f.why = fmt::format("the fan does not bring the boiler to {} by itself: {}",
+                      say(solved, *r.input.working, "engine.boiler.working"),
+                      r.raise.end == RaiseEnd::pack_stopped ? "the pack stops before" : "not within four hours");
+  if (taken_over)
+    f.why += fmt::format("; it need not, for the engine's own blower has taken over by then. {}", running_reserve);
+  f.verdict = taken_over ? Verdict::pass : Verdict::watch;
+  if (!taken_over) f.action = "a fan that draws more air, a fuller pack, or less water to heat";
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
+  const SolvedRaise& r = *solved.raise;
+  if (!r.input.working) return lacking({"engine.boiler.working"});
+  Finding f;
+  f.verdict = Verdict::pass;
+  f.source = "the same solution as the time to own-blower pressure, carried on with the fan";
+  f.standing = "estimate";
+  f.formula = "d(heat in water and metal)/dt = firebox + tubes - room - steam, until p_sat(T) = p_w + barometer";
+  f.terms = {term(solved, "p_w", "working pressure", "engine.boiler.working")};
+  const RaiseEvent* event = r.raise.find(RaiseEventKind::working);
+  if (!event) {
+    not_reached(solved, f);
+    return f;
+  }
+  f.value = measure(solved, event->at.time, "want.steam_within");
+  f.why = fmt::format(
+      "with the fan left on, {} is reached after {} and {} of fuel; by then the engine's own blower has taken over. {}",
+      say(solved, *r.input.working, "engine.boiler.working"), say(solved, event->at.time, "want.steam_within"),
+      say(solved, event->account.fuel, "fuel.bed_mass"), running_reserve);
+  f.terms.push_back(computed(solved, "T", "water then", event->at.water, "place.air"));
+  f.terms.push_back(computed(solved, "m_f", "fuel burnt", event->account.fuel));
+  f.terms.push_back(computed(solved, "H_w", "taken up by water and metal", event->account.absorbed));
+  return f;
+}
+}  // namespace
+
+Check raise_working() {
+  return {"raise.working", "Minutes to working pressure", "How long until the boiler stands at working pressure?", 95,
+          judge};
+}
+}  // namespace lumwright

@@ -1,0 +1,85 @@
+#include "plan/fire_side.hpp"
+#include "data/fire.hpp"
+#include "data/fuels.hpp"
+#include "fire/burning_bed.hpp"
+#include "fire/heating_value.hpp"
+#include "matter/metal.hpp"
+#include "quantity/errors.hpp"
+#include <array>
+#include <cmath>
+
+namespace lumwright {
+namespace {
+Assumed from_row(const std::string& why, const std::string& source, const std::string& standing) {
+  return {"", "", "", why, source, standing};
+}
+HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
+  const part::BoilerMetal& m = build.engine.boiler.metal;
+  Mass copper = inputs.known("engine.boiler.metal.copper", m.copper).value_or(0.0 * g);
+  if (!m.copper && !m.brass && !m.steel)
+    copper = inputs.constant<double>("engine.boiler.copper_per_litre") * in(water, litre) * kg;
+  const std::array masses = {
+      MetalMass{&metal("copper"), copper},
+      MetalMass{&metal("brass"), inputs.known("engine.boiler.metal.brass", m.brass).value_or(0.0 * g)},
+      MetalMass{&metal("steel"), inputs.known("engine.boiler.metal.steel", m.steel).value_or(0.0 * g)}};
+  return heat_capacity(masses);
+}
+ThermalConductance loss_of(const Build& build, Inputs& inputs, Volume water) {
+  if (const auto written = inputs.known("engine.boiler.heat_loss", build.engine.boiler.heat_loss)) return *written;
+  const double litres = in(water, litre);
+  return std::pow(litres, 2.0 / 3.0) * inputs.constant<ThermalConductance>("engine.boiler.loss_at_one_litre");
+}
+}  // namespace
+
+Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
+  const part::Fuel& fuel = build.fuel;
+  const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
+  const data::GlowingBed& glow = data::glowing_bed();
+  const Length lump =
+      inputs.otherwise("fuel.lump", fuel.lump, row.lump, from_row("usual for this fuel", row.source, row.standing));
+  const Length depth = inputs.usual("fuel.bed", fuel.bed);
+  const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
+  return Fire(
+      {.fuel = row.analysis,
+       .net_heat = inputs.otherwise(
+           "fuel.heating_value", fuel.heating_value, exactly(net_heat(row.analysis)),
+           from_row("from the usual analysis of this fuel", row.analysis.source, row.analysis.standing)),
+       .depth = {.bed = depth,
+                 .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
+                                          from_row("one lump", "film diffusion and measured beds", "secondary"))},
+       .monoxide_loss = inputs.usual("fuel.carbon_monoxide_share", fuel.carbon_monoxide_share),
+       .bed = inputs.otherwise(
+           "fuel.bed_mass", fuel.bed_mass,
+           {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
+           from_row("grate, depth and heap density of this fuel", row.source, row.standing)),
+       .bed_capacity = glow.specific_heat.value,
+       .glow = glow.temperature.value,
+       .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),
+                    .duration = inputs.usual("fuel.kindling", fuel.kindling)},
+       .air = inputs.usual("place.air", build.place.air)});
+}
+
+Boiler boiler_of(const Build& build, Inputs& inputs, Area grate) {
+  const part::Engine& engine = build.engine;
+  const Volume water = inputs.known("engine.boiler.water", engine.boiler.water).value_or(1.0 * litre);
+  const double share =
+      engine.firebox.heating_surface ? 0.0 : inputs.constant<double>("engine.firebox.surface_over_grate");
+  const Area surface =
+      inputs.known("engine.firebox.heating_surface", engine.firebox.heating_surface).value_or(share * grate);
+  const auto bore = inputs.known("engine.tubes.bore", engine.tubes.bore),
+             length = inputs.known("engine.tubes.length", engine.tubes.length);
+  return {.water = water * (1000.0 * kg_per_m3),
+          .metal = metal_of(build, inputs, water),
+          .firebox = {.surface = surface,
+                      .emissivity = inputs.usual("engine.firebox.emissivity", engine.firebox.emissivity),
+                      .convection = inputs.usual("engine.firebox.convection", engine.firebox.convection)},
+          .tubes = {.count = engine.tubes.count.value.value_or(1), .bore = bore.value(), .length = length.value()},
+          .outside = loss_of(build, inputs, water),
+          .heat_factor = inputs.constant<double>("tuned.heat")};
+}
+
+std::optional<GaugePressure> take_over(const Build& build, Inputs& inputs) {
+  if (const auto own = inputs.known("engine.boiler.own_blower_from", build.engine.boiler.own_blower_from)) return own;
+  return inputs.known("engine.boiler.working", build.engine.boiler.working);
+}
+}  // namespace lumwright

@@ -1,0 +1,23 @@
+// Rules of thumb that checks judge by: constants that no solve needs, kept with the typical values so that they can be
+// edited.
+#pragma once
+#include "plan/solved.hpp"
+#include <string>
+#include <string_view>
+
+namespace lumwright {
+struct Rule {
+  std::string key;
+  Input input;  // the rule's value and band
+  Term term(std::string_view symbol, std::string_view meaning) const {
+    return {std::string(symbol), std::string(meaning), {input.value, input.unit}, key + " (assumed)"};
+  }
+};
+/// The rule under `key` of data/typical.yaml. Throws std::logic_error for a key that is not there: our mistake.
+template <class Q>
+Rule rule(const Solved& solved, std::string_view key) {
+  Inputs inputs = solved.inputs;
+  inputs.constant<Q>(key);
+  return {std::string(key), *inputs.find(key)};
+}
+}  // namespace lumwright

@@ -1,0 +1,117 @@
+#include "report/trace.hpp"
+#include "quantity/format.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace lumwright {
+namespace {
+using Json = nlohmann::ordered_json;
+
+/// The check that knows why a series is not there.
+std::string_view told_by(std::string_view series) { return series == "raise" ? "raise.time" : "power.stop"; }
+
+[[noreturn]] void refuse(const Assessment& assessment, std::string_view series) {
+  const std::string_view what = series == "raise" ? "the raise" : "the discharge of the pack";
+  const Finding* finding = find_check(assessment, told_by(series));
+  if (finding != nullptr && !finding->missing.empty())
+    throw NoSeries(
+        fmt::format("{} cannot be worked out: the description lacks {}", what, fmt::join(finding->missing, ", ")));
+  throw NoSeries(finding != nullptr && !finding->why.empty()
+                     ? fmt::format("{} cannot be worked out: {}", what, finding->why)
+                     : fmt::format("{} cannot be worked out", what));
+}
+
+const Series& find(const Assessment& assessment, std::string_view name) {
+  const auto found = std::find_if(assessment.series.begin(), assessment.series.end(),
+                                  [name](const Series& series) { return series.name == name; });
+  if (found == assessment.series.end()) refuse(assessment, name);
+  return *found;
+}
+
+double finite(double x) {
+  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the trace");
+  return x;
+}
+
+/// "kg/s" becomes "kg_per_s": fit for a column's name. Nothing for a pure number.
+std::string unit_name(Kind kind) {
+  if (kind == kind_of<double>) return "";
+  std::string out;
+  for (const char c : si_symbol(kind)) {
+    if (c == '/')
+      out += "_per_";
+    else
+      out += c;
+  }
+  return out;
+}
+
+std::string cell(std::string_view text) {
+  constexpr std::string_view formula = "=+-@\t\r";  // OWASP, CSV injection
+  std::string out;
+  if (!text.empty() && formula.find(text.front()) != std::string_view::npos) out += '\'';
+  for (const char c : text) {
+    if (c == '"') out += c;
+    out += c;
+  }
+  return text.find_first_of(",\"\r\n") == std::string_view::npos ? out : '"' + out + '"';
+}
+
+std::size_t lines(const Series& series) {
+  std::size_t most = 0;
+  for (const Series::Column& column : series.columns) most = std::max(most, column.si.size());
+  for (const Series::Column& column : series.columns)
+    if (!column.si.empty() && column.si.size() != most)
+      throw std::logic_error("columns of series " + series.name + " differ in length");
+  return most;
+}
+}  // namespace
+
+std::string trace_csv(const Assessment& assessment, std::string_view name) {
+  const Series& series = find(assessment, name);
+  const std::size_t count = lines(series);
+  std::string out;
+  const auto line = [&](const auto& text_of) {
+    for (std::size_t i = 0; i < series.columns.size(); ++i) {
+      if (i > 0) out += ',';
+      out += text_of(series.columns[i]);
+    }
+    out += '\n';
+  };
+  line([](const Series::Column& column) {
+    const std::string unit = unit_name(column.kind);
+    return cell(unit.empty() ? column.name : column.name + "_" + unit);
+  });
+  for (std::size_t row = 0; row < count; ++row)
+    line([row](const Series::Column& column) {
+      return column.si.empty() ? std::string() : fmt::format("{}", finite(column.si[row]));  // shortest, no locale
+    });
+  return out;
+}
+
+std::string trace_json(const Assessment& assessment, std::string_view name) {
+  if (name.empty()) find(assessment, "raise");
+  Json series = Json::object(), units = Json::object(), events = Json::array();
+  for (const Series& one : assessment.series) {
+    if (!name.empty() && one.name != name) continue;
+    Json& columns = series[one.name] = Json::object();
+    for (const Series::Column& column : one.columns) {
+      Json& numbers = columns[column.name] = Json::array();
+      for (const double x : column.si) numbers.push_back(finite(x));
+      units[one.name][column.name] = si_symbol(column.kind);
+    }
+  }
+  if (series.empty()) refuse(assessment, name);
+  if (series.contains("raise"))
+    for (const Event& event : assessment.events)
+      events.push_back({{"kind", event.kind}, {"t", finite(in(event.time, s))}});
+  const Json trace = {{"format", "lumwright-trace/1"},
+                      {"build", assessment.build},
+                      {"series", std::move(series)},
+                      {"units", std::move(units)},
+                      {"events", std::move(events)}};
+  return trace.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+}  // namespace lumwright

@@ -1,0 +1,25 @@
+// The raise, or a discharge of the pack, through time: as a table for spreadsheets or as JSON.
+#pragma once
+#include "plan/assessment.hpp"
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+namespace lumwright {
+/// The series that was asked for could not be worked out; what() says which keys are missing, or what physics forbids.
+struct NoSeries : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+/// One series as comma-separated values (RFC 4180, but lines end with a line feed): a header with the SI unit behind
+/// every name ("water_temperature_K"), then a line for each time. Decimals have a point whatever the locale; numbers
+/// lose nothing. The cells of a column whose source is not described are empty. Text that a spreadsheet would take for
+/// a formula gets an apostrophe before it. Throws NoSeries.
+std::string trace_csv(const Assessment& assessment, std::string_view series);
+
+/// {"format": "lumwright-trace/1", "build", "series": {name: {column: [...]}}, "units": {name: {column: symbol}},
+/// "events": [{"kind", "t"}]}, all in SI; only the series called `series`, or all that there are if it is empty. The
+/// events are those of the raise.
+/// Throws NoSeries if the one asked for, or the raise where none is, is not there.
+std::string trace_json(const Assessment& assessment, std::string_view series);
+}  // namespace lumwright

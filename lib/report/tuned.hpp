@@ -1,0 +1,10 @@
+// What tuning found, as a page to read: the factors before and after, the readings, and the new time to steam.
+#pragma once
+#include "plan/tune.hpp"
+#include "report/page.hpp"
+#include <string>
+
+namespace lumwright {
+/// `kept_in` is the file the values were written to.
+std::string tuned_report(const TuneResult& result, const Log& log, const std::string& kept_in, const TextStyle& style);
+}  // namespace lumwright

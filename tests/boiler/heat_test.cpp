@@ -1,0 +1,161 @@
+#include "boiler/boiler.hpp"
+#include "example.hpp"
+#include "matter/metal.hpp"
+#include "matter/water.hpp"
+#include "near.hpp"
+#include "published.hpp"
+#include "quantity/errors.hpp"
+#include <array>
+#include <doctest/doctest.h>
+
+using namespace lumwright;
+
+TEST_CASE("published Nusselt numbers of fire tubes") {
+  for (const data::Row& row : published("combustion", "tubes")) {
+    const std::string id = row.text("id"), what = row.text("what");
+    CAPTURE(id);
+    // a Graetz number is Re Pr d/L; at d/L = 0.05 and Pr = 0.7
+    const TubeHeat at =
+        row.has("graetz")
+            ? TubeHeat{.reynolds = row.number("graetz") / (0.7 * 0.05), .prandtl = 0.7, .bore_over_length = 0.05}
+            : TubeHeat{.reynolds = row.number("re"), .prandtl = 0.7, .bore_over_length = row.number("ratio")};
+    const double nusselt = what == "laminar"     ? laminar_nusselt(at)
+                           : what == "from rest" ? laminar_nusselt_from_rest(at)
+                           : what == "turbulent" ? turbulent_nusselt(at)
+                                                 : fire_tube_nusselt(at);
+    CHECK(nusselt == near(row.number("expect"), row.number("tolerance")));
+  }
+}
+
+TEST_CASE("the Nusselt number has no step and never falls with the flow") {
+  double before = 0.0;
+  for (double re = 0.0; re < 2e4; re += 7.0) {
+    const double nu = fire_tube_nusselt({.reynolds = re, .prandtl = 0.7, .bore_over_length = 0.0533});
+    CHECK(nu >= before);
+    if (re > 0.0) CHECK(nu < before + 0.2);
+    before = nu;
+  }
+}
+
+TEST_CASE("snapshots of the worked example") {
+  // second program with the same equations (standard library only, bisection), five digits
+  struct Row {
+    double water, firebox, exit, to_plates, to_tubes, reynolds, nusselt, coefficient, units, outside;
+  };
+  const RaiseInput input = example_a();
+  const Burning burning = input.fire.burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  for (const Row& row : {Row{60.0, 1064.0, 483.2, 422.5, 284.0, 276, 4.165, 29.3, 1.583, 15.7},
+                         Row{120.42, 1069.7, 529.1, 419.5, 266.1, 270, 4.156, 30.0, 1.607, 36.9}}) {
+    CAPTURE(row.water);
+    const BoilerHeat heat = boiler_heat(input.boiler, input.fire, burning, degC(row.water));
+    CHECK(heat.firebox.adiabatic == near(kelvin(1836.9), 1e-4));
+    CHECK(heat.firebox.gas == near(kelvin(row.firebox), 1e-4));
+    CHECK(heat.tubes.exit == near(kelvin(row.exit), 2e-4));
+    CHECK(heat.firebox.heat == near(row.to_plates * W, 3e-4));
+    CHECK(heat.tubes.heat == near(row.to_tubes * W, 3e-4));
+    CHECK(heat.tubes.reynolds == near(row.reynolds, 3e-3));
+    CHECK(heat.tubes.nusselt == near(row.nusselt, 3e-4));
+    CHECK(heat.tubes.coefficient == near(row.coefficient * W_per_m2_K, 2e-3));
+    CHECK(heat.tubes.transfer_units == near(row.units, 5e-4));
+    CHECK(heat.outside == near(row.outside * W, 4e-3));
+  }
+  for (const auto& [t, q] : {std::pair{20.0, 720.0}, {40.0, 713.0}, {80.0, 700.0}, {100.0, 693.0}, {143.7, 677.0}})
+    CHECK(boiler_heat(input.boiler, input.fire, burning, degC(t)).absorbed == near(q * W, 1e-3));
+}
+
+TEST_CASE("every balance closes at any flow, lit or not, gas hotter or colder than the water") {
+  const RaiseInput input = example_a();
+  for (const double air : {0.0, 1e-6, 1e-3, 0.05, 0.4, 3.0, 100.0})
+    for (const double lit : {0.0, 0.1, 1.0})
+      for (const double wanted : {0.0, 122.0})
+        for (const double past : {-0.2, 0.0, 0.25})
+          for (const double water : {1.0, 15.0, 60.0, 160.0}) {
+            CAPTURE(air);
+            CAPTURE(lit);
+            CAPTURE(past);
+            CAPTURE(water);
+            const Burning b = input.fire.burn(lit, wanted * W, air * g_per_s, past * air * g_per_s);
+            const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, degC(water));
+            CHECK(std::abs(in(b.to_gas - h.absorbed - h.stack, W)) < 1e-9 + 1e-8 * in(b.to_gas, W));
+            const Temperature low = std::min(degC(water), h.firebox.adiabatic),
+                              high = std::max(degC(water), h.firebox.adiabatic);
+            CHECK(h.firebox.gas >= low - 1e-6 * K);
+            CHECK(h.firebox.gas <= high + 1e-6 * K);
+            CHECK(h.tubes.exit >= std::min(h.firebox.gas, degC(water)) - 1e-6 * K);
+            CHECK(h.tubes.exit <= std::max(h.firebox.gas, degC(water)) + 1e-6 * K);
+          }
+}
+
+TEST_CASE("a heat factor moves heat, it makes none") {
+  RaiseInput input = example_a();
+  input.boiler.heat_factor = 0.758;
+  const Burning b = input.fire.burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, degC(60));
+  CHECK(h.absorbed == near(0.758 * 706.5 * W, 1e-3));
+  CHECK(b.to_gas == near(h.absorbed + h.stack + h.astray, 1e-10));
+}
+
+TEST_CASE("what water and metal hold") {
+  // hand: 1.10 390 + 0.25 380 + 0.30 480 = 668 J/K
+  const std::array parts = {MetalMass{&metal("copper"), 1.10 * kg}, MetalMass{&metal("brass"), 0.25 * kg},
+                            MetalMass{&metal("steel"), 0.30 * kg}};
+  CHECK(heat_capacity(parts) * (105.42 * K) == near(70.42 * kJ, 1e-4));
+  // IAPWS-IF97 by an open library
+  CHECK(0.300 * kg * heat_to(degC(15), degC(120.4204)) == near(132.71 * kJ, 3e-4));
+  CHECK(0.300 * kg * heat_to(degC(15), degC(143.7318)) == near(162.55 * kJ, 3e-4));
+  for (double t = 274.0; t < 572.0; t += 3.3) {
+    CAPTURE(t);
+    CHECK(std::abs(in(water_energy(kelvin(t)) - saturation(kelvin(t)).water_energy, J_per_kg)) < 1.0);
+    const SpecificEnergy rise = saturation(kelvin(t + 0.05)).water_energy - saturation(kelvin(t - 0.05)).water_energy;
+    CHECK(water_capacity(kelvin(t)) == near(rise / (0.1 * K), 3e-5));
+  }
+  CHECK_THROWS_AS(water_energy(kelvin(273.0)), ModelError);
+  CHECK_THROWS_AS(heat_capacity(std::array{MetalMass{&metal("copper"), -1.0 * kg}}), ModelError);
+}
+
+TEST_CASE("a bare barrel's loss") {
+  // second program: Churchill and Chu, and radiation of emissivity 0.9, 60 mm barrel in air of 15 degC
+  const Barrel barrel{.diameter = 60.0 * mm, .surface = 300.0 * cm2, .emissivity = 0.9, .bare_share = 1.0};
+  for (const auto& [t, h] : {std::pair{60.0, 12.3}, {100.0, 14.7}, {133.7, 16.5}}) {
+    CHECK(barrel_coefficient(barrel, degC(t), degC(15)) == near(h * W_per_m2_K, 8e-3));
+    CHECK(outside_loss(barrel, degC(t), degC(15)) == near(h * W_per_m2_K * barrel.surface * ((t - 15.0) * K), 8e-3));
+  }
+  CHECK(outside_loss(barrel, degC(15), degC(15)) == 0.0 * W);
+  CHECK(outside_loss(0.35 * W_per_K, degC(10), degC(15)) == near(-1.75 * W, 1e-12));
+  CHECK_THROWS_AS(outside_loss(-0.1 * W_per_K, degC(60), degC(15)), ModelError);
+}
+
+TEST_CASE("the gas path sees the same temperatures that the boiler is heated with") {
+  const RaiseInput input = example_a();
+  const Condition condition{.lit = 0.7, .wanted_by_bed = 122.0 * W, .water = degC(45)};
+  const FiredBoiler source(input.fire, input.boiler, condition);
+  const GasTemperatures seen = source.after_bed(0.3 * g_per_s, 0.1 * g_per_s);
+  const BoilerHeat heat =
+      boiler_heat(input.boiler, input.fire, input.fire.burn(0.7, 122.0 * W, 0.3 * g_per_s, 0.1 * g_per_s), degC(45));
+  CHECK(seen.firebox == heat.firebox.gas);
+  CHECK(seen.tube_exit == heat.tubes.exit);
+  CHECK(seen.tube_mean > seen.tube_exit);
+  CHECK(seen.tube_mean < seen.firebox);
+  CHECK(source.bed_mean(0.3 * g_per_s) == seen.bed_mean);
+  const GasTemperatures still = source.after_bed(0.0 * g_per_s, 0.0 * g_per_s);
+  CHECK(still.tube_exit == degC(45));
+}
+
+TEST_CASE("boilers out of range are refused") {
+  RaiseInput input = example_a();
+  const Burning b = input.fire.burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  const auto refuses = [&](auto change) {
+    Boiler boiler = input.boiler;
+    change(boiler);
+    CHECK_THROWS_AS((check(boiler), boiler_heat(boiler, input.fire, b, degC(60))), ModelError);
+  };
+  refuses([](Boiler& x) { x.water = 0.0 * g; });
+  refuses([](Boiler& x) { x.metal = -1.0 * J / K; });
+  refuses([](Boiler& x) { x.heat_factor = 0.0; });
+  refuses([](Boiler& x) { x.firebox.surface = -1.0 * cm2; });
+  refuses([](Boiler& x) { x.firebox.emissivity = 1.2; });
+  refuses([](Boiler& x) { x.firebox.convection = std::nan("") * W_per_m2_K; });
+  refuses([](Boiler& x) { x.tubes.count = 0; });
+  refuses([](Boiler& x) { x.tubes.bore = 0.0 * mm; });
+  refuses([](Boiler& x) { x.tubes.length = -5.0 * mm; });
+}
