@@ -11,12 +11,11 @@ struct Group {
   std::vector<Label> labels;
 };
 // What the owner wants to know before anything else.
-constexpr Label chief[] = {{"draught.air_flow", "air through the engine, fire well alight"},
-                           {"raise.air_needed", "air that the time you will wait asks for"},
+constexpr Label chief[] = {{"raise.to_own_blower", "cold to the engine's own blower"},
+                           {"raise.to_working", "cold to working pressure"},
+                           {"draught.air_flow", "air through the engine, fire well alight"},
                            {"draught.cold_air_flow", "air through the engine, before lighting"},
                            {"heat.fan_gas", "gas at the fan"},
-                           {"raise.to_own_blower", "time until the engine's own blower takes over"},
-                           {"raise.to_working", "time to working pressure"},
                            {"power.runtime", "running time on one charge"},
                            {"power.light_ups_per_charge", "light-ups on one charge"},
                            {"power.stop_reason", "why it stops"},
