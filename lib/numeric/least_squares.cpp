@@ -65,19 +65,8 @@ class Search {
       return std::nullopt;
     }
   }
-  /// Column by column; one-sided beside a region without answer.
   Matrix jacobian() {
-    Matrix j(r_.size(), Vector(x_.size(), 0.0));
-    for (std::size_t k = 0; k < x_.size(); ++k) {
-      Vector above = x_, below = x_;
-      above[k] += problem_.step[k], below[k] -= problem_.step[k];
-      const auto up = try_at(above), down = try_at(below);
-      if (!up && !down) throw ModelError("the model has no answer round a point of the fit");
-      const Vector &high = up ? *up : r_, &low = down ? *down : r_;
-      const double width = problem_.step[k] * ((up ? 1.0 : 0.0) + (down ? 1.0 : 0.0));
-      for (std::size_t i = 0; i < r_.size(); ++i) j[i][k] = (high[i] - low[i]) / width;
-    }
-    return j;
+    return slopes([this](const Vector& x) { return run(x); }, x_, r_, problem_.step);
   }
   /// The Jacobian that this step has shown in its own direction (Broyden, 1965): spares most of the evaluations.
   void follow(const Vector& step, const Vector& r) {
@@ -163,6 +152,28 @@ Matrix normal_matrix(const Matrix& jacobian) {
     for (std::size_t i = 0; i < n; ++i)
       for (std::size_t j = 0; j < n; ++j) out[i][j] += row[i] * row[j];
   return out;
+}
+Matrix slopes(const VectorFunction& f, const Vector& x, const Vector& here, const Vector& step) {
+  Matrix j(here.size(), Vector(x.size(), 0.0));
+  for (std::size_t k = 0; k < x.size(); ++k) {
+    std::string why;
+    const auto beside = [&](double by) -> std::optional<Vector> {
+      Vector there = x;
+      there[k] += by;
+      try {
+        return f(there);
+      } catch (const ModelError& e) {
+        why = e.what();
+        return std::nullopt;
+      }
+    };
+    const auto up = beside(step[k]), down = beside(-step[k]);
+    if (!up && !down) throw ModelError(why);
+    const Vector &high = up ? *up : here, &low = down ? *down : here;
+    const double width = step[k] * ((up ? 1.0 : 0.0) + (down ? 1.0 : 0.0));
+    for (std::size_t i = 0; i < here.size(); ++i) j[i][k] = (high[i] - low[i]) / width;
+  }
+  return j;
 }
 LeastSquaresFit least_squares(const LeastSquares& problem) { return Search(problem).find(); }
 }  // namespace lumwright

@@ -12,9 +12,15 @@ Matrix inverse(const Matrix& symmetric);
 /// J'J
 Matrix normal_matrix(const Matrix& jacobian);
 
+/// Several numbers that follow from some parameters; may throw ModelError where the model has no answer.
+using VectorFunction = std::function<std::vector<double>(const std::vector<double>&)>;
+/// d f / d x by central differences, one-sided where f has no answer on the other side; `here` is f(x). Throws
+/// ModelError where it has none on either.
+Matrix slopes(const VectorFunction& f, const std::vector<double>& x, const std::vector<double>& here,
+              const std::vector<double>& step);
+
 struct LeastSquares {
-  /// Weighted differences at some parameters; may throw ModelError where the model has no answer.
-  std::function<std::vector<double>(const std::vector<double>&)> residuals;
+  VectorFunction residuals;  // weighted
   std::vector<double> start;
   std::vector<double> step;  // of the central differences, for each parameter; above zero
   Matrix jacobian;           // at the start, if it is known; else empty

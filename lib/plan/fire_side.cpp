@@ -10,9 +10,6 @@
 
 namespace lumwright {
 namespace {
-Assumed from_row(const std::string& why, const std::string& source, const std::string& standing) {
-  return {"", "", "", why, source, standing};
-}
 HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
   const part::BoilerMetal& m = build.engine.boiler.metal;
   Mass copper = inputs.known("engine.boiler.metal.copper", m.copper).value_or(0.0 * g);
@@ -36,22 +33,22 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
   const data::GlowingBed& glow = data::glowing_bed();
   const Length lump =
-      inputs.otherwise("fuel.lump", fuel.lump, row.lump, from_row("usual for this fuel", row.source, row.standing));
+      inputs.otherwise("fuel.lump", fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
   const Length depth = inputs.usual("fuel.bed", fuel.bed);
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
       {.fuel = row.analysis,
        .net_heat = inputs.otherwise(
            "fuel.heating_value", fuel.heating_value, exactly(net_heat(row.analysis)),
-           from_row("from the usual analysis of this fuel", row.analysis.source, row.analysis.standing)),
+           because("from the usual analysis of this fuel", row.analysis.source, row.analysis.standing)),
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
-                                          from_row("one lump", "film diffusion and measured beds", "secondary"))},
+                                          because("one lump", "film diffusion and measured beds", "secondary"))},
        .monoxide_loss = inputs.usual("fuel.carbon_monoxide_share", fuel.carbon_monoxide_share),
        .bed = inputs.otherwise(
            "fuel.bed_mass", fuel.bed_mass,
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
-           from_row("grate, depth and heap density of this fuel", row.source, row.standing)),
+           because("grate, depth and heap density of this fuel", row.source, row.standing)),
        .bed_capacity = glow.specific_heat.value,
        .glow = glow.temperature.value,
        .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),

@@ -28,6 +28,9 @@ std::string band_text(const Input& input, UnitSystem units) {
 }
 }  // namespace
 
+Assumed because(std::string why, std::string source, std::string standing) {
+  return {"", "", "", std::move(why), std::move(source), std::move(standing)};
+}
 const Input* Inputs::find(std::string_view key) const {
   const auto found = all_.find(key);
   return found == all_.end() ? nullptr : &found->second;

@@ -22,6 +22,9 @@ struct Input {
   Origin origin;
 };
 
+/// A note on an assumed value whose key, value and band are filled in by Inputs.
+Assumed because(std::string why, std::string source, std::string standing);
+
 /// Chooses the value that a solve uses from its spread; the centre unless a sampler is at work.
 using Draw = std::function<double(std::string_view key, const Input& input)>;
 

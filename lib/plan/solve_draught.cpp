@@ -11,20 +11,16 @@
 namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
-Assumed as(const std::string& why, const std::string& source, const std::string& standing) {
-  return {"", "", "", why, source, standing};
-}
-
 std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::optional<Density>& piece) {
   const part::Fuel& fuel = build.fuel;
   const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
   piece = row.piece_density.value;
   return Bed{.particle = inputs.otherwise("fuel.lump", fuel.lump, row.lump,
-                                          as("usual for this fuel", row.source, row.standing)),
+                                          because("usual for this fuel", row.source, row.standing)),
              .sphericity = inputs.otherwise("fuel.sphericity", fuel.sphericity, row.sphericity,
-                                            as("shape of this fuel", row.source, row.standing)),
+                                            because("shape of this fuel", row.source, row.standing)),
              .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, row.voidage,
-                                         as("gaps in a bed of this fuel", row.source, row.standing)),
+                                         because("gaps in a bed of this fuel", row.source, row.standing)),
              .depth = inputs.usual("fuel.bed", fuel.bed),
              .grate = grate};
 }

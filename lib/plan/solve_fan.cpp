@@ -4,10 +4,6 @@
 namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
-Assumed as(const std::string& why, const std::string& source, const std::string& standing) {
-  return {"", "", "", why, source, standing};
-}
-
 std::vector<FanPoint> sheet_points(const part::FanPart& fan) {
   std::vector<FanPoint> points;
   for (const auto& p : fan.curve.points) points.push_back({p.x, p.y});
@@ -20,7 +16,7 @@ std::optional<FanLabel> label_of(const Build& build, Inputs& inputs, Missing& mi
   auto voltage = inputs.known("fan.rated.voltage", fan.rated.voltage);
   if (!voltage && build.supply.step_up.output)
     voltage = inputs.otherwise("fan.rated.voltage", fan.rated.voltage, *build.supply.step_up.output.band,
-                               as("what the step-up is set to", "common practice, no source", "practice"));
+                               because("what the step-up is set to", "common practice, no source", "practice"));
   if (!voltage) missing.emplace_back("fan.rated.voltage");
   if (!missing.empty()) return std::nullopt;
   return FanLabel{.kind = *fan.kind == "axial" ? FanKind::axial : FanKind::centrifugal,
@@ -49,17 +45,17 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
     const data::GenericFan* generic = label->frame > 0.0 * mm ? nearest_generic(*label) : nullptr;
     Rotation speed = label->rated_speed.value_or(0.0 * rpm);
     if (!label->rated_speed && generic)
-      speed =
-          inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(generic->rated_speed),
-                           as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
+      speed = inputs.otherwise(
+          "fan.rated.speed", fan.rated.speed, exactly(generic->rated_speed),
+          because("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
     else if (!label->rated_speed)  // only ratios of speed enter where a data sheet gives the curve
       speed = inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(4000.0 * rpm),
-                               as("any value: the curve is given", "similarity laws", "derived"));
+                               because("any value: the curve is given", "similarity laws", "derived"));
     std::optional<Current> current = label->rated_current;
     if (!current && !build.load.power && generic)
-      current =
-          inputs.otherwise("fan.rated.current", fan.rated.current, exactly(generic->rated_current),
-                           as("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
+      current = inputs.otherwise(
+          "fan.rated.current", fan.rated.current, exactly(generic->rated_current),
+          because("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
     const data::FanGasLimit& limits = data::fan_gas_limit();
     FanCurve curve = curve_of(fan, *label, speed);
     if (curve.basis().origin != CurveOrigin::data_sheet)
@@ -75,7 +71,7 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
         .motor = motor,
         .current = current,
         .gas_limit = inputs.otherwise("fan.gas_limit", fan.gas_limit, {limits.watch, limits.watch, limits.stop},
-                                      as("usual limit of small fans", limits.source, limits.standing)),
+                                      because("usual limit of small fans", limits.source, limits.standing)),
         .inside = inputs.usual("fan.mount", fan.mount) == "inside"};
   });
 }

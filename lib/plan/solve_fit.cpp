@@ -6,17 +6,13 @@
 
 namespace lumwright {
 namespace {
-Assumed from_rule(const std::string& why, const std::string& source, const std::string& standing) {
-  return {"", "", "", why, source, standing};
-}
-
 // A spread in the description is the measuring uncertainty unless that is given by itself.
 Length measured_within(Inputs& inputs, std::string_view key, const Given<Length>& size, const Given<Length>& within,
                        const char* method) {
   if (!within && size.has_spread) return 0.0 * mm;
   const data::MeasuringMethod& usual = data::measuring_method(method);
   return inputs.otherwise(key, within, exactly(usual.uncertainty),
-                          from_rule("as measured with a " + usual.name, usual.source, usual.standing));
+                          because("as measured with a " + usual.name, usual.source, usual.standing));
 }
 Band<Length> band(const Given<Length>& given, Length drawn) {
   const Length shift = drawn - given.band->value;  // a sampler moves the whole band
@@ -63,7 +59,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .chimney_cold = air,
         .chimney_hot = gas,
         .soot = inputs.otherwise("adapter.tube.soot", tube.soot, soot.value,
-                                 from_rule("between two cleanings", soot.source, soot.standing)),
+                                 because("between two cleanings", soot.source, soot.standing)),
         .running_clearance = running.value.value,
     };
     const Fit result = fit(in);

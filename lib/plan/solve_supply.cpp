@@ -10,15 +10,11 @@ namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
 
-Assumed from_table(const std::string& why, const std::string& source, const std::string& standing) {
-  return {"", "", "", why, source, standing};
-}
-
 std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
   const auto& electrics = data::fan_electrics();
   const double exponent =
       inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
-                       from_table("current goes with voltage to this power", electrics.source, electrics.standing));
+                       because("current goes with voltage to this power", electrics.source, electrics.standing));
   const auto power = inputs.known("load.power", build.load.power);
   const auto voltage = inputs.known("load.voltage", build.load.voltage);
   if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
@@ -60,16 +56,15 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   if (!name.empty()) module = data::step_up(name);
   const Voltage output =
       inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
-                       from_table("set to the fan's rated voltage", "common practice, no source", "practice"));
+                       because("set to the fan's rated voltage", "common practice, no source", "practice"));
   const auto measured_min = inputs.known("supply.step_up.input_min", part.input_min);
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
-    least =
-        inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
-                         from_table("below this, boards of this class misbehave", module->source, module->standing));
+    least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
+                             because("below this, boards of this class misbehave", module->source, module->standing));
   } else if (!measured_min) {
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
-                             from_table("least input of small boards", "tests of hobby boards", "secondary"));
+                             because("least input of small boards", "tests of hobby boards", "secondary"));
   }
   const Voltage drop = module ? module->diode_drop : data::unknown_step_up().diode_drop;
   StepUp made{.output = output,
@@ -104,26 +99,26 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   const part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
   const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
-  const auto note = [&](const char* why) { return from_table(why, cell.source, cell.standing); };
+  const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
   const Temperature air = inputs.usual("place.air", build.place.air);
   return PackInput{
       .cell = cell,
       .series = inputs.count("supply.pack.series", part.series, 1, "one cell or block"),
       .parallel = part.parallel ? *part.parallel : 1,
       .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
-      .capacity_factor = inputs.otherwise(
-          "supply.pack.capacity_factor", Given<double>{}, condition.capacity,
-          from_table("what the condition leaves of the capacity", condition.source, condition.standing)),
+      .capacity_factor =
+          inputs.otherwise("supply.pack.capacity_factor", Given<double>{}, condition.capacity,
+                           because("what the condition leaves of the capacity", condition.source, condition.standing)),
       .resistance_factor =
           part.resistance ? 1.0
                           : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
-                                             from_table("what the condition does to the resistance", condition.source,
-                                                        condition.standing)),
+                                             because("what the condition does to the resistance", condition.source,
+                                                     condition.standing)),
       .charged = inputs.usual("supply.pack.charged", part.charged),
       .rate_exponent = inputs.otherwise("supply.pack.rate_exponent", part.rate_exponent, cell.rate_exponent,
                                         note("how the capacity shrinks with current")),
       .temperature = inputs.otherwise("supply.pack.temperature", part.temperature, exactly(air),
-                                      from_table("as the air", "common practice, no source", "practice")),
+                                      because("as the air", "common practice, no source", "practice")),
       .measured = inputs.known("supply.pack.resistance", part.resistance),
       .contacts = part.resistance || cell.bank ? 0.0 * ohm : inputs.usual("supply.pack.contacts", part.contacts),
       .outside = outside,
@@ -138,7 +133,7 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
   const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
   return inputs.otherwise(
       "supply.stop_at", build.supply.stop_at, exactly(usual),
-      from_table("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
+      because("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
 }
 
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.

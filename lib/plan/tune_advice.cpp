@@ -21,20 +21,22 @@ Advice::Advice(const LightingUp& model, const std::vector<Factor>& factors, cons
     : factors_(factors.size()), known_(normal_matrix(jacobian)), until_(until) {
   for (std::size_t i = 0; i < factors_; ++i) known_[i][i] += 1.0;
   const Foretold centre = model.foretell(tuning_at(factors, u));
-  for (std::size_t o = 0; o < observables; ++o)
-    if (const auto observable = static_cast<Observable>(o); centre.tells(observable) && observable != Observable::gauge)
-      candidates_.push_back({observable, Matrix(shares.size(), std::vector<double>(factors_, 0.0))});
-  for (std::size_t k = 0; k < factors_; ++k) {
-    std::vector<double> above = u, below = u;
-    above[k] += step, below[k] -= step;
-    const Foretold high = model.foretell(tuning_at(factors, above)), low = model.foretell(tuning_at(factors, below));
-    for (Candidate& c : candidates_)
-      for (std::size_t i = 0; i < shares.size(); ++i) {
-        const Duration t = shares[i] * until_;
-        c.jacobian[i][k] = (high.at(c.observable, t) - low.at(c.observable, t)) / (2.0 * step) /
-                           usual_sigma(c.observable, centre.at(c.observable, t));
-      }
+  std::vector<double> sigmas;
+  for (std::size_t o = 0; o < observables; ++o) {
+    const auto observable = static_cast<Observable>(o);
+    if (!centre.tells(observable) || observable == Observable::gauge) continue;
+    candidates_.push_back({observable, {}});
+    for (const double share : shares) sigmas.push_back(usual_sigma(observable, centre.at(observable, share * until_)));
   }
+  const auto read = [&](const Foretold& foretold) {
+    std::vector<double> out;
+    for (const Candidate& c : candidates_)
+      for (const double share : shares) out.push_back(foretold.at(c.observable, share * until_) / sigmas[out.size()]);
+    return out;
+  };
+  const Matrix all = slopes([&](const std::vector<double>& at) { return read(model.foretell(tuning_at(factors, at))); },
+                            u, read(centre), std::vector<double>(u.size(), step));
+  for (std::size_t i = 0; i < all.size(); ++i) candidates_[i / shares.size()].jacobian.push_back(all[i]);
 }
 
 std::string Advice::settles(const std::vector<std::size_t>& wanted) const {

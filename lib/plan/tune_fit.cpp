@@ -28,7 +28,8 @@ class LogFit {
 
   TuneFit run() {
     u_.assign(factors_.size(), 0.0);
-    jacobian_ = differences();
+    jacobian_ = slopes([this](const std::vector<double>& u) { return misfits(u); }, u_, misfits(u_),
+                       std::vector<double>(u_.size(), difference_step));
     for (std::size_t k = 0; k < factors_.size(); ++k)
       if (pull(k) > no_hold) free_.push_back(k);
     if (free_.empty()) refuse_all();
@@ -58,17 +59,6 @@ class LogFit {
     std::vector<double> out;
     for (const std::size_t i : used_) out.push_back(residual(readings_[i], foretold));
     return out;
-  }
-  /// d misfit / d u of every factor, where the fit stands.
-  Matrix differences() const {
-    Matrix j(used_.size(), std::vector<double>(factors_.size(), 0.0));
-    for (std::size_t k = 0; k < factors_.size(); ++k) {
-      std::vector<double> above = u_, below = u_;
-      above[k] += difference_step, below[k] -= difference_step;
-      const auto high = misfits(above), low = misfits(below);
-      for (std::size_t i = 0; i < j.size(); ++i) j[i][k] = (high[i] - low[i]) / (2.0 * difference_step);
-    }
-    return j;
   }
   double pull(std::size_t k) const {
     double sum = 0.0;
@@ -107,7 +97,7 @@ class LogFit {
                                                .step = std::vector<double>(free_.size(), difference_step),
                                                .jacobian = with_priors(columns(free_))});
     if (!fit.edge.empty())
-      throw ModelError("the readings pull the model over an edge, so nothing is tuned: " + fit.edge +
+      throw ModelError("the readings pull the model over an edge: " + fit.edge +
                        ". Look for a slip in the log or in the description");
     u_ = all_of(fit.x);
     for (std::size_t i = 0; i < used_.size(); ++i)

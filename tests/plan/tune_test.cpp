@@ -222,3 +222,17 @@ TEST_CASE("the author's own spread is the prior, else the usual one about the wr
   CHECK(prior("100 s").prior == near(100.0, 1e-9));
   CHECK(prior("100 s").sigma == near(30.0, 1e-9));  // usual: 150 s, 60 to 240 s
 }
+TEST_CASE("a factor written at the end of its range is no reason to refuse") {
+  for (const std::string written : {"kindling: 1 s", "kindling: 140 s, voidage: 80 %"}) {
+    CAPTURE(written);
+    const Build build = example("tarn-beck", {{"kindling: 140 s", written}});
+    const LightingUp model(build, logged("readings: [ {time: 6 min, water: 50 degC} ]\n"));
+    const double warm = model.foretell({}).at(Observable::water, 4.0 * minute) - 273.15,
+                 hot = model.foretell({}).at(Observable::water, 6.0 * minute) - 273.15;
+    const TuneFit fit = fit_log(build, logged(fmt::format("readings:\n  - {{ time: 4 min, water: {} degC }}\n"
+                                                          "  - {{ time: 6 min, water: {} degC }}\n",
+                                                          warm, hot)));
+    CHECK(factor(fit, "tuned.heat").determined);
+    CHECK(factor(fit, "tuned.heat").value == near(1.0, 1e-3));  // what the model itself foretells leaves it alone
+  }
+}
