@@ -209,6 +209,8 @@ TEST_CASE("what is tuned goes through its file unchanged, and a check uses and t
   std::size_t told = 0;
   for (const Assumed& one : assessment.assumed) told += one.source == "mine.tuned.yaml";
   CHECK(told == again.values.size());
+  CHECK(find_check(assessment, "raise.time")->source.find("about 10 %") != std::string::npos);
+  CHECK(find_check(assess(build), "raise.time")->source.find("about 35 %") != std::string::npos);
 }
 TEST_CASE("the author's own spread is the prior, else the usual one about the written value") {
   const auto prior = [](const std::string& kindling) {

@@ -3,7 +3,12 @@
 
 namespace lumwright {
 namespace {
-constexpr double untuned = 1.35;  // the model's own error without a timed lighting-up: +-35 %, a judgement
+// The model's own error, a judgement: +-35 % without a timed lighting-up, +-10 % with one.
+bool tuned(const Solved& solved) {
+  const Input* heat = solved.inputs.find("tuned.heat");
+  return heat != nullptr && heat->origin == Origin::tuned;
+}
+double doubt(const Solved& solved) { return tuned(solved) ? 0.10 : 0.35; }
 
 std::string ended(const Raise& raise) {
   if (raise.end == RaiseEnd::pack_stopped) return "the pack stops before that pressure is reached";
@@ -37,9 +42,9 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
   Finding f;
   f.limit = measure(solved, r.within, "want.steam_within");
-  f.source =
-      "fire, boiler, gas path, fan and pack solved together at every instant; good to about 35 % until it is tuned to "
-      "one timed lighting-up";
+  f.source = fmt::format("fire, boiler, gas path, fan and pack solved together at every instant; good to about {}{}",
+                         percent(doubt(solved), 2),
+                         tuned(solved) ? ", for it is tuned" : " until it is tuned to one timed lighting-up");
   f.standing = "estimate";
   f.formula =
       "d(heat in water and metal)/dt = firebox + tubes - room - steam; air, gas temperatures and fan speed at every "
@@ -53,7 +58,9 @@ std::optional<Finding> judge(const Solved& solved) {
     return f;
   }
   f.value = measure(solved, *time, "want.steam_within");
-  f.verdict = *time > r.within ? Verdict::fail : untuned * *time > r.within ? Verdict::watch : Verdict::pass;
+  f.verdict = *time > r.within                           ? Verdict::fail
+              : (1.0 + doubt(solved)) * *time > r.within ? Verdict::watch
+                                                         : Verdict::pass;
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
       say(solved, *time, "want.steam_within"),
@@ -66,7 +73,9 @@ std::optional<Finding> judge(const Solved& solved) {
         "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "
         "or a fan with more shut-off pressure";
   if (f.verdict == Verdict::watch)
-    f.action = "it may take a third longer than worked out: time one lighting-up and tune the model to it";
+    f.action = tuned(solved)
+                   ? "it may take a tenth longer than worked out: start the fan in good time"
+                   : "it may take a third longer than worked out: time one lighting-up and tune the model to it";
   return f;
 }
 }  // namespace
