@@ -1,6 +1,8 @@
 #include "tuned_beside.hpp"
+#include "build/reader.hpp"
 #include "build/tuned_file.hpp"
 #include "files.hpp"
+#include "plan/assess.hpp"
 #include "plan/tune.hpp"
 #include <string_view>
 
@@ -16,5 +18,10 @@ std::optional<Tuning> tuned_beside(const Options& options) {
   const std::string name = tuned_name(options.file);
   if (!file_exists(name)) return std::nullopt;
   return tuning_of(read_tuned(read_file(name)));
+}
+Assessment assessed(const Options& options) {
+  const Build build = read_build(read_file(options.file));
+  const auto tuning = tuned_beside(options);
+  return assess(build, options.units, tuning ? &*tuning : nullptr);
 }
 }  // namespace lumwright::cli

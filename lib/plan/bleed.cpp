@@ -2,7 +2,6 @@
 #include "draught/orifice.hpp"
 #include "matter/range.hpp"
 #include "numeric/root.hpp"
-#include "plan/fire_side.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -18,14 +17,6 @@ constexpr double slowest_fan = 0.35;  // of its speed: slower, a small fan may s
 const SolvedDraught& draught_with_fan(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) throw std::logic_error("no solved draught with a fan");
   return *solved.draught;
-}
-Fire fire_again(const Solved& solved) {
-  Inputs inputs = solved.inputs;
-  return fire_of(solved.build, inputs, draught_with_fan(solved).path.grate->area);
-}
-Boiler boiler_again(const Solved& solved) {
-  Inputs inputs = solved.inputs;
-  return boiler_of(solved.build, inputs, draught_with_fan(solved).path.grate->area);
 }
 double excess(const DraughtTrial& trial, const DraughtChange& change, Temperature hold) {
   return in(trial.alight(change).fan_gas - hold, K);
@@ -43,13 +34,12 @@ DraughtChange with_bleed(DraughtChange change, Area area) {
 
 Area bleed_area(const DraughtChange& change) { return change.path.bleed ? change.path.bleed->area : 0.0 * mm2; }
 
-DraughtTrial::DraughtTrial(const Solved& solved)
-    : solved_(solved), fire_(fire_again(solved)), boiler_(boiler_again(solved)) {}
+DraughtTrial::DraughtTrial(const Solved& solved) : solved_(solved) { draught_with_fan(solved); }
 
 PathFlow DraughtTrial::alight(const DraughtChange& change) const {
   const SolvedDraught& d = *solved_.draught;
   const GasNetwork network(change.path, d.ambient);
-  const FiredBoiler source(fire_, boiler_, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
+  const FiredBoiler source(*d.fire, *d.boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
   return solve_duty(network, source, running(solved_.fan->curve, change.fan_speed * d.fan_speed)).flow;
 }
 

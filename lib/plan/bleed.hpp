@@ -1,7 +1,5 @@
 // What it takes to hold the gas at the fan within its limit: bleed holes, what they cost, and what else would do.
 #pragma once
-#include "boiler/boiler.hpp"
-#include "fire/fire.hpp"
 #include "plan/solved.hpp"
 #include <optional>
 #include <string>
@@ -31,8 +29,6 @@ class DraughtTrial {
 
  private:
   const Solved& solved_;
-  Fire fire_;
-  Boiler boiler_;
 };
 
 /// The most that holes can take away of the box: half of its side wall; without a described box four times the tube's

@@ -1,7 +1,7 @@
 // Rules of thumb that checks judge by: constants that no solve needs, kept with the typical values so that they can be
 // edited.
 #pragma once
-#include "plan/solved.hpp"
+#include "plan/inputs.hpp"
 #include <string>
 #include <string_view>
 
@@ -15,8 +15,8 @@ struct Rule {
 };
 /// The rule under `key` of data/typical.yaml. Throws std::logic_error for a key that is not there: our mistake.
 template <class Q>
-Rule rule(const Solved& solved, std::string_view key) {
-  Inputs inputs = solved.inputs;
+Rule rule(std::string_view key) {
+  Inputs inputs;
   inputs.constant<Q>(key);
   return {std::string(key), *inputs.find(key)};
 }

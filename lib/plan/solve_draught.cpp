@@ -73,9 +73,7 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known("engine.chimney.bore", build.engine.chimney.bore);
-  const auto depth = inputs.known("engine.chimney.depth", build.engine.chimney.depth);
-  const Length engaged =
-      inputs.known("adapter.tube.engaged", tube.engaged).value_or(depth ? std::min(*depth, *length) : *length);
+  const Length engaged = engaged_length(build, inputs).value_or(*length);
   if (chimney && *chimney > *outside)
     path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged,
                            inputs.constant<double>("gas.annulus_eccentricity")};
@@ -142,10 +140,10 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     box_parts(build, inputs, fan, d.path);
 
     const GasNetwork hot(d.path, d.ambient);
-    const Fire fire = fire_of(build, inputs, d.path.grate->area);
-    const Boiler boiler = boiler_of(build, inputs, d.path.grate->area);
+    d.fire = fire_of(build, inputs, d.path.grate->area);
+    d.boiler = boiler_of(build, inputs, d.path.grate->area);
     d.water = judged_at(build, inputs, d.ambient.pressure);
-    const FiredBoiler alight(fire, boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
+    const FiredBoiler alight(*d.fire, *d.boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
     const FixedTemperatures out = unlit(d.ambient);
     std::optional<RunningFan> running_fan;
     if (measured) {
@@ -156,7 +154,7 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
       d.hot = solve_duty(hot, alight, *running_fan);
       d.hot_flow = d.hot->flow;
     }
-    d.burning = fire.burn(1.0, 0.0 * W, d.hot_flow.bed, d.hot_flow.past_bed);
+    d.burning = d.fire->burn(1.0, 0.0 * W, d.hot_flow.bed, d.hot_flow.past_bed);
     d.cold_path = with_openings(d.path, openings(hot, d.hot_flow));
     const GasNetwork cold(d.cold_path, d.ambient);
     if (running_fan) d.cold = solve_duty(cold, out, *running_fan);

@@ -18,7 +18,11 @@ Band<Length> band(const Given<Length>& given, Length drawn) {
   const Length shift = drawn - given.band->value;  // a sampler moves the whole band
   return {drawn, given.band->low + shift, given.band->high + shift};
 }
-std::optional<Length> engaged_length(Inputs& inputs, const part::AdapterTube& tube, const part::Chimney& chimney) {
+}  // namespace
+
+std::optional<Length> engaged_length(const Build& build, Inputs& inputs) {
+  const part::AdapterTube& tube = build.adapter.tube;
+  const part::Chimney& chimney = build.engine.chimney;
   if (auto engaged = inputs.known("adapter.tube.engaged", tube.engaged)) return engaged;
   const auto length = inputs.known("adapter.tube.length", tube.length),
              depth = inputs.known("engine.chimney.depth", chimney.depth);
@@ -28,7 +32,6 @@ std::optional<Length> engaged_length(Inputs& inputs, const part::AdapterTube& tu
                    {"", "", "", "as far as tube and chimney allow", "geometry", "derived"});
   return engaged;
 }
-}  // namespace
 
 Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught) {
   return attempt<SolvedFit>([&](std::vector<std::string>& missing) -> std::optional<SolvedFit> {
@@ -53,7 +56,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .outside_measured_within =
             measured_within(inputs, "adapter.tube.measured_within", tube.outside, tube.measured_within, "micrometer"),
         .tube_wall = inputs.usual("adapter.tube.wall", tube.wall),
-        .engaged = engaged_length(inputs, tube, chimney),
+        .engaged = engaged_length(build, inputs),
         .tube_metal = metal(inputs.usual("adapter.tube.material", tube.material)),
         .tube_hot = gas,
         .chimney_cold = air,

@@ -1,7 +1,6 @@
 #include "boiler/fill.hpp"
 #include "boiler/raise.hpp"
 #include "matter/water.hpp"
-#include "plan/fire_side.hpp"
 #include "plan/solved.hpp"
 #include <algorithm>
 
@@ -29,9 +28,8 @@ RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& 
   const part::Boiler& boiler = build.engine.boiler;
   const Volume water = inputs.known("engine.boiler.water", boiler.water).value();
   const double fill = inputs.constant<double>("raise.fill");
-  const Area grate = draught.path.grate->area;
-  RaiseInput input{.fire = fire_of(build, inputs, grate),
-                   .boiler = boiler_of(build, inputs, grate),
+  RaiseInput input{.fire = *draught.fire,
+                   .boiler = *draught.boiler,
                    .ambient = draught.ambient,
                    .water = std::max(draught.ambient.temperature, degC(1)),
                    .draught = draught_of(draught, fan, supply),

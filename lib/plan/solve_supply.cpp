@@ -66,33 +66,33 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
                              because("least input of small boards", "tests of hobby boards", "secondary"));
   }
-  const Voltage drop = module ? module->diode_drop : data::unknown_step_up().diode_drop;
-  StepUp made{.output = output,
-              .efficiency = 1.0,
-              .passing_drop = drop,
-              .input_min = least,
-              .runs_away = module && module->runs_away};
+  StepUp made = module ? step_up_of(*module, output, least)
+                       : StepUp{.output = output,
+                                .efficiency = 1.0,
+                                .passing_drop = data::unknown_step_up().diode_drop,
+                                .input_min = least,
+                                .runs_away = false};
   if (part.efficiency.share)
     made.efficiency = *part.efficiency.share;
   else if (part.efficiency) {
     std::vector<EfficiencyPoint> points;
     for (const auto& p : part.efficiency.points) points.push_back({p.input, p.output, p.share});
     made.efficiency = points;
-  } else
-    made.efficiency = losses_of(*module);
+  }
   return made;
 }
 
-Resistance outside_resistance(const Build& build, Inputs& inputs, Resistance& leads) {
+// Both wires; those that are not described cost nothing.
+Resistance leads_of(const Build& build, Inputs& inputs) {
   const part::LeadsPart& wires = build.supply.leads;
-  leads = 0.0 * ohm;
-  if (wires.section || wires.length) {
-    const Area section = inputs.usual("supply.leads.section", wires.section);
-    leads = loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
-                            inputs.usual("place.air", build.place.air));
-  }
+  if (!wires.section && !wires.length) return 0.0 * ohm;
+  const Area section = inputs.usual("supply.leads.section", wires.section);
+  return loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
+                         inputs.usual("place.air", build.place.air));
+}
+Resistance fuse_of(const Build& build, Inputs& inputs) {
   const auto fuse = inputs.known("supply.fuse", build.supply.fuse);
-  return fuse ? leads + fuse_resistance(*fuse) : leads;
+  return fuse ? fuse_resistance(*fuse) : 0.0 * ohm;
 }
 
 PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
@@ -155,9 +155,8 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     if (!build.supply.pack.cell) missing.emplace_back("supply.pack.cell");
     const auto law = fan_law(build, inputs, fan, missing);
     if (!law || !build.supply.pack.cell) return std::nullopt;
-    Resistance leads = 0.0 * ohm;
-    const Resistance outside = outside_resistance(build, inputs, leads);
-    const PackInput input = pack_input(build, inputs, outside);
+    const Resistance leads = leads_of(build, inputs);
+    const PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
     std::optional<data::StepUpRow> module;
     FanSupply feed{.fan = *law,
                    .control = control_of(build, inputs),
@@ -173,26 +172,25 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
                        format(run.start.voltage, "V") + (stop ? ", the stop is at " + format(*stop, "V") : ""));
     auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
     if (!limit && module) limit = module->input_limit;
-    SolvedSupply solved{input,
-                        pack,
-                        feed,
-                        stop,
-                        run,
-                        state_at(feed, run.start),
-                        std::nullopt,
-                        leads,
-                        module,
-                        limit,
-                        run.most_current,
-                        std::nullopt,
-                        1.0};
+    SolvedSupply solved{.pack_input = input,
+                        .pack = pack,
+                        .feed = feed,
+                        .stop_at = stop,
+                        .run = run,
+                        .start = state_at(feed, run.start),
+                        .end = std::nullopt,
+                        .leads = leads,
+                        .module = module,
+                        .input_limit = limit,
+                        .with_weak_cell = std::nullopt,
+                        .weakest = 1.0};
     if (run.runtime > 0.0 * s) {
       try {
         solved.end = state_at(feed, run.end);
       } catch (const ModelError&) {  // at the very end of a collapsing pack nothing runs any more
       }
     }
-    add_weak_cell(solved, data::condition(build.supply.pack.condition ? *build.supply.pack.condition : "good"));
+    add_weak_cell(solved, data::condition(inputs.usual("supply.pack.condition", build.supply.pack.condition)));
     return solved;
   });
 }

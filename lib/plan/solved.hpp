@@ -46,7 +46,6 @@ struct SolvedSupply {
   Resistance leads;                // both wires; zero when they are not described
   std::optional<data::StepUpRow> module;
   std::optional<Current> input_limit;
-  Current most_current;
   std::optional<Run> with_weak_cell;  // for packs of several NiMH cells: one cell weaker than the rest
   double weakest;                     // its capacity over that of the others
 };
@@ -60,6 +59,8 @@ struct SolvedDraught {
   Rotation fan_speed;             // zero without a fan
   Voltage fan_voltage;            // zero without a fan
   std::optional<Density> fuel_piece;
+  std::optional<Fire> fire;
+  std::optional<Boiler> boiler;
   std::optional<Burning> burning;  // fire well alight
   Temperature water;               // at own-blower pressure: the hot fire is judged there
   bool measured;                   // the air flow was given
@@ -102,6 +103,8 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs);
 Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan);
 Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                      const Outcome<SolvedSupply>& supply);
+/// How far the tube goes in: as written, else as far as tube and chimney allow; nothing where those are not known.
+std::optional<Length> engaged_length(const Build& build, Inputs& inputs);
 Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught);
 Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                  const Outcome<SolvedSupply>& supply, const Outcome<SolvedDraught>& draught);

@@ -24,11 +24,7 @@ struct ToPressure {
   std::optional<Duration> own_blower, working;
 };
 ToPressure times(const Build& build, const Tuning& tuning) {
-  Inputs inputs({}, &tuning);
-  const auto fan = solve_fan(build, inputs);
-  const auto supply = solve_supply(build, inputs, fan);
-  const auto draught = solve_draught(build, inputs, fan, supply);
-  const auto raise = solve_raise(build, inputs, fan, supply, draught);
+  const auto raise = solve(build, {}, &tuning).raise;
   if (!raise) return {};
   return {raise->raise.time_of(RaiseEventKind::own_blower), raise->raise.time_of(RaiseEventKind::working)};
 }

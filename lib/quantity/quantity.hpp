@@ -111,7 +111,7 @@ constexpr Temperature kelvin(double t) { return Temperature() + t * K; }
 constexpr TemperatureRise above_absolute_zero(Temperature t) { return t - Temperature(); }
 constexpr double in_degC(Temperature t) { return in(above_absolute_zero(t), K) - 273.15; }
 
-/// Area of a circle; bore from an area.
+/// Area of a circle.
 inline Area circle(Length diameter) { return 0.78539816339744831 * diameter * diameter; }
 template <class Unit>
 bool is_finite(const quantity<Unit>& q) {

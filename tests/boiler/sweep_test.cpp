@@ -14,16 +14,7 @@ using namespace lumwright;
 
 namespace {
 FanDraught random_draught(Dice& dice) {
-  const Pressure p = dice.decade(20.0, 400.0) * Pa;
-  const VolumeFlow q = dice.decade(2.0, 50.0) * litre_per_s;
-  const double knee = dice.between(0.35, 0.75);
-  const FanCurve curve(dice.chance(0.5) ? FanKind::axial : FanKind::centrifugal, 4000.0 * rpm,
-                       {{0.0 * q, p}, {0.2 * q, 0.8 * p}, {0.4 * q, knee * p}, {0.6 * q, 0.53 * p}, {q, 0.0 * p}},
-                       {.origin = CurveOrigin::data_sheet,
-                        .sentence = "",
-                        .standing = "",
-                        .pressure = exactly(1.0),
-                        .flow = exactly(1.0)});
+  const FanCurve curve = random_curve(dice);
   FanDraught draught{
       .fan = [curve](Rotation n) { return running(curve, n); },
       .motor =

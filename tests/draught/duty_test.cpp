@@ -12,13 +12,6 @@
 using namespace lumwright;
 
 namespace {
-CurveBasis test_basis() {
-  return {.origin = CurveOrigin::data_sheet,
-          .sentence = "",
-          .standing = "",
-          .pressure = exactly(1.0),
-          .flow = exactly(1.0)};
-}
 FanPoint at(double litres_per_second, double pascal) {
   return {.flow = litres_per_second * litre_per_s, .pressure = pascal * Pa};
 }

@@ -5,18 +5,12 @@
 #include "near.hpp"
 #include "published.hpp"
 #include "quantity/errors.hpp"
+#include "random_path.hpp"
 #include <doctest/doctest.h>
 
 using namespace lumwright;
 
 namespace {
-CurveBasis test_basis() {
-  return {.origin = CurveOrigin::data_sheet,
-          .sentence = "",
-          .standing = "",
-          .pressure = exactly(1.0),
-          .flow = exactly(1.0)};
-}
 FanCurve curve(std::vector<FanPoint> points) { return {FanKind::axial, 5000.0 * rpm, points, test_basis()}; }
 FanPoint at(double litres_per_second, double pascal) {
   return {.flow = litres_per_second * litre_per_s, .pressure = pascal * Pa};

@@ -86,18 +86,26 @@ inline FixedTemperatures random_fire(Dice& dice) {
                             .fuel_per_air = dice.between(0.0, 0.1)});
 }
 
+/// A data sheet without a spread.
+inline CurveBasis test_basis() {
+  return {.origin = CurveOrigin::data_sheet,
+          .sentence = "",
+          .standing = "",
+          .pressure = exactly(1.0),
+          .flow = exactly(1.0)};
+}
+
 /// The curve of data::fan_shape's kind, with a knee: ends between those of a weak 40 mm fan and a strong 120 mm one.
-inline RunningFan random_fan(Dice& dice) {
+inline FanCurve random_curve(Dice& dice) {
   const Pressure p = dice.decade(20.0, 400.0) * Pa;
   const VolumeFlow q = dice.decade(2.0, 50.0) * litre_per_s;
   const double knee = dice.between(0.35, 0.75);
-  const FanCurve curve(dice.chance(0.5) ? FanKind::axial : FanKind::centrifugal, 4000.0 * rpm,
-                       {{0.0 * q, p}, {0.2 * q, 0.8 * p}, {0.4 * q, knee * p}, {0.6 * q, 0.53 * p}, {q, 0.0 * p}},
-                       {.origin = CurveOrigin::data_sheet,
-                        .sentence = "",
-                        .standing = "",
-                        .pressure = exactly(1.0),
-                        .flow = exactly(1.0)});
+  return FanCurve(dice.chance(0.5) ? FanKind::axial : FanKind::centrifugal, 4000.0 * rpm,
+                  {{0.0 * q, p}, {0.2 * q, 0.8 * p}, {0.4 * q, knee * p}, {0.6 * q, 0.53 * p}, {q, 0.0 * p}},
+                  test_basis());
+}
+inline RunningFan random_fan(Dice& dice) {
+  const FanCurve curve = random_curve(dice);
   return running(curve, dice.between(2000.0, 5000.0) * rpm);
 }
 

@@ -15,7 +15,7 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!cylinders.bore) missing.emplace_back("engine.cylinders.bore");
   if (!cylinders.blast_nozzle) missing.emplace_back("engine.cylinders.blast_nozzle");
   if (!missing.empty()) return lacking(std::move(missing));
-  const Rule usual = rule<double>(solved, "rule.blast_nozzle");
+  const Rule usual = rule<double>("rule.blast_nozzle");
   const Length nozzle = *cylinders.blast_nozzle, bore = *cylinders.bore;
   const Length least = usual.input.low * bore, most = usual.input.high * bore;
   const auto text = [&](Length length) {

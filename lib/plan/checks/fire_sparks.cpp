@@ -25,7 +25,7 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const Speeds gas = speeds(d);
-  const Rule char_piece = rule<Density>(solved, "rule.char_piece");
+  const Rule char_piece = rule<Density>("rule.char_piece");
   const Density piece = char_piece.input.value.si * kg_per_m3;
   const Viscosity mu = air_viscosity(d.hot_flow.firebox_gas);
   const Velocity hangs_small = terminal_velocity({small, piece}, gas.gas, mu),

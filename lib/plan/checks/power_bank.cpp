@@ -12,18 +12,19 @@ std::optional<Finding> judge(const Solved& solved) {
   f.value = measure(solved, least);
   f.limit = measure(solved, bank.sleeps_below.high);
   f.bound = Bound::at_least;
-  f.verdict = s.most_current > bank.port_limit.high || least < bank.sleeps_below.low   ? Verdict::fail
-              : s.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch
-                                                                                       : Verdict::pass;
+  f.verdict = s.run.most_current > bank.port_limit.high || least < bank.sleeps_below.low   ? Verdict::fail
+              : s.run.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch
+                                                                                           : Verdict::pass;
   f.why = fmt::format(
       "it is asked for {} to {}; many banks switch themselves off below {} to {}, and give {} to {} at most",
-      say(solved, least), say(solved, s.most_current), say(solved, bank.sleeps_below.low),
+      say(solved, least), say(solved, s.run.most_current), say(solved, bank.sleeps_below.low),
       say(solved, bank.sleeps_below.high), say(solved, bank.port_limit.low), say(solved, bank.port_limit.high));
   if (f.verdict != Verdict::pass) f.action = "try your bank with this load for a minute before you rely on it";
   f.source = s.pack_input.cell.source;
   f.standing = s.pack_input.cell.standing;
   f.formula = "I_off < I < I_port";
-  f.terms = {computed(solved, "I", "least current", least), computed(solved, "I_most", "most current", s.most_current),
+  f.terms = {computed(solved, "I", "least current", least),
+             computed(solved, "I_most", "most current", s.run.most_current),
              computed(solved, "I_off", "may switch off below", bank.sleeps_below.high),
              computed(solved, "I_port", "least of the port limits", bank.port_limit.low)};
   return f;

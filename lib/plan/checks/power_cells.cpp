@@ -7,7 +7,7 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const Current one_hour = s.pack_input.capacity / hour,
-                each = s.most_current / static_cast<double>(s.pack_input.parallel);
+                each = s.run.most_current / static_cast<double>(s.pack_input.parallel);
   const double rate = each / one_hour;
   const Band<double>& most = s.pack_input.cell.most_rate;
   Finding f;

@@ -20,11 +20,11 @@ std::optional<Finding> judge(const Solved& solved) {
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "I_most <= continuous share * rating; a short carries E / R";
-  f.terms = {computed(solved, "I_most", "most current, end of discharge", s.most_current),
+  f.terms = {computed(solved, "I_most", "most current, end of discharge", s.run.most_current),
              computed(solved, "share", "that the fuse carries for ever", rule.continuous)};
   std::string advice;
   try {
-    advice = say(solved, fuse_for(s.most_current, rule));
+    advice = say(solved, fuse_for(s.run.most_current, rule));
   } catch (const ModelError&) {
     advice = "one larger than the usual small sizes";
   }
@@ -36,12 +36,12 @@ std::optional<Finding> judge(const Solved& solved) {
     return f;
   }
   const Current fuse = rating->value.si * A, shorted = short_circuit_current(s.pack);
-  const FuseCheck check = check_fuse({fuse, s.most_current, shorted}, rule);
-  f.value = measure(solved, s.most_current, "supply.fuse");
+  const FuseCheck check = check_fuse({fuse, s.run.most_current, shorted}, rule);
+  f.value = measure(solved, s.run.most_current, "supply.fuse");
   f.limit = measure(solved, rule.continuous * fuse, "supply.fuse");
   f.verdict = !check.carries || !check.short_opens ? Verdict::fail : Verdict::pass;
   f.why = fmt::format("at the end of the charge {} flows, {} of the fuse's rating; a short would carry {} at first",
-                      say(solved, s.most_current), percent(check.load_share, 2), say(solved, shorted));
+                      say(solved, s.run.most_current), percent(check.load_share, 2), say(solved, shorted));
   if (!check.carries) f.action = fmt::format("the fuse would blow in use: fit {}", advice);
   if (!check.short_opens) f.action = fmt::format("a short would not open it: fit {}", advice);
   f.terms.push_back(term(solved, "I_n", "rating of the fuse", "supply.fuse"));

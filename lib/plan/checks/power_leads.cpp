@@ -8,20 +8,20 @@ std::optional<Finding> judge(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
   const part::LeadsPart& leads = solved.build.supply.leads;
   if (!leads.section && !leads.length) return lacking({"supply.leads.section", "supply.leads.length"});
-  const Voltage drop = s.most_current * s.leads, allowed = 0.03 * s.run.end.voltage;
+  const Voltage drop = s.run.most_current * s.leads, allowed = 0.03 * s.run.end.voltage;
   Finding f;
   f.value = measure(solved, drop);
   f.limit = measure(solved, allowed);
   f.verdict = drop <= allowed ? Verdict::pass : Verdict::watch;
   f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads),
-                      say(solved, s.most_current), say(solved, drop));
+                      say(solved, s.run.most_current), say(solved, drop));
   if (f.verdict != Verdict::pass) f.action = "shorter or thicker wires, or put the step-up at the pack's end";
   f.source = "wire resistance by section (IEC 60228, DIN VDE 0295); 3 % of the voltage is common practice, no source";
   f.standing = "practice";
   f.formula = "drop = 2 L r I <= 3 % of V";
   f.terms = {term(solved, "A", "copper section", "supply.leads.section"),
              term(solved, "L", "length, one way", "supply.leads.length"), computed(solved, "R", "both wires", s.leads),
-             computed(solved, "I", "most current", s.most_current)};
+             computed(solved, "I", "most current", s.run.most_current)};
   return f;
 }
 }  // namespace

@@ -9,21 +9,21 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!s.feed.step_up) return std::nullopt;
   if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
   Finding f;
-  f.value = measure(solved, s.most_current, "supply.step_up.input_limit");
+  f.value = measure(solved, s.run.most_current, "supply.step_up.input_limit");
   f.limit = measure(solved, *s.input_limit, "supply.step_up.input_limit");
-  f.verdict = s.most_current > *s.input_limit         ? Verdict::fail
-              : s.most_current > 0.9 * *s.input_limit ? Verdict::watch
-                                                      : Verdict::pass;
+  f.verdict = s.run.most_current > *s.input_limit         ? Verdict::fail
+              : s.run.most_current > 0.9 * *s.input_limit ? Verdict::watch
+                                                          : Verdict::pass;
   f.why = fmt::format(
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
-      say(solved, s.run.start.current), say(solved, s.most_current), say(solved, *s.input_limit));
+      say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));
   if (f.verdict != Verdict::pass)
     f.action = "more cells in series (less current for the same power), a higher stop, or a larger module";
   f.source = s.module ? s.module->source : "what you stated";
   f.standing = s.module ? s.module->standing : "measured";
   f.formula = "V I = output power + losses(V, I)";
   f.terms = {computed(solved, "I_0", "input current, pack fresh", s.run.start.current),
-             computed(solved, "I_1", "most input current", s.most_current),
+             computed(solved, "I_1", "most input current", s.run.most_current),
              computed(solved, "V_1", "pack voltage at the end", s.run.end.voltage),
              computed(solved, "P", "power at the fan", s.start.fan)};
   if (s.run.step_up_efficiency_start)

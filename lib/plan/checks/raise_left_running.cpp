@@ -15,7 +15,7 @@ std::optional<Finding> judge(const Solved& solved) {
   if (!event) return std::nullopt;
   const MassFlow steam = evaporation(event->at);
   const Mass water = r.input.boiler.water;
-  const Rule least = rule<Duration>(solved, "rule.water_watch");
+  const Rule least = rule<Duration>("rule.water_watch");
   Finding f;
   f.source = "heat that the fire then gives over the latent heat of steam; half gone in under " +
              format(least.input.value, least.input.unit) + " is to watch";
