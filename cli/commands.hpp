@@ -2,9 +2,14 @@
 #pragma once
 #include "exit_status.hpp"
 #include "options.hpp"
+#include <stdexcept>
 #include <string>
 
 namespace lumwright::cli {
+/// The command has no answer for this input; what() says why. Leaves with 1.
+struct NoAnswer : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
 struct Answer {
   std::string text;
   ExitStatus status = fine;
@@ -13,6 +18,9 @@ Answer check(const Options& options);
 Answer explain(const Options& options);
 Answer trace(const Options& options);
 Answer tune(const Options& options);
+Answer bench(const Options& options);
+Answer draw(const Options& options);
+Answer sheet(const Options& options);
 Answer create(const Options& options);  // `new`
 Answer units(const Options& options);
 Answer schema(const Options& options);

@@ -72,6 +72,61 @@ bool same_file(const std::string& one, const std::string& other) {
   return std::filesystem::equivalent(one, other, ignored);
 }
 
+std::string printable_name(const std::string& name) { return printable(name); }
+
+namespace {
+/// Files under passing names; what was not given its own name is removed.
+class Passing {
+ public:
+  explicit Passing(const std::filesystem::path& folder)
+      : folder_(folder), mark_(fmt::format(".{:08x}.part", std::random_device()())) {}
+  ~Passing() {
+    for (const std::string& name : waiting_) {
+      std::error_code ignored;
+      std::filesystem::remove(folder_ / (name + mark_), ignored);
+    }
+  }
+  Passing(const Passing&) = delete;
+  Passing& operator=(const Passing&) = delete;
+  void add(const NamedText& file) {
+    create_file((folder_ / (file.name + mark_)).string(), file.text);
+    waiting_.push_back(file.name);
+  }
+  void settle() {
+    while (!waiting_.empty()) {
+      std::error_code why;
+      std::filesystem::rename(folder_ / (waiting_.back() + mark_), folder_ / waiting_.back(), why);
+      if (why)
+        throw FileError(
+            fmt::format("cannot replace {}: {}", printable((folder_ / waiting_.back()).string()), why.message()));
+      waiting_.pop_back();
+    }
+  }
+
+ private:
+  std::filesystem::path folder_;
+  std::string mark_;
+  std::vector<std::string> waiting_;
+};
+}  // namespace
+
+void write_folder(const std::string& folder, const std::vector<NamedText>& files) {
+  std::error_code why;
+  const bool made = std::filesystem::create_directories(folder, why);
+  if (why || !std::filesystem::is_directory(folder))
+    throw FileError(fmt::format("cannot make the folder {}: {}", printable(folder),
+                                why ? why.message() : "there is a file of that name"));
+  try {
+    Passing passing(folder);
+    for (const NamedText& file : files) passing.add(file);
+    passing.settle();
+  } catch (...) {
+    std::error_code ignored;
+    if (made) std::filesystem::remove(folder, ignored);  // if it is empty
+    throw;
+  }
+}
+
 void replace_file(const std::string& name, const std::string& text) {
   const std::string torso = fmt::format("{}.{:08x}.part", name, std::random_device()());
   create_file(torso, text);

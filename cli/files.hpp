@@ -1,6 +1,7 @@
 // Files in and out: a description read whole, an answer written whole.
 #pragma once
 #include "input/source.hpp"
+#include "report/named_text.hpp"
 #include <stdexcept>
 #include <string>
 
@@ -28,4 +29,10 @@ void replace_file(const std::string& name, const std::string& text);
 /// Creates the file in the same step in which it makes sure that there was none. Throws FileError where there is one or
 /// none can be made; WriteError, with the torso removed, where it cannot be filled.
 void create_file(const std::string& name, const std::string& text);
+/// Writes all files into a folder, which is made if it is not there: each under a passing name first, and only when all
+/// are whole are they given their own, so that each is whole or absent. Files of these names are replaced, others left
+/// alone. Throws FileError or WriteError.
+void write_folder(const std::string& folder, const std::vector<NamedText>& files);
+/// A name fit to be shown.
+std::string printable_name(const std::string& name);
 }  // namespace lumwright::cli

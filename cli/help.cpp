@@ -9,6 +9,9 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
                               show how one check came about
   lumwright trace FILE        the raise through time, for a spreadsheet
   lumwright tune FILE LOG     learn from a measured lighting-up
+  lumwright draw FILE -o DIR  1:1 templates for tin and brass, to print and cut
+  lumwright sheet FILE        what to measure, cut, drill, and in which order
+  lumwright bench READINGS    the curve of an unmarked fan from a shop-made test
   lumwright new FILE          write a description to fill in
   lumwright units             list the units that may be written
   lumwright schema            print the JSON Schema of descriptions
@@ -39,9 +42,19 @@ Options of check, explain and tune
 Options of check
   --format text               a page to read (usual)
   --format json               one JSON object, all numbers in SI
+Options of check and explain
+  --samples 1000              in how many worlds every value that is not known
+                              for sure is drawn from its spread (usual: 1000);
+                              0 for none, and for no bands
+  --seed 1                    other worlds (usual: 1); the same seed gives the
+                              same answer, to the last letter
 Options of check, explain and trace
   --untuned                   leave out what was tuned: mine.tuned.yaml beside
                               mine.yaml is read by itself when it is there
+Options of draw
+  -o DIR                      the folder that the files go to
+  --paper, --scale-x, --scale-y, --draft
+                              see `lumwright help draw`
 Options of trace
   --csv                       a table with a line for each time (usual)
   --json                      one JSON object with the events as well
@@ -70,7 +83,14 @@ constexpr std::string_view check_page = R"(lumwright check FILE: judge a build
   time and clearances; each check with its limit, the reason, what to do and the
   source; what was assumed; and the cautions that apply.
 
+  Figures in brackets are bands: eight of ten worlds lie between. A check that
+  passes as described, but holds in fewer than nine worlds of ten, is to be
+  watched; in fewer than five, it fails. The report names what widens the answer
+  most, and what to measure next.
+
   --format text | json        a page to read, or one JSON object in SI units
+  --samples N                 worlds to try (usual: 1000; 0 for no bands)
+  --seed N                    other worlds (usual: 1)
   --units as-written | metric | imperial
   --colour auto | always | never
 
@@ -89,6 +109,8 @@ constexpr std::string_view explain_page = R"(lumwright explain CHECK FILE: show 
   the result against its limit, where the rule comes from, and how sure it is.
   The name of a check stands in brackets behind its title in the report.
 
+  --samples N                 worlds to try (usual: 1000; 0 for no bands)
+  --seed N                    other worlds (usual: 1)
   --units as-written | metric | imperial
   --colour auto | always | never
 
@@ -163,11 +185,85 @@ Example of a log
 Leaves with 0; with 1 when nothing can be tuned, and says why; with 2 when FILE
 or LOG cannot be used.
 )";
+constexpr std::string_view draw_page = R"(lumwright draw FILE -o DIR: 1:1 templates for tin and brass
+
+  Writes into the folder DIR, which is made if it is not there:
+    templates.pdf             every part at true size, to print at 100 %, check
+                              with the two bars, and stick on the metal
+    templates-1.svg ...       the same, one sheet each
+    flange_mm.dxf ...         each part for a machine (DXF R12, millimetres)
+    holes.csv                 co-ordinates of every hole, about the middle of
+                              the part and from the edges that touch it
+    sheet.txt                 the build sheet, as `lumwright sheet` prints it
+  Files of these names are replaced, others are left alone. A build that fails
+  a check of fit or making (fit.*, make.*) is not drawn, unless as a draft. The
+  screw holes of a fan whose sizes no table fixes are drawn only when the
+  description says `measured: yes` under fan.holes.
+
+  --paper A4 | Letter         the paper you print on (usual: A4)
+  --scale-x 99.2 mm           what the 100 mm bar across the paper measures on
+  --scale-y 150.4 mm          your print, and the 150 mm bar along it: the next
+                              print comes out true. Not for DXF
+  --draft                     draw what fails as well, with DRAFT across it
+  --untuned                   leave out what was tuned
+
+Examples
+  lumwright draw mine.yaml -o bench
+  lumwright draw mine.yaml -o bench --paper Letter --scale-x "99.5 mm"
+
+Leaves with 0; with 1 when the build is not to be drawn, and says why; with 2
+when the description or an option cannot be used.
+)";
+constexpr std::string_view sheet_page = R"(lumwright sheet FILE: what goes to the bench
+
+  Prints what to measure before you cut, the cut list, the drill list in order
+  of size with pilot and step drills, taps and screws, where every hole lies,
+  and the order of work, with the cautions at the step where they bite.
+
+  --units as-written | metric | imperial
+  --colour auto | always | never
+  --untuned                   leave out what was tuned
+
+Example
+  lumwright sheet mine.yaml > bench.txt
+
+Leaves with 0; with 1 when the description has nothing to make in it.
+)";
+constexpr std::string_view bench_page = R"(lumwright bench READINGS: the curve of an unmarked fan
+
+  Works out a fan's curve from a test made with a box, plates with sharp holes
+  and a U-tube: corrected to air of 1.2 kg/m3 and to the rated voltage, with its
+  band, and with warnings of a box too small, a leak, readings out of range. The
+  last lines it prints go into a description as they are.
+  `lumwright new --readings FILE` writes a file of readings to fill in.
+
+  --box                       how to make the test box for this fan, and what
+                              each shortcut costs in accuracy
+  -o DIR                      everything into a folder: the lines for the
+                              description, CSV, JSON, the page, the test box,
+                              and its orifice plates at true size
+  --format text | json | csv
+  --paper A4 | Letter, --scale-x, --scale-y
+                              as in `lumwright help draw`
+  --units as-written | metric | imperial
+  --colour auto | always | never
+
+Examples
+  lumwright new --readings fan.yaml
+  lumwright bench --box fan.yaml
+  lumwright bench fan.yaml -o fan-test
+
+Leaves with 0; with 1 when no curve follows from the readings; with 2 when they
+cannot be used.
+)";
 constexpr std::string_view new_page = R"(lumwright new FILE: write a description to fill in
 
   Writes a description in which every key is explained. A file that is there
   already is left alone and the command leaves with 2. With - for FILE the
   description goes to standard output.
+
+  --readings                  readings of a shop-made fan test instead, for
+                              `lumwright bench`
 
 Example
   lumwright new mine.yaml
@@ -190,9 +286,9 @@ constexpr std::string_view help_page = R"(lumwright help COMMAND: more on one co
 struct Page {
   std::string_view topic, text;
 };
-constexpr Page pages[] = {{"", manual},          {"check", check_page},   {"explain", explain_page},
-                          {"trace", trace_page}, {"tune", tune_page},     {"new", new_page},
-                          {"units", units_page}, {"schema", schema_page}, {"help", help_page}};
+constexpr Page pages[] = {{"", manual},        {"check", check_page}, {"explain", explain_page}, {"trace", trace_page},
+                          {"tune", tune_page}, {"draw", draw_page},   {"sheet", sheet_page},     {"bench", bench_page},
+                          {"new", new_page},   {"units", units_page}, {"schema", schema_page},   {"help", help_page}};
 }  // namespace
 
 Answer help(const Options& options) {

@@ -1,6 +1,8 @@
 // lumwright: reads the command line, calls the library, prints, leaves. No physics here.
 #include "commands.hpp"
 #include "files.hpp"
+#include "report/build_sheet.hpp"
+#include "report/drawings.hpp"
 #include "report/explain.hpp"
 #include "report/trace.hpp"
 #include "terminal.hpp"
@@ -27,6 +29,12 @@ Answer run(const Options& options) {
       return trace(options);
     case Command::tune:
       return tune(options);
+    case Command::bench:
+      return bench(options);
+    case Command::draw:
+      return draw(options);
+    case Command::sheet:
+      return sheet(options);
     case Command::create:
       return create(options);
     case Command::units:
@@ -58,6 +66,12 @@ int main(int argc, char** argv) {
   } catch (const UnknownCheck& e) {
     return complain(std::string("lumwright: ") + e.what(), bad_input);
   } catch (const NoSeries& e) {
+    return complain(std::string("lumwright: ") + e.what(), fails);
+  } catch (const NoAnswer& e) {
+    return complain(std::string("lumwright: ") + e.what(), fails);
+  } catch (const NotDrawn& e) {
+    return complain(std::string("lumwright: ") + e.what(), fails);
+  } catch (const NothingToMake& e) {
     return complain(std::string("lumwright: ") + e.what(), fails);
   } catch (const NotTuned& e) {
     return complain(std::string("lumwright: ") + e.what(), fails);

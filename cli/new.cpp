@@ -1,3 +1,4 @@
+#include "build/readings.hpp"
 #include "build/template.hpp"
 #include "commands.hpp"
 #include "files.hpp"
@@ -6,8 +7,15 @@
 
 namespace lumwright::cli {
 Answer create(const Options& options) {
-  if (options.file == "-") return {new_description()};
-  create_file(options.file, new_description());
+  const std::string text = options.readings ? new_fan_readings() : new_description();
+  if (options.file == "-") return {text};
+  create_file(options.file, text);
+  if (options.readings)
+    return {
+        fmt::format("{0} is written: readings of a fan test, with every key explained.\n"
+                    "How to make the test box: lumwright bench --box {0}\n"
+                    "With your own readings in it: lumwright bench {0}\n",
+                    printable(options.file))};
   return {
       fmt::format("{0} is written: a description with every key explained.\n"
                   "Put your own numbers in, delete what you do not know, then: lumwright check {0}\n",

@@ -2,6 +2,7 @@
 #include "input/utf8.hpp"
 #include "quantity/words.hpp"
 #include <CLI/CLI.hpp>
+#include <charconv>
 #include <fmt/format.h>
 #include <functional>
 
@@ -12,8 +13,9 @@ struct CommandWord {
   Command command;
 };
 constexpr CommandWord commands[] = {
-    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace},   {"tune", Command::tune},
-    {"new", Command::create},  {"units", Command::units},     {"schema", Command::schema}, {"help", Command::help}};
+    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace}, {"tune", Command::tune},
+    {"draw", Command::draw},   {"sheet", Command::sheet},     {"bench", Command::bench}, {"new", Command::create},
+    {"units", Command::units}, {"schema", Command::schema},   {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -43,7 +45,10 @@ struct Raw {
   std::string series{};
   bool csv = false, json = false;  // of trace
   bool untuned = false;
+  std::string samples = "1000", seed = "1";
   std::string log{};
+  std::string folder, paper = "A4", bar_x, bar_y;  // of draw
+  bool draft = false, test_box = false, readings = false;
   bool help = false, version = false;
 };
 void add_style(CLI::App& command, Raw& raw) {
@@ -60,6 +65,10 @@ void add_commands(CLI::App& app, Raw& raw) {
   explain.add_option("CHECK", raw.check_id);
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
+  for (CLI::App* one : {&check, &explain}) {
+    one->add_option("--samples", raw.samples);
+    one->add_option("--seed", raw.seed);
+  }
   CLI::App& trace = *app.add_subcommand("trace");
   trace.add_option("FILE", raw.file);
   trace.add_flag("--csv", raw.csv);
@@ -69,8 +78,29 @@ void add_commands(CLI::App& app, Raw& raw) {
   tune.add_option("FILE", raw.file);
   tune.add_option("LOG", raw.log);
   add_style(tune, raw);
-  for (CLI::App* one : {&check, &explain, &trace}) one->add_flag("--untuned", raw.untuned);
-  app.add_subcommand("new")->add_option("FILE", raw.file);
+  CLI::App& draw = *app.add_subcommand("draw");
+  draw.add_option("FILE", raw.file);
+  draw.add_option("-o,--output", raw.folder);
+  draw.add_option("--paper", raw.paper);
+  draw.add_option("--scale-x", raw.bar_x);
+  draw.add_option("--scale-y", raw.bar_y);
+  draw.add_flag("--draft", raw.draft);
+  CLI::App& bench = *app.add_subcommand("bench");
+  bench.add_option("READINGS", raw.file);
+  bench.add_option("--format", raw.format);
+  bench.add_option("-o,--output", raw.folder);
+  bench.add_option("--paper", raw.paper);
+  bench.add_option("--scale-x", raw.bar_x);
+  bench.add_option("--scale-y", raw.bar_y);
+  bench.add_flag("--box", raw.test_box);
+  add_style(bench, raw);
+  CLI::App& sheet = *app.add_subcommand("sheet");
+  sheet.add_option("FILE", raw.file);
+  add_style(sheet, raw);
+  for (CLI::App* one : {&check, &explain, &trace, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
+  CLI::App& create = *app.add_subcommand("new");
+  create.add_option("FILE", raw.file);
+  create.add_flag("--readings", raw.readings);
   app.add_subcommand("units");
   app.add_subcommand("schema");
   app.add_subcommand("help")->add_option("COMMAND", raw.topic);
@@ -112,6 +142,14 @@ void refuse_top_level(const CLI::App& app) {
 void require(const std::string& argument, std::string_view name, std::string_view usage) {
   if (argument.empty()) throw UsageError(fmt::format("{} is missing: lumwright {}", name, usage));
 }
+/// A whole number from 0 to `most`.
+std::uint64_t whole(std::string_view option, const std::string& text, std::uint64_t most) {
+  std::uint64_t number = 0;
+  const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
+  if (fault != std::errc() || end != text.data() + text.size() || number > most)
+    throw UsageError(fmt::format("{} takes a whole number from 0 to {}, not `{}`", option, most, printable(text)));
+  return number;
+}
 void trace_options(const Raw& raw, Options& out) {
   require(raw.file, "FILE", "trace FILE");
   if (raw.csv && raw.json) throw UsageError("`--csv` and `--json` ask for two forms: take one of them");
@@ -124,7 +162,9 @@ Options options_of(Command command, const Raw& raw) {
   out.command = command;
   out.file = raw.file;
   out.check_id = raw.check_id;
-  out.format = chosen<Format>("--format", raw.format, {{"text", Format::text}, {"json", Format::json}});
+  std::vector<Word<Format>> formats = {{"text", Format::text}, {"json", Format::json}};
+  if (command == Command::bench) formats.push_back({"csv", Format::csv});
+  out.format = chosen<Format>("--format", raw.format, formats);
   out.units = chosen<UnitSystem>(
       "--units", raw.units,
       {{"as-written", UnitSystem::as_written}, {"metric", UnitSystem::metric}, {"imperial", UnitSystem::imperial}});
@@ -135,9 +175,25 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
   if (command == Command::trace) trace_options(raw, out);
   out.untuned = raw.untuned;
+  if (command == Command::check || command == Command::explain) out.samples = whole("--samples", raw.samples, 1000000);
+  out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;
   if (command == Command::tune) require(raw.file, "FILE", "tune FILE LOG");
   if (command == Command::tune) require(raw.log, "LOG", "tune FILE LOG");
+  if (command == Command::bench) require(raw.file, "READINGS", "bench READINGS");
+  if (command == Command::draw || command == Command::bench)
+    out.paper = chosen<std::string_view>("--paper", raw.paper, {{"A4", "A4"}, {"Letter", "Letter"}});
+  if (command == Command::draw) {
+    require(raw.file, "FILE", "draw FILE -o DIR");
+    require(raw.folder, "DIR", "draw FILE -o DIR");
+  }
+  out.folder = raw.folder;
+  out.bar_x = raw.bar_x;
+  out.bar_y = raw.bar_y;
+  out.draft = raw.draft;
+  out.test_box = raw.test_box;
+  out.readings = raw.readings;
+  if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
   if (command == Command::create) require(raw.file, "FILE", "new FILE");
   return out;
 }

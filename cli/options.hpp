@@ -1,6 +1,8 @@
 // The command line, taken apart. The only door to the argument parser.
 #pragma once
 #include "quantity/format.hpp"
+#include <cstddef>
+#include <cstdint>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -12,7 +14,7 @@ struct UsageError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class Command { tune, help, version, check, explain, trace, create, units, schema };
+enum class Command { bench, draw, sheet, tune, help, version, check, explain, trace, create, units, schema };
 enum class Format { text, json, csv };
 enum class Colour { when_terminal, always, never };
 
@@ -21,9 +23,17 @@ struct Options {
   std::string topic{};  // of help: the command it is asked for, or empty
   std::string file{};   // "-" is standard input, for `new` standard output
   std::string check_id{};
-  std::string log{};     // of tune
-  bool untuned = false;  // what was tuned beside the description is ignored
-  std::string series{};  // of trace; empty: the usual one
+  std::string log{};        // of tune
+  bool untuned = false;     // what was tuned beside the description is ignored
+  std::string series{};     // of trace; empty: the usual one
+  std::size_t samples = 0;  // worlds to try for the bands; none: no bands
+  std::uint64_t seed = 1;
+  std::string folder{};          // of draw: where the files go
+  std::string paper = "A4";      // of draw
+  std::string bar_x{}, bar_y{};  // of draw: what the bars measured on paper
+  bool test_box = false;         // of bench: how to make it
+  bool readings = false;         // of new: readings of a fan test
+  bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;
   Colour colour = Colour::when_terminal;

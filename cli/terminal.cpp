@@ -11,11 +11,11 @@
 
 namespace lumwright::cli {
 namespace {
-bool output_is_terminal() {
+bool is_terminal(std::FILE* stream) {
 #ifdef _WIN32
-  return _isatty(_fileno(stdout)) != 0;
+  return _isatty(_fileno(stream)) != 0;
 #else
-  return isatty(fileno(stdout)) != 0;
+  return isatty(fileno(stream)) != 0;
 #endif
 }
 std::string_view environment(const char* name) {
@@ -25,8 +25,9 @@ std::string_view environment(const char* name) {
 }  // namespace
 
 bool terminal_takes_colour() {
-  return environment("NO_COLOR").empty() && environment("TERM") != "dumb" && output_is_terminal();
+  return environment("NO_COLOR").empty() && environment("TERM") != "dumb" && is_terminal(stdout);
 }
+bool complaints_go_to_terminal() { return environment("TERM") != "dumb" && is_terminal(stderr); }
 void survive_closed_pipes() {
 #ifdef SIGPIPE
   std::signal(SIGPIPE, SIG_IGN);

@@ -4,6 +4,7 @@
 #include "files.hpp"
 #include "plan/assess.hpp"
 #include "plan/tune.hpp"
+#include "progress.hpp"
 #include <string_view>
 
 namespace lumwright::cli {
@@ -22,6 +23,10 @@ std::optional<Tuning> tuned_beside(const Options& options) {
 Assessment assessed(const Options& options) {
   const Build build = read_build(read_file(options.file));
   const auto tuning = tuned_beside(options);
-  return assess(build, options.units, tuning ? &*tuning : nullptr);
+  Progress progress("worlds");
+  const WorldsAsked worlds{.count = options.samples,
+                           .seed = options.seed,
+                           .progress = [&](std::size_t done, std::size_t of) { progress.show(done, of); }};
+  return assess(build, options.units, tuning ? &*tuning : nullptr, worlds);
 }
 }  // namespace lumwright::cli

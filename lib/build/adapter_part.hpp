@@ -35,21 +35,25 @@ struct FlangeHoles {
 
 struct Flange {
   Given<Length> outside, thickness;
+  Text material;
   FlangeHoles holes;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"outside", "outside diameter", "34 mm"}, self.outside, Limits{"4 mm", "500 mm"});
+    v({"outside", "outside diameter", "38 mm"}, self.outside, Limits{"4 mm", "500 mm"});
     v({"thickness", "thickness of the plate", "1.5 mm"}, self.thickness, Limits{"0.1 mm", "30 mm"});
+    v({"material", "what it is made of", "brass", expert}, self.material, &metal_words);
     v.section({"holes", "screw holes", ""}, self.holes);
   }
 };
 
 struct Box {
   Given<Length> diameter, height, sheet;
-  Text material;
+  Text shape, material;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"diameter", "diameter of the box (of a square one: its side)", "84 mm"}, self.diameter, Limits{"10 mm", "1 m"});
+    v({"shape", "round or square, seen from above", "round", expert}, self.shape, &shape_words);
+    v({"diameter", "inside diameter of the box (of a square one: its side)", "84 mm"}, self.diameter,
+      Limits{"10 mm", "1 m"});
     v({"height", "height inside", "52 mm"}, self.height, Limits{"3 mm", "1 m"});
     v({"sheet", "thickness of the sheet", "0.24 mm"}, self.sheet, Limits{"0.05 mm", "10 mm"});
     v({"material", "what it is made of", "tinplate"}, self.material, &metal_words);

@@ -16,6 +16,29 @@ struct FanRating {
   }
 };
 
+/// Where it is screwed down: for drawings.
+struct FanHoles {
+  Text measured;
+  Given<Length> pitch, diameter, opening, inlet_x, inlet_y;
+  Points<Length, Length> lugs;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"measured", "whether the sizes here, or those of the table, were compared with the fan in hand", "yes"},
+      self.measured, &yes_words);
+    v({"pitch", "distance of the screw holes along a side (axial fans)", "40 mm"}, self.pitch,
+      Limits{"5 mm", "490 mm"});
+    v({"diameter", "diameter of its screw holes", "4.3 mm"}, self.diameter, Limits{"1 mm", "20 mm"});
+    v({"opening", "bore of its air passage, or of a centrifugal fan's inlet", "48 mm"}, self.opening,
+      Limits{"3 mm", "490 mm"});
+    v({"lugs", "places of a centrifugal fan's screw holes, from the corner of its body, outlet edge at the bottom",
+       "[ [4.3 mm, 45.4 mm], [47.3 mm, 7.4 mm] ]"},
+      self.lugs, Limits{"-50 mm", "500 mm"}, Limits{"-50 mm", "500 mm"});
+    v({"inlet_x", "centre of a centrifugal fan's inlet, from the same corner", "25 mm"}, self.inlet_x,
+      Limits{"0 mm", "500 mm"});
+    v({"inlet_y", "the same, upwards", "26 mm"}, self.inlet_y, Limits{"0 mm", "500 mm"});
+  }
+};
+
 struct FanPart {
   Text kind, mount;
   Given<Length> frame, thickness;
@@ -25,6 +48,7 @@ struct FanPart {
   Given<Voltage> starts_at;
   Given<Temperature> gas_limit;
   Given<Mass> mass;
+  FanHoles holes;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"kind", "axial (air straight through) or centrifugal (air out at the side)", "axial"}, self.kind, &fan_words);
@@ -40,6 +64,7 @@ struct FanPart {
     v({"gas_limit", "hottest gas it may draw", "70 degC"}, self.gas_limit, Limits{"20 degC", "600 degC"});
     v({"mount", "on top of the box, or inside it", "outside"}, self.mount, &mount_words);
     v({"mass", "mass of the fan", "45 g"}, self.mass, Limits{"1 g", "20 kg"});
+    v.section({"holes", "where it is screwed down, for drawings", "", expert}, self.holes);
   }
 };
 }  // namespace lumwright::part

@@ -32,7 +32,7 @@ struct Text {
   explicit operator bool() const { return value.has_value(); }
   const std::string& operator*() const { return *value; }
 };
-/// A list of pairs, such as a fan's [flow, pressure]; in the author's order, first members rising.
+/// A list of pairs in the author's order, such as a fan's [flow, pressure], first members rising; or places [x, y].
 template <class X, class Y>
 struct Points {
   struct Point {

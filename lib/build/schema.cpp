@@ -67,6 +67,8 @@ class SchemaWriter {
       property["enum"] = allowed();
       for (const std::string& word : allowed())  // an editor reads 304 as a number
         if (word.find_first_not_of("0123456789") == std::string::npos) property["enum"].push_back(std::stoi(word));
+      for (const std::string& word : allowed())  // and these as truth values
+        if (word == "yes" || word == "no") property["enum"].push_back(word == "yes");
       return;
     }
     property["type"] = {"string", "number"};

@@ -60,11 +60,13 @@ struct ControlPart {
 
 struct LeadsPart {
   Given<Area> section;
-  Given<Length> length;
+  Given<Length> length, outside;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"section", "copper section of each wire", "0.25 mm2"}, self.section, Limits{"0.01 mm2", "50 mm2"});
     v({"length", "length from pack to fan, one way", "350 mm"}, self.length, Limits{"0 mm", "50 m"});
+    v({"outside", "size of the pair of wires over the insulation, where they pass the box", "3 mm", expert},
+      self.outside, Limits{"0.5 mm", "20 mm"});
   }
 };
 

@@ -11,6 +11,8 @@ std::vector<std::string> condition_words();
 std::vector<std::string> module_words();
 std::vector<std::string> fan_words();
 std::vector<std::string> mount_words();
+std::vector<std::string> shape_words();
+std::vector<std::string> yes_words();
 std::vector<std::string> inlet_words();
 std::vector<std::string> joint_words();
 std::vector<std::string> control_words();

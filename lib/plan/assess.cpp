@@ -1,4 +1,5 @@
 #include "plan/assess.hpp"
+#include "plan/bands.hpp"
 #include "plan/cautions.hpp"
 #include "plan/check.hpp"
 #include "plan/results.hpp"
@@ -33,20 +34,31 @@ Verdict overall(const std::vector<Finding>& findings) {
 }  // namespace
 
 Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning) {
+  return assess(build, units, tuning, WorldsAsked{});
+}
+
+Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds) {
   Solved solved = solve(build, {}, tuning);
   solved.units = units;
+  solved.spread_tried = worlds.count > 0;
+  return judged(solved, tuning, worlds);
+}
+
+Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
+  const Build& build = solved.build;
   Assessment assessment{.build = build.name ? *build.name : std::string(),
                         .file = build.file,
                         .tuned = tuning != nullptr ? tuning->file : std::string(),
                         .verdict = Verdict::unknown,
                         .results = results_of(solved),
                         .checks = {},
-                        .assumed = solved.inputs.assumed(units),
+                        .assumed = solved.inputs.assumed(solved.units),
                         .cautions = {},
                         .series = series_of(solved),
                         .events = events_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
+  if (worlds.count > 0) add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
   assessment.verdict = overall(assessment.checks);
   assessment.cautions = cautions_for(build, assessment);
   return assessment;

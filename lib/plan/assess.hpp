@@ -3,6 +3,7 @@
 #include "build/build.hpp"
 #include "plan/assessment.hpp"
 #include "plan/tuning.hpp"
+#include "plan/worlds.hpp"
 #include "quantity/format.hpp"
 
 namespace lumwright {
@@ -12,6 +13,12 @@ namespace lumwright {
 /// numbers are typed.
 /// `tuning`, if any, is what measured lighting-ups of this engine have taught.
 Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written, const Tuning* tuning = nullptr);
+/// The same with bands from many worlds: results get their low and high, checks the share of worlds in which they hold,
+/// and a verdict gives way to the shares: it fails if it fails as described or holds in fewer than half of the worlds,
+/// and is to watch if it holds in fewer than nine of ten. Throws ModelError for more than 16 million worlds.
+Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds);
+/// The same of a build that is solved already. `spread_tried` of the solved model is true when worlds are asked for.
+Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds);
 
 struct CheckName {
   std::string_view id, title, asks;

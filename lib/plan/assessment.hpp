@@ -1,6 +1,8 @@
 // The one answer: everything lumwright found out about a build. Every surface is a view of this.
 #pragma once
 #include "quantity/kind.hpp"
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <variant>
@@ -17,10 +19,13 @@ struct Measure {
   std::string unit{};
 };
 
+/// `low` and `high` are there when many worlds were tried: eight in ten lie between them. `high` is missing where more
+/// than one world in ten never comes to it (a pressure that is not reached).
 struct Result {
   std::string key;                           // "draught.air_flow"
   std::variant<Measure, std::string> value;  // text only for power.stop_reason
   std::optional<Measure> low{}, high{};
+  std::optional<double> share{};  // of the worlds in which it exists; of a text: in which it is the same
 };
 
 /// One number that went into a check, for `explain`.
@@ -43,6 +48,7 @@ struct Finding {
   std::string formula{};
   std::vector<Term> terms{};
   std::vector<std::string> missing{};  // keys that would settle an unknown
+  std::optional<double> holds{};       // share of the worlds tried in which it does not fail
 };
 
 struct Assumed {
@@ -51,6 +57,7 @@ struct Assumed {
 
 struct Caution {
   std::string id, title, text, authority;
+  std::string near{};  // the part that it is told beside: everything, air, steam, pack, making
 };
 
 /// Equal-length columns over time.
@@ -70,6 +77,33 @@ struct Event {
   Duration time;
 };
 
+/// An input that widens an answer.
+struct Widening {
+  std::string key, meaning;
+  double share;  // of the answer's variance, first order
+  Measure value, low, high;
+};
+/// A measurement that would narrow an answer.
+struct Narrowing {
+  std::string id, of, within, needs, tool, how, write, source, standing;
+  double left;  // width of the answer's band afterwards, over what it is now
+};
+/// What one answer hangs on.
+struct Leaning {
+  std::string answer;                 // key of a result
+  std::vector<Widening> widest;       // at most three, the greatest first
+  std::vector<Narrowing> narrowings;  // the best first
+};
+/// What trying many worlds has shown.
+struct Bands {
+  std::size_t worlds;
+  std::uint64_t seed;
+  std::size_t drawn;                   // inputs with a spread
+  std::optional<double> edge_error{};  // standard error of the first answer's band edges, over the width of the band
+  double share_error;                  // standard error of a share of one half, at most
+  std::vector<Leaning> leanings;       // the first is the chief answer
+};
+
 struct Assessment {
   std::string build;  // its name
   std::string file;
@@ -81,6 +115,7 @@ struct Assessment {
   std::vector<Caution> cautions;
   std::vector<Series> series;
   std::vector<Event> events{};  // of the raise, in the order of time
+  std::optional<Bands> bands{};
 };
 
 const char* verdict_word(Verdict verdict);  // "pass", "watch", "fail", "unknown"

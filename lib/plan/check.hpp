@@ -13,6 +13,9 @@ struct Check {
   std::string_view asks;                                  // "Does the hot tube still slide in a cold chimney?"
   int order;                                              // where it stands in the report
   std::optional<Finding> (*judge)(const Solved& solved);  // nothing where the question does not arise
+  /// Whether it does not fail, for one world of many, where judging costs too much; null: judge() tells.
+  bool (*holds)(const Solved& solved) = nullptr;
+  bool in_worlds = true;  // no: it is about the sizes as described
 };
 /// Every check, in the order they are shown. Written by lib/plan/registry.cmake.
 const std::vector<Check>& all_checks();

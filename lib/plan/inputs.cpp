@@ -3,6 +3,7 @@
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
 #include <algorithm>
+#include <mutex>
 #include <stdexcept>
 
 namespace lumwright {
@@ -20,6 +21,18 @@ const data::Row& typical_row(std::string_view key) {
   const auto found = typical_rows().find(key);
   if (found == typical_rows().end()) throw std::logic_error("no typical value for " + std::string(key));
   return found->second;
+}
+// What the table says of a key, read once: many worlds ask for it many times.
+Input typical_input(std::string_view key, Kind kind) {
+  static std::mutex guard;
+  static std::map<std::string, Input, std::less<>> known;
+  const std::lock_guard lock(guard);
+  if (const auto found = known.find(key); found != known.end() && found->second.value.kind == kind)
+    return found->second;
+  const data::Row& row = typical_row(key);
+  const WrittenBand value = parse_band(row.text("value"), kind), band = parse_band(row.text("band"), kind);
+  Input input{AnyQuantity(value.value, kind), band.low, band.high, value.unit, Origin::assumed};
+  return known.insert_or_assign(std::string(key), input).first->second;
 }
 std::string band_text(const Input& input, UnitSystem units) {
   if (!(input.low < input.high)) return "";
@@ -50,6 +63,7 @@ double Inputs::record(std::string_view key, Input input) {
 }
 double Inputs::assume(std::string_view key, Input input, Assumed assumed) {
   if (const Input* earlier = find(key)) return earlier->value.si;
+  if (one_of_many()) return record(key, std::move(input));
   assumed.key = std::string(key);
   if (assumed.value.empty())
     assumed.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
@@ -59,10 +73,10 @@ double Inputs::assume(std::string_view key, Input input, Assumed assumed) {
   return si;
 }
 double Inputs::typical(std::string_view key, Kind kind) {
+  const Input input = typical_input(key, kind);
+  if (one_of_many()) return record(key, input);
   const data::Row& row = typical_row(key);
-  const WrittenBand value = parse_band(row.text("value"), kind), band = parse_band(row.text("band"), kind);
-  return assume(key, {AnyQuantity(value.value, kind), band.low, band.high, value.unit, Origin::assumed},
-                {"", row.text("value"), row.text("band"), row.text("why"), row.source(), row.standing()});
+  return assume(key, input, {"", row.text("value"), row.text("band"), row.text("why"), row.source(), row.standing()});
 }
 std::string Inputs::usual(std::string_view key, const Text& given) {
   if (given) return *given;
@@ -86,6 +100,7 @@ std::vector<Assumed> Inputs::assumed(UnitSystem units) const {
   return converted;
 }
 void Inputs::note(Assumed assumed) {
+  if (one_of_many()) return;
   const auto same = [&](const Assumed& one) { return one.key == assumed.key; };
   if (std::none_of(assumed_.begin(), assumed_.end(), same)) assumed_.push_back(std::move(assumed));
 }

@@ -69,6 +69,8 @@ class Inputs {
   std::vector<Assumed> assumed(UnitSystem units) const;
   const std::map<std::string, Input, std::less<>>& all() const { return all_; }
   const Input* find(std::string_view key) const;
+  /// A sampler draws the values: nothing is noted, and a written spread is a value that was drawn from it.
+  bool one_of_many() const { return static_cast<bool>(draw_); }
 
  private:
   template <class Q>

@@ -14,9 +14,8 @@ Length measured_within(Inputs& inputs, std::string_view key, const Given<Length>
   return inputs.otherwise(key, within, exactly(usual.uncertainty),
                           because("as measured with a " + usual.name, usual.source, usual.standing));
 }
-Band<Length> band(const Given<Length>& given, Length drawn) {
-  const Length shift = drawn - given.band->value;  // a sampler moves the whole band
-  return {drawn, given.band->low + shift, given.band->high + shift};
+Band<Length> band(const Inputs& inputs, const Given<Length>& given, Length used) {
+  return inputs.one_of_many() ? exactly(used) : Band<Length>{used, given.band->low, given.band->high};
 }
 }  // namespace
 
@@ -45,14 +44,14 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
     const auto& running = data::length_rule("running clearance");
     const auto& soot = data::length_rule("soot");
     FitInput in{
-        .bore = band(chimney.bore, *bore),
+        .bore = band(inputs, chimney.bore, *bore),
         .bore_measured_within = measured_within(inputs, "engine.chimney.measured_within", chimney.bore,
                                                 chimney.measured_within, "caliper_inside"),
         .chimney_wall = inputs.known("engine.chimney.wall", chimney.wall),
         .seam_ridge = inputs.usual("engine.chimney.seam_ridge", chimney.seam_ridge),
         .depth = inputs.known("engine.chimney.depth", chimney.depth),
         .chimney_metal = metal(inputs.usual("engine.chimney.material", chimney.material)),
-        .outside = band(tube.outside, *outside),
+        .outside = band(inputs, tube.outside, *outside),
         .outside_measured_within =
             measured_within(inputs, "adapter.tube.measured_within", tube.outside, tube.measured_within, "micrometer"),
         .tube_wall = inputs.usual("adapter.tube.wall", tube.wall),
@@ -66,7 +65,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .running_clearance = running.value.value,
     };
     const Fit result = fit(in);
-    return SolvedFit{in, result, stock_tubes(in, 3)};
+    return SolvedFit{in, result, inputs.one_of_many() ? std::vector<StockTube>{} : stock_tubes(in, 3)};
   });
 }
 }  // namespace lumwright

@@ -6,6 +6,7 @@
 #include "draught/duty.hpp"
 #include "draught/fan_estimate.hpp"
 #include "draught/fan_speed.hpp"
+#include "plan/fan_unit.hpp"
 #include "plan/inputs.hpp"
 #include "power/discharge.hpp"
 #include "power/fuse.hpp"
@@ -84,11 +85,13 @@ struct Solved {
   const Build& build;
   Inputs inputs;
   UnitSystem units = UnitSystem::as_written;  // for the sentences of the checks
+  bool spread_tried = false;  // every spread is tried in many worlds: checks keep no reserve of their own for it
   Outcome<SolvedFan> fan{};
   Outcome<SolvedSupply> supply{};
   Outcome<SolvedDraught> draught{};
   Outcome<SolvedFit> fit{};
   Outcome<SolvedRaise> raise{};
+  Outcome<FanUnit> unit{};  // of the build as it stands; worlds do without
   Duration light_up =
       0.0 *
       unit::s;  // one, from cold to own-blower pressure; as long as the owner will wait where the raise is not known
@@ -108,6 +111,7 @@ std::optional<Length> engaged_length(const Build& build, Inputs& inputs);
 Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught);
 Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                  const Outcome<SolvedSupply>& supply, const Outcome<SolvedDraught>& draught);
+Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs);
 /// What the raise of a solved draught is made of. The description must state the water.
 RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& draught, const Outcome<SolvedFan>& fan,
                        const Outcome<SolvedSupply>& supply);

@@ -1,5 +1,6 @@
 #include "report/answers.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -76,13 +77,21 @@ Measure readable(Measure measure, std::string_view key) {
   if (share && measure.unit.empty() && measure.quantity.kind == kind_of<double>) measure.unit = "%";
   return measure;
 }
+// "  (6.1 to 9.8 min)"; a pressure that is not always reached has no upper end
+std::string band_of(const Result& result, const Measure& like, const TextStyle& style) {
+  if (!result.low) return "";
+  if (result.high) {
+    const std::string low = show(*result.low, style), high = show(*result.high, style);
+    return low == high ? "" : "  (" + show_span(*result.low, *result.high, like, style) + ")";
+  }
+  const double never = 100.0 * (1.0 - result.share.value_or(1.0));
+  return fmt::format("  ({} to never, in {:.0f} of 100)", show(*result.low, style), never);
+}
 Page::Row row(std::string_view words, const Result& result, const TextStyle& style) {
   const Measure* plain = std::get_if<Measure>(&result.value);
   if (plain == nullptr) return {{std::string(words), in_words(std::get<std::string>(result.value))}, ""};
   const Measure measure = readable(*plain, result.key);
-  std::string text = show(measure, style);
-  if (result.low && result.high) text += "  (" + show_span(*result.low, *result.high, measure, style) + ")";
-  return {{std::string(words), text}, ""};
+  return {{std::string(words), show(measure, style) + band_of(result, measure, style)}, ""};
 }
 std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction"
   std::string text(key);
@@ -92,11 +101,6 @@ std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction
 /// The first column is as wide on the whole page as its longest label.
 constexpr std::size_t label_width = 46;
 
-void write_group(Page& page, std::string_view heading, const std::vector<Page::Row>& rows) {
-  if (rows.empty()) return;
-  page.heading(heading);
-  page.table(rows, label_width);
-}
 template <class Labels>
 std::vector<Page::Row> rows_of(const Assessment& assessment, const Labels& labels, const TextStyle& style) {
   std::vector<Page::Row> rows;
@@ -112,21 +116,47 @@ bool has_trade_name(std::string_view key) {
 }
 }  // namespace
 
+std::string words_for(std::string_view key) {
+  for (const Label& label : chief)
+    if (label.key == key) return std::string(label.words);
+  for (const Group& group : groups())
+    for (const Label& label : group.labels)
+      if (label.key == key) return std::string(label.words);
+  return std::string(key);
+}
+
+std::string answer_text(const Result& result, const TextStyle& style) { return row("", result, style).cells[1]; }
+std::string element_words(std::string_view key) {
+  return spaced(key.starts_with(loss_prefix) ? key.substr(loss_prefix.size()) : key);
+}
+
+std::vector<NumberGroup> number_groups(const Assessment& assessment, const TextStyle& style) {
+  std::vector<NumberGroup> found{{"", rows_of(assessment, chief, style)}};
+  for (const Group& group : groups())
+    found.push_back({std::string(group.heading), rows_of(assessment, group.labels, style)});
+  NumberGroup losses{"Where the suction goes", {}}, others{"Other numbers", {}};
+  for (const Result& result : assessment.results) {
+    if (result.key.starts_with(loss_prefix))
+      losses.rows.push_back(row(element_words(result.key), result, style));
+    else if (!has_trade_name(result.key))
+      others.rows.push_back(row(result.key, result, style));
+  }
+  found.push_back(std::move(losses));
+  found.push_back(std::move(others));
+  std::erase_if(found, [](const NumberGroup& group) { return group.rows.empty(); });
+  return found;
+}
+
 void write_answers(Page& page, const Assessment& assessment) {
   page.gap();
   page.table(rows_of(assessment, chief, page.style()), label_width);
 }
 
 void write_numbers(Page& page, const Assessment& assessment) {
-  for (const Group& group : groups()) write_group(page, group.heading, rows_of(assessment, group.labels, page.style()));
-  std::vector<Page::Row> losses, others;
-  for (const Result& result : assessment.results) {
-    if (result.key.starts_with(loss_prefix))
-      losses.push_back(row(spaced(std::string_view(result.key).substr(loss_prefix.size())), result, page.style()));
-    else if (!has_trade_name(result.key))
-      others.push_back(row(result.key, result, page.style()));
+  for (const NumberGroup& group : number_groups(assessment, page.style())) {
+    if (group.heading.empty()) continue;  // the chief ones
+    page.heading(group.heading);
+    page.table(group.rows, label_width);
   }
-  write_group(page, "Where the suction goes", losses);
-  write_group(page, "Other numbers", others);
 }
 }  // namespace lumwright

@@ -7,4 +7,17 @@ namespace lumwright {
 void write_answers(Page& page, const Assessment& assessment);
 /// All others, by subject; a result that has no trade name stands under its key.
 void write_numbers(Page& page, const Assessment& assessment);
+/// What a result is called on the page; its key where it has no name.
+std::string words_for(std::string_view key);
+/// "8.4 min  (6.1 to 9.8 min)", "the pack is at your stop voltage".
+std::string answer_text(const Result& result, const TextStyle& style);
+/// "draught.loss.tube_friction" -> "tube friction".
+std::string element_words(std::string_view key);
+
+struct NumberGroup {
+  std::string heading;          // none for the chief answers, which come first
+  std::vector<Page::Row> rows;  // a name and an answer each
+};
+/// Every result, by subject.
+std::vector<NumberGroup> number_groups(const Assessment& assessment, const TextStyle& style);
 }  // namespace lumwright

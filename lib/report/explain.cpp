@@ -1,6 +1,7 @@
 #include "report/explain.hpp"
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
+#include "report/bands.hpp"
 #include "report/standing.hpp"
 #include "report/wrap.hpp"
 #include <algorithm>
@@ -44,12 +45,13 @@ void write_lines(Page& page, std::string_view text) {  // a formula may have sev
     text.remove_prefix(std::min(end + 1, text.size()));
   }
 }
-void write_result(Page& page, const Finding& f) {
+void write_result(Page& page, const Assessment& assessment, const Finding& f) {
   page.heading("Result");
   page.gap();
   page.hung(verdict_word(f.verdict), f.value ? show(*f.value, page.style()) : "no value", ink_of(f.verdict),
             Ink::strong);
   if (f.limit) page.hung(bound_words(f.bound), show(*f.limit, page.style()));
+  if (f.holds) page.hung("", holds_in(f, assessment));
   if (!f.why.empty()) page.hung("why", f.why);
   if (!f.action.empty()) page.hung("do", f.action);
 }
@@ -85,7 +87,7 @@ std::string explain_report(const Assessment& assessment, std::string_view id, co
     page.gap();
     page.table(rows(*finding, style));
   }
-  write_result(page, *finding);
+  write_result(page, assessment, *finding);
   write_missing(page, *finding);
   write_source(page, *finding);
   return page.finish();

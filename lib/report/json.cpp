@@ -19,23 +19,49 @@ Json object(const std::optional<Measure>& measure) { return measure ? object(*me
 
 Json object(const Result& result) {
   const Measure* measure = std::get_if<Measure>(&result.value);
-  if (measure == nullptr) return {{"value", std::get<std::string>(result.value)}};
-  Json out = object(*measure);
+  Json out = measure != nullptr ? object(*measure) : Json{{"value", std::get<std::string>(result.value)}};
   if (result.low) out["low"] = finite(result.low->quantity.si);
   if (result.high) out["high"] = finite(result.high->quantity.si);
+  if (result.share) out["share"] = finite(*result.share);
   return out;
 }
 Json object(const Finding& f) {
-  return {{"id", f.id},
-          {"title", f.title},
-          {"verdict", verdict_word(f.verdict)},
-          {"value", object(f.value)},
-          {"limit", object(f.limit)},
-          {"why", f.why},
-          {"do", f.action},
-          {"source", f.source},
-          {"standing", f.standing},
-          {"missing", f.missing}};
+  Json out{{"id", f.id},
+           {"title", f.title},
+           {"verdict", verdict_word(f.verdict)},
+           {"value", object(f.value)},
+           {"limit", object(f.limit)},
+           {"why", f.why},
+           {"do", f.action},
+           {"source", f.source},
+           {"standing", f.standing},
+           {"missing", f.missing}};
+  if (f.holds) out["holds"] = finite(*f.holds);
+  return out;
+}
+Json object(const Widening& w) {
+  return {{"key", w.key},
+          {"meaning", w.meaning},
+          {"share", finite(w.share)},
+          {"value", finite(w.value.quantity.si)},
+          {"low", finite(w.low.quantity.si)},
+          {"high", finite(w.high.quantity.si)},
+          {"unit", si_symbol(w.value.quantity.kind)}};
+}
+Json object(const Narrowing& n) {
+  return {{"id", n.id},     {"of", n.of},   {"within", n.within}, {"left", finite(n.left)}, {"needs", n.needs},
+          {"tool", n.tool}, {"how", n.how}, {"write", n.write},   {"source", n.source},     {"standing", n.standing}};
+}
+template <class T>
+Json list(const std::vector<T>& items);
+Json object(const Leaning& l) {
+  return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};
+}
+Json object(const Bands& b) {
+  Json out{{"worlds", b.worlds}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
+  if (b.edge_error) out["edge_error"] = finite(*b.edge_error);
+  out["answers"] = list(b.leanings);
+  return out;
 }
 Json object(const Assumed& a) {
   return {{"key", a.key}, {"value", a.value},   {"band", a.band},
@@ -73,6 +99,7 @@ std::string json_report(const Assessment& assessment) {
                  {"assumed", list(assessment.assumed)},
                  {"cautions", list(assessment.cautions)},
                  {"series", std::move(series)}};
+  if (assessment.bands) report["bands"] = object(*assessment.bands);
   if (!assessment.tuned.empty())
     report["tuned"] = assessment.tuned;  // no part of the contract: only where it says something
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD

@@ -79,8 +79,8 @@ std::string show(const Measure& measure, const TextStyle& style, int digits) {
 const char* bound_words(Bound bound) { return bound == Bound::at_most ? "at most" : "at least"; }
 std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style) {
   const std::string unit = choose_unit(like.quantity, like.unit, style.units);
-  return format_number(number_in(low.quantity, unit)) + " to " + format(high.quantity, unit) +
-         gauge_remark(like.quantity.kind, unit);
+  const std::string from = unit.empty() ? format(low.quantity, unit) : format_number(number_in(low.quantity, unit));
+  return from + " to " + format(high.quantity, unit) + gauge_remark(like.quantity.kind, unit);
 }
 
 Page::Page(const TextStyle& style) : style_(style), width_(static_cast<std::size_t>(std::max(style.width, 0))) {

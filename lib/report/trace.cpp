@@ -1,5 +1,6 @@
 #include "report/trace.hpp"
 #include "quantity/format.hpp"
+#include "report/csv.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -48,17 +49,6 @@ std::string unit_name(Kind kind) {
   return out;
 }
 
-std::string cell(std::string_view text) {
-  constexpr std::string_view formula = "=+-@\t\r";  // OWASP, CSV injection
-  std::string out;
-  if (!text.empty() && formula.find(text.front()) != std::string_view::npos) out += '\'';
-  for (const char c : text) {
-    if (c == '"') out += c;
-    out += c;
-  }
-  return text.find_first_of(",\"\r\n") == std::string_view::npos ? out : '"' + out + '"';
-}
-
 std::size_t lines(const Series& series) {
   std::size_t most = 0;
   for (const Series::Column& column : series.columns) most = std::max(most, column.si.size());
@@ -82,7 +72,7 @@ std::string trace_csv(const Assessment& assessment, std::string_view name) {
   };
   line([](const Series::Column& column) {
     const std::string unit = unit_name(column.kind);
-    return cell(unit.empty() ? column.name : column.name + "_" + unit);
+    return csv_cell(unit.empty() ? column.name : column.name + "_" + unit);
   });
   for (std::size_t row = 0; row < count; ++row)
     line([row](const Series::Column& column) {

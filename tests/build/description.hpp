@@ -25,8 +25,8 @@ fuel:
     burn_depth: 8 mm, bed_mass: 20 g, voidage: 47 %, sphericity: 0.7, heating_value: 29.5 MJ/kg }
 adapter:
   tube: { outside: 5/8 in, wall: 0.014 in, length: 42 mm, engaged: 34 mm, material: brass, inlet: square, soot: 0.05 mm, measured_within: 0.005 mm }
-  flange: { outside: 34 mm, thickness: 1.5 mm, holes: { count: 3, pitch_circle: 27 mm, thread: 8BA } }
-  box: { diameter: 84 mm, height: 52 mm, sheet: 0.24 mm, material: tinplate }
+  flange: { outside: 34 mm, thickness: 1.5 mm, material: brass, holes: { count: 3, pitch_circle: 27 mm, thread: 8BA } }
+  box: { shape: round, diameter: 84 mm, height: 52 mm, sheet: 0.24 mm, material: tinplate }
   joint: silver braze
   bleed: { holes: 0, diameter: 3 mm }
 fan:
@@ -40,12 +40,13 @@ fan:
   gas_limit: 158 degF
   mount: outside
   mass: 45 g
+  holes: { measured: yes, pitch: 40 mm, diameter: 4.3 mm, opening: 48 mm, lugs: [ [47.3 mm, 7.4 mm], [4.3 mm, 45.4 mm] ], inlet_x: 25 mm, inlet_y: 26 mm }
 supply:
   pack: { cell: NiMH AA, series: 5, parallel: 1, capacity: 1900 mAh, condition: good, resistance: 0.20 ohm, contacts: 60 mohm,
     charged: 100 %, rate_exponent: 1.05, temperature: 15 degC }
   step_up: { module: small 1.2 MHz, output: 12 V, input_limit: 0.8 A, input_min: 2.5 V, efficiency: [ [6 V, 1 W, 88 %], [6 V, 2 W, 0.85] ] }
   control: { kind: series regulator, output: 9 V }
-  leads: { section: 0.25 mm2, length: 350 mm }
+  leads: { section: 0.25 mm2, length: 350 mm, outside: 3 mm }
   fuse: 1.25 A
   stop_at: 5.0 V
 want: { steam_within: 10 min, light_ups_per_charge: 6 }

@@ -88,7 +88,7 @@ def refuse_constant(name):
 
 
 def judge(path):
-    run = subprocess.run([lumwright, 'check', '--format', 'json', path], capture_output=True, timeout=20)
+    run = subprocess.run([lumwright, 'check', '--samples', '12', '--format', 'json', path], capture_output=True, timeout=20)
     err = run.stderr.decode('utf-8', 'replace')
     if run.returncode in (0, 1):
         answer = json.loads(run.stdout, parse_constant=refuse_constant)

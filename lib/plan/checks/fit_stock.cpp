@@ -46,7 +46,12 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fit_stock() {
-  return {"fit.stock", "Stock tubes for this chimney",
-          "Which tubes off the shelf would fit, and what skim would each need?", 550, judge};
+  return {"fit.stock",
+          "Stock tubes for this chimney",
+          "Which tubes off the shelf would fit, and what skim would each need?",
+          550,
+          judge,
+          nullptr,
+          false};
 }
 }  // namespace lumwright

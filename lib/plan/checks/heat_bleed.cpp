@@ -120,9 +120,17 @@ std::optional<Finding> judge(const Solved& solved) {
   if (c.time) f.terms.push_back(computed(solved, "t", "time to own-blower pressure", *c.time, "want.steam_within"));
   return f;
 }
+bool holds(const Solved& solved) {
+  if (!solved.draught || !solved.draught->hot || !solved.fan) return true;
+  const SolvedDraught& d = *solved.draught;
+  const Temperature limit = solved.fan->gas_limit;
+  const bool asked = d.path.bleed || d.hot_flow.fan_gas > limit - margin;
+  return !asked || (limit > d.ambient.temperature + margin && d.hot_flow.fan_gas <= limit);
+}
 }  // namespace
 
 Check heat_bleed() {
-  return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?", 205, judge};
+  return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?",
+          205,          judge,         holds};
 }
 }  // namespace lumwright

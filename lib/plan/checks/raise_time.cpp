@@ -58,9 +58,8 @@ std::optional<Finding> judge(const Solved& solved) {
     return f;
   }
   f.value = measure(solved, *time, "want.steam_within");
-  f.verdict = *time > r.within                           ? Verdict::fail
-              : (1.0 + doubt(solved)) * *time > r.within ? Verdict::watch
-                                                         : Verdict::pass;
+  const double reserve = solved.spread_tried ? 0.0 : doubt(solved);
+  f.verdict = *time > r.within ? Verdict::fail : (1.0 + reserve) * *time > r.within ? Verdict::watch : Verdict::pass;
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
       say(solved, *time, "want.steam_within"),

@@ -1,0 +1,30 @@
+#include "paper.hpp"
+#include "files.hpp"
+#include "quantity/errors.hpp"
+#include "quantity/text.hpp"
+#include <fmt/format.h>
+
+namespace lumwright::cli {
+namespace {
+double stretch_of(std::string_view option, const std::string& measured, Length bar) {
+  if (measured.empty()) return 1.0;
+  try {
+    return drawing::stretch(bar, parse_quantity<Length>(measured));
+  } catch (const QuantityError& e) {
+    throw UsageError(fmt::format("{} takes what the bar of {:.0f} mm measures on your print, as in \"99.2 mm\": {}",
+                                 option, in(bar, mm), e.what()));
+  } catch (const ModelError& e) {
+    throw UsageError(fmt::format("{}: {}", option, e.what()));
+  }
+}
+}  // namespace
+
+drawing::PrintOptions print_options(const Options& options) {
+  return {stretch_of("--scale-x", options.bar_x, 100.0 * mm), stretch_of("--scale-y", options.bar_y, 150.0 * mm)};
+}
+std::string list_of(const std::string& folder, const std::vector<NamedText>& files) {
+  std::string told = fmt::format("{}:\n", printable_name(folder));
+  for (const NamedText& file : files) told += fmt::format("  {:<22} {}\n", file.name, file.what);
+  return told + "\nPrint at 100 %, never \"fit to page\". Measure both bars before you trust a template.\n";
+}
+}  // namespace lumwright::cli

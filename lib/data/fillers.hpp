@@ -1,0 +1,26 @@
+// Silver and soft solders: where they melt and where they run.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lumwright::data {
+enum class FillerKind { silver, soft };
+struct FillerRow {
+  std::string name;               // "Ag 155", "Sn60Pb40"
+  std::vector<std::string> also;  // other words for the same alloy
+  FillerKind kind;
+  std::string composition;
+  Temperature solidus;   // begins to melt
+  Temperature liquidus;  // runs
+  bool not_on_iron;      // phosphorus in it makes joints on iron and steel brittle
+  std::string source;
+  std::string standing;
+};
+const std::vector<FillerRow>& fillers();
+
+/// The filler of that name or other name; letter case does not matter. Throws ModelError, listing the names, for any
+/// other.
+const FillerRow& filler(std::string_view name);
+}  // namespace lumwright::data

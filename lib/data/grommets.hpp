@@ -1,0 +1,18 @@
+// Rubber grommets: the hole they go into and the lead that goes through.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct GrommetRow {
+  Length hole;      // in the panel
+  Length lead;      // thickest that goes through
+  Length thinnest;  // panel that fills the groove
+  Length thickest;
+  std::string source;
+  std::string standing;
+};
+/// Smallest hole first.
+const std::vector<GrommetRow>& grommets();
+}  // namespace lumwright::data

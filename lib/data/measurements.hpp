@@ -1,0 +1,17 @@
+// What an owner can measure with workshop means, and how well.
+#pragma once
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct MeasurementRow {
+  std::string id;
+  std::string of;      // a key, or a result
+  std::string within;  // expanded uncertainty (k = 2) as written: "0.5 mmH2O", or "5 %" of the value
+  std::string needs;   // "nothing", "any fan", "the fan unit", ...
+  std::string tool, how;
+  std::string write;  // where the reading goes
+  std::string source, standing;
+};
+const std::vector<MeasurementRow>& measurements();
+}  // namespace lumwright::data

@@ -1,0 +1,147 @@
+// Dimensions after ISO 129-1 (from memory): numbers over their line, read from below or from the right, inches beneath.
+#include "drawing/ink.hpp"
+#include "drawing/lettering.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+#include <tuple>
+
+namespace lumwright::drawing {
+namespace {
+constexpr double gap = 0.8, overrun = 1.5, arrow = 2.2, over_line = 0.9;
+constexpr double inch_share = 0.8;  // height of the inches against that of the millimetres
+constexpr Layer layer = Layer::dimension;
+double note_height() { return in(data::letter_height("note"), mm); }
+
+struct Number {
+  std::string over;   // millimetres
+  std::string under;  // inches or nothing
+  double width() const {
+    return wider * note_height() * std::max(width_to_height(clean(over)), inch_share * width_to_height(clean(under)));
+  }
+};
+struct Around {
+  const std::string& before;
+  const std::string& after;
+};
+Number number(Length size, std::string_view sign, Around around, bool inches) {
+  return {fmt::format("{}{}{}{}", around.before, sign, dimension_number(in(size, mm)), around.after),
+          inches ? fmt::format("({}{} in)", sign, dimension_number(in(size, inch), 3)) : ""};
+}
+// Over and under a line through `at` that runs along `way`.
+void put(Inks& out, const Number& n, Spot at, Spot way, Across across) {
+  const double h = note_height(), small = inch_share * h, turn = std::atan2(way.y, way.x);
+  const Spot up = left_of(way);
+  letter(out, at + over_line * up, n.over, {h, across, Up::base, turn}, layer);
+  if (!n.under.empty()) letter(out, at - (over_line + small) * up, n.under, {small, across, Up::base, turn}, layer);
+}
+void extension(Inks& out, Spot from, Spot foot) {
+  const Spot way = foot - from;
+  const double length = std::hypot(way.x, way.y);
+  if (length <= gap) return;
+  const Spot unit = (1.0 / length) * way;
+  stroke(out, {from + gap * unit, foot + overrun * unit}, layer);
+}
+// From `left` to `right` in reading direction.
+void dimension_line(Inks& out, Spot left, Spot right, const Number& n) {
+  const Spot span = right - left;
+  const double length = std::hypot(span.x, span.y);
+  if (length == 0.0) return;
+  const Spot way = (1.0 / length) * span;
+  const bool words_fit = n.width() + 1.0 <= length, arrows_fit = length >= 2.0 * arrow + 1.5;
+  if (arrows_fit) {
+    stroke(out, {left, right}, layer);
+    arrowhead(out, left, -1.0 * way, layer);
+    arrowhead(out, right, way, layer);
+  } else {
+    arrowhead(out, left, way, layer);
+    arrowhead(out, right, -1.0 * way, layer);
+    stroke(out, {left - 2.0 * arrow * way, right + 2.0 * arrow * way}, layer);
+  }
+  if (words_fit && (arrows_fit || n.under.empty())) return put(out, n, left + 0.5 * span, way, Across::centre);
+  const double start = (arrows_fit ? 0.0 : 2.0 * arrow) + (arrows_fit ? overrun : 0.0);
+  stroke(out, {right, right + (start + n.width()) * way}, layer);
+  put(out, n, right + start * way, way, Across::left);
+}
+// A line that points at a curve from outside, with the number on a level shoulder.
+void shoulder(Inks& out, Spot tip, Spot elbow, const Number& n) {
+  const bool to_right = elbow.x >= tip.x - 1e-9;
+  const Spot end = elbow + Spot{to_right ? n.width() + 1.0 : -n.width() - 1.0, 0.0};
+  stroke(out, {tip, elbow, end}, layer);
+  arrowhead(out, tip, tip - elbow, layer);
+  put(out, n, to_right ? elbow + Spot{0.7, 0.0} : elbow - Spot{0.7, 0.0}, {1.0, 0.0},
+      to_right ? Across::left : Across::right);
+}
+}  // namespace
+
+void add_dimension(Inks& out, const LinearDimension& d, bool inches) {
+  const Spot a = spot(d.from), b = spot(d.to);
+  const double away = in(d.away, mm);
+  Spot way{1.0, 0.0}, side{0.0, 1.0};
+  if (d.along == Along::vertical) std::tie(way, side) = std::pair{Spot{0.0, 1.0}, Spot{1.0, 0.0}};
+  if (d.along == Along::aligned) {
+    const double length = std::hypot(b.x - a.x, b.y - a.y);
+    if (length > 0.0) way = (1.0 / length) * (b - a);
+    side = left_of(way);
+  }
+  const double level =
+      (away >= 0.0 ? std::max(dot(a, side), dot(b, side)) : std::min(dot(a, side), dot(b, side))) + away;
+  const Spot foot_a = a + (level - dot(a, side)) * side, foot_b = b + (level - dot(b, side)) * side;
+  extension(out, a, foot_a);
+  extension(out, b, foot_b);
+  const Spot span = foot_b - foot_a;
+  const bool reads_on = span.x > 1e-9 || (std::abs(span.x) <= 1e-9 && span.y > 0.0);
+  const Number n = number(std::abs(dot(b - a, way)) * mm, "", {d.before, d.after}, inches);
+  if (reads_on)
+    dimension_line(out, foot_a, foot_b, n);
+  else
+    dimension_line(out, foot_b, foot_a, n);
+}
+void add_dimension(Inks& out, const DiameterDimension& d, bool inches) {
+  const Spot way = toward(d.at.in_radians());
+  const double radius = in(d.diameter, mm) / 2.0;
+  const Spot tip = spot(d.centre) + radius * way;
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.diameter, "\u2300", {d.before, d.after}, inches));
+}
+void add_dimension(Inks& out, const RadiusDimension& d, bool inches) {
+  const Spot way = toward(d.at.in_radians());
+  const Spot tip = spot(d.centre) + in(d.radius, mm) * way;
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.radius, "R", {d.before, d.after}, inches));
+}
+void add_dimension(Inks& out, const AngularDimension& d) {
+  const double radius = in(d.radius, mm), from = d.from.in_radians();
+  double sweep = std::fmod(d.to.in_radians() - from, 2.0 * pi);
+  if (sweep <= 0.0) sweep += 2.0 * pi;
+  const Spot apex = spot(d.apex);
+  const bool inside = sweep * radius >= 2.0 * arrow + 1.5;
+  const double tail = inside ? 0.0 : 2.0 * arrow / radius;
+  out.push_back({Bow{apex, radius, from - tail, std::min(sweep + 2.0 * tail, 2.0 * pi)}, layer, layer});
+  for (const double ray : {from, from + sweep}) {
+    const Spot way = toward(ray), end = apex + radius * way;
+    extension(out, apex + in(d.inner, mm) * way, end);
+    const bool outward_is_left = (ray != from) == inside;
+    arrowhead(out, end, outward_is_left ? left_of(way) : -1.0 * left_of(way), layer);
+  }
+  const std::string words = clean(fmt::format("{}{}\u00B0{}", d.before, dimension_number(sweep * 180.0 / pi), d.after));
+  const Spot way = toward(from + sweep / 2.0);
+  const double half = wider * note_height() * width_to_height(words) / 2.0;
+  const bool between_rays = sweep * radius > 2.0 * (half + note_height());  // else over the ends of the rays
+  const double clear =
+      radius + (between_rays ? 1.2 : overrun + 0.5) + half * std::abs(way.x) + note_height() / 2.0 * std::abs(way.y);
+  letter(out, apex + clear * way, words, {note_height(), Across::centre, Up::middle}, layer);
+}
+void add_leader(Inks& out, const Leader& l) {
+  const Spot tip = spot(l.tip), elbow = spot(l.elbow);
+  const double h = note_height();
+  double width = 0.0;
+  for (const std::string& line : clean_lines(l.note)) width = std::max(width, wider * h * width_to_height(line));
+  const bool to_right = elbow.x >= tip.x;
+  stroke(out, {tip, elbow, elbow + Spot{to_right ? width + 1.0 : -width - 1.0, 0.0}}, l.layer);
+  arrowhead(out, tip, tip - elbow, l.layer);
+  const Spot start = elbow + Spot{to_right ? 0.7 : -width - 0.7, 0.0};
+  double base = over_line;
+  for (const std::string& line : clean_lines(l.note)) {
+    letter(out, start + Spot{0.0, base}, line, {h}, l.layer);
+    base -= base > 0.0 ? 2.0 * over_line + h : 1.6 * h;
+  }
+}
+}  // namespace lumwright::drawing

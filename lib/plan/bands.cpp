@@ -1,0 +1,127 @@
+#include "plan/bands.hpp"
+#include "numeric/statistics.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <limits>
+
+namespace lumwright {
+namespace {
+constexpr double low_end = 0.1, high_end = 0.9;
+constexpr double at_least_to_pass = 0.9, at_least_to_watch = 0.5;
+constexpr std::string_view answers[] = {"raise.to_own_blower", "raise.to_working", "draught.air_flow",
+                                        "heat.fan_gas",        "power.runtime",    "fit.clearance_hot"};
+
+template <class Columns>
+auto column_of(Columns& columns, std::string_view key) -> decltype(&columns.front()) {
+  const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& c) { return c.key == key; });
+  return found == columns.end() ? nullptr : &*found;
+}
+bool is_time_to(std::string_view key) { return key.starts_with("raise.to_"); }
+
+/// Those that exist; a time that is never reached is beyond all others.
+std::vector<double> countable(const WorldColumn& column) {
+  std::vector<double> values;
+  for (const double x : column.si) {
+    if (!std::isnan(x))
+      values.push_back(x);
+    else if (is_time_to(column.key))
+      values.push_back(std::numeric_limits<double>::infinity());
+  }
+  return values;
+}
+double existing_share(const WorldColumn& column) {
+  const auto there = std::count_if(column.si.begin(), column.si.end(), [](double x) { return !std::isnan(x); });
+  return static_cast<double>(there) / static_cast<double>(column.si.size());
+}
+void add_band(Result& result, const Worlds& worlds) {
+  const WorldColumn* column = column_of(worlds.results, result.key);
+  if (column == nullptr) return;
+  const std::vector<double> values = countable(*column);
+  result.share = existing_share(*column);
+  if (values.empty()) return;
+  const Measure& centre = std::get<Measure>(result.value);
+  const auto edge = [&](double si) { return Measure{AnyQuantity(si, centre.quantity.kind), centre.unit}; };
+  double low = std::min(quantile(values, low_end), centre.quantity.si);
+  double high = std::max(quantile(values, high_end), centre.quantity.si);
+  if (std::all_of(values.begin(), values.end(), [](double x) { return x == std::floor(x); })) {  // a count
+    low = std::floor(low);
+    high = std::ceil(high);
+  }
+  result.low = edge(low);
+  if (std::isfinite(high)) result.high = edge(high);
+}
+void add_agreement(Result& result, const Worlds& worlds) {
+  const WorldWords* column = column_of(worlds.words, result.key);
+  if (column == nullptr) return;
+  const auto same = std::count(column->words.begin(), column->words.end(), std::get<std::string>(result.value));
+  result.share = static_cast<double>(same) / static_cast<double>(worlds.count);
+}
+
+std::string of_hundred(double share) { return fmt::format("{} of 100 worlds", std::lround(100.0 * share)); }
+void add_share(Finding& finding, const Worlds& worlds) {
+  const auto column =
+      std::find_if(worlds.checks.begin(), worlds.checks.end(), [&](const WorldCheck& c) { return c.id == finding.id; });
+  if (column == worlds.checks.end() || finding.verdict == Verdict::unknown) return;
+  const auto failing = std::count(column->fails.begin(), column->fails.end(), 1);
+  const double share = 1.0 - static_cast<double>(failing) / static_cast<double>(worlds.count);
+  finding.holds = share;
+  if (finding.verdict == Verdict::fail || share >= at_least_to_pass) return;
+  if (share < at_least_to_watch) {
+    finding.verdict = Verdict::fail;
+    finding.why +=
+        fmt::format("; with all that may lie elsewhere in its spread, it holds in {} only", of_hundred(share));
+  } else if (finding.verdict == Verdict::pass) {
+    finding.verdict = Verdict::watch;
+    finding.why += fmt::format("; but what is not known for sure may undo it: it holds in {}", of_hundred(share));
+  }
+  if (finding.action.empty())
+    finding.action = "keep more in hand, or measure what widens the answer (see what to measure next)";
+}
+
+/// Scatter of the band's edges between eight parts of the worlds, over the width of the band.
+std::optional<double> edge_error(const WorldColumn& column) {
+  constexpr std::size_t parts = 8, least = 32;
+  const std::vector<double> values = countable(column);
+  const std::size_t each = values.size() / parts;
+  if (each < least) return std::nullopt;
+  const double width = quantile(values, high_end) - quantile(values, low_end);
+  if (!(width > 0.0) || !std::isfinite(width)) return std::nullopt;
+  double worst = 0.0;
+  for (const double p : {low_end, high_end}) {
+    double sum = 0.0, squares = 0.0;
+    for (std::size_t k = 0; k < parts; ++k) {
+      const auto from = values.begin() + static_cast<std::ptrdiff_t>(k * each);
+      const double edge = (quantile({from, from + static_cast<std::ptrdiff_t>(each)}, p) - values.front()) / width;
+      if (!std::isfinite(edge)) return std::nullopt;
+      sum += edge;
+      squares += edge * edge;
+    }
+    const double n = parts;
+    worst = std::max(worst, std::sqrt(std::max(squares - sum * sum / n, 0.0) / (n - 1.0) / n));
+  }
+  return worst;
+}
+}  // namespace
+
+void add_bands(Assessment& assessment, const Solved& central, const Worlds& worlds, const WorldsAsked& asked) {
+  for (Result& result : assessment.results)
+    std::holds_alternative<Measure>(result.value) ? add_band(result, worlds) : add_agreement(result, worlds);
+  for (Finding& finding : assessment.checks) add_share(finding, worlds);
+  Bands bands{.worlds = worlds.count,
+              .seed = asked.seed,
+              .drawn = worlds.inputs.size(),
+              .edge_error = std::nullopt,
+              .share_error = 0.5 / std::sqrt(static_cast<double>(worlds.count)),
+              .leanings = {}};
+  for (const std::string_view answer : answers)
+    if (const WorldColumn* column = column_of(worlds.results, answer)) {
+      if (answer == "raise.to_working" && !bands.leanings.empty()) continue;  // hangs on what the other time hangs on
+      Leaning leaning = leaning_of(std::string(answer), central, worlds, assessment.results, asked.seed);
+      if (leaning.widest.empty()) continue;
+      if (bands.leanings.empty()) bands.edge_error = edge_error(*column);
+      bands.leanings.push_back(std::move(leaning));
+    }
+  assessment.bands = std::move(bands);
+}
+}  // namespace lumwright

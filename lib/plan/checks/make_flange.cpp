@@ -1,0 +1,68 @@
+#include "plan/check.hpp"
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+struct Metal {
+  std::string where;
+  MetalLeft left;
+};
+// Everywhere a hole could come too near to something.
+std::vector<Metal> metal_left(const MadeFlange& flange) {
+  const FlangeScrews& screws = *flange.screws;
+  std::vector<Metal> all = {
+      {"from hole to rim", judge_edge(edge_to_rim({flange.outside, screws.pitch_circle}), screws.drill)}};
+  if (screws.count > 1)
+    all.push_back({"from hole to hole", judge_pitch(chord({screws.count, screws.pitch_circle, 1}), screws.drill)});
+  if (flange.tube_hole)
+    all.push_back({"from hole to the tube's hole",
+                   judge_edge(0.5 * screws.pitch_circle - 0.5 * *flange.tube_hole, screws.drill)});
+  return all;
+}
+std::string say_one(const Solved& solved, const Metal& one) {
+  return fmt::format(
+      "{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has, "adapter.flange.outside"),
+      say(solved, one.left.least, "adapter.flange.outside"), say(solved, one.left.prefer, "adapter.flange.outside"));
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
+  const MadeFlange& flange = *solved.unit->flange;
+  const std::vector<Metal> all = metal_left(flange);
+  const auto short_of = [](const Metal& one) { return in(one.left.has, mm) / in(one.left.least, mm); };
+  const Metal& worst = *std::min_element(all.begin(), all.end(), [&](const Metal& a, const Metal& b) {
+    return std::pair(a.left.room, short_of(a)) < std::pair(b.left.room, short_of(b));
+  });
+  Finding f;
+  f.value = measure(solved, worst.left.has, "adapter.flange.outside");
+  f.limit = measure(solved, worst.left.least, "adapter.flange.outside");
+  f.bound = Bound::at_least;
+  f.verdict = worst.left.room == Room::too_little ? Verdict::fail
+              : worst.left.room == Room::tight    ? Verdict::watch
+                                                  : Verdict::pass;
+  f.why = fmt::format("the flange has {} holes of {} on {}; between middles and edges, ", flange.screws->count,
+                      say(solved, flange.screws->drill, "adapter.flange.outside"),
+                      say(solved, flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"));
+  for (const Metal& one : all) f.why += (&one == &all.front() ? "" : "; ") + say_one(solved, one);
+  if (f.verdict == Verdict::fail) f.action = "a larger flange, another pitch circle, or a smaller screw";
+  if (f.verdict == Verdict::watch) f.action = "it can be made; mark out with care, or take a smaller screw";
+  f.source = worst.left.source;
+  f.standing = worst.left.standing;
+  f.formula =
+      "rim: (outside - pitch circle) / 2; neighbours: pitch circle sin(180 / n); tube: (pitch circle - hole) / 2";
+  f.terms = {computed(solved, "D", "flange outside", flange.outside, "adapter.flange.outside"),
+             computed(solved, "P", "pitch circle", flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"),
+             computed(solved, "n", "holes", static_cast<double>(flange.screws->count)),
+             computed(solved, "d", "hole", flange.screws->drill, "adapter.flange.outside")};
+  if (flange.tube_hole) f.terms.push_back(computed(solved, "t", "hole for the tube", *flange.tube_hole));
+  return f;
+}
+}  // namespace
+
+Check make_flange() {
+  return {
+      "make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?", 560, judge, nullptr,
+      false};
+}
+}  // namespace lumwright

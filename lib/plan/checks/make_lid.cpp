@@ -1,0 +1,77 @@
+#include "plan/check.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+// Least metal between the cut-out and a screw hole, and between a hole and the edge of the box.
+struct Least {
+  MetalLeft web, rim;
+  bool fits;  // all holes and the cut-out within the inside of the box
+};
+Length from_middle(PlanePoint p) { return distance(p, {0.0 * mm, 0.0 * mm}); }
+// To the inside of the box: straight out to a round wall, to the nearer side of a square one.
+Length to_wall(const MadeBox& box, PlanePoint p) {
+  if (!box.square) return 0.5 * box.across - from_middle(p);
+  return 0.5 * box.across - std::max(std::max(p.x, -p.x), std::max(p.y, -p.y));
+}
+Least least(const LidHoles& lid, const MadeBox& box) {
+  const Length opening = lid.opening.value_or(0.0 * mm);
+  Length web = box.across, rim = 0.5 * box.across - 0.5 * opening;
+  for (const PlanePoint& hole : lid.screws) {
+    web = std::min(web, web_to_opening({from_middle(hole), opening, lid.screw_hole}));
+    rim = std::min(rim, to_wall(box, hole) - 0.5 * lid.screw_hole);
+  }
+  return {judge_web(web), judge_web(rim), rim >= 0.0 * mm};
+}
+Verdict worse(const Least& l) {
+  const Room room = std::min(l.web.room, l.rim.room);
+  return room == Room::too_little ? Verdict::fail : room == Room::tight ? Verdict::watch : Verdict::pass;
+}
+std::optional<Finding> must_be_measured(const MadeFan& fan) {
+  Finding f = lacking({"fan.holes.measured"});
+  f.why = fan.drawing.measure_first;
+  if (fan.drawing.measure_first.empty()) {  // a blower whose inlet has no place yet
+    f.missing = {"fan.holes.inlet_x", "fan.holes.inlet_y"};
+    f.why = "the inlet of the fan goes over the middle of the lid: measure where it lies";
+  }
+  return f;
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.unit || !solved.unit->box || !solved.unit->fan) return std::nullopt;
+  const MadeBox& box = *solved.unit->box;
+  const auto lid = lid_holes(*solved.unit->fan);
+  if (!lid) return must_be_measured(*solved.unit->fan);
+  const Least l = least(*lid, box);
+  const FanPattern& pattern = *solved.unit->fan->drawing.pattern;
+  Finding f;
+  const bool web = std::pair(l.web.room, l.web.has) < std::pair(l.rim.room, l.rim.has);
+  const MetalLeft& shown = web ? l.web : l.rim;
+  f.value = measure(solved, shown.has, "adapter.box.diameter");
+  f.limit = measure(solved, shown.least, "adapter.box.diameter");
+  f.bound = Bound::at_least;
+  f.verdict = worse(l);
+  f.why = fmt::format(
+      "{}: {} screw holes of {}{}; {} of tin is left between cut-out and holes, {} between holes or "
+      "cut-out and the wall of the box",
+      pattern.name, lid->screws.size(), say(solved, lid->screw_hole, "fan.frame"),
+      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "",
+      say(solved, l.web.has, "fan.frame"), say(solved, l.rim.has, "fan.frame"));
+  if (f.verdict != Verdict::pass)
+    f.action = l.web.room <= l.rim.room ? "make the cut-out a little smaller; the fan loses next to nothing"
+                                        : "a wider box, so that the fan's screws stand clear of its wall";
+  f.source = pattern.source;
+  f.standing = pattern.standing;
+  f.formula = "web: distance of the holes from the middle - (cut-out + hole) / 2";
+  f.terms = {computed(solved, "d", "screw hole", lid->screw_hole), computed(solved, "B", "box inside", box.across)};
+  if (lid->opening) f.terms.push_back(computed(solved, "O", "cut-out", *lid->opening));
+  return f;
+}
+}  // namespace
+
+Check make_lid() {
+  return {
+      "make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?", 570, judge, nullptr,
+      false};
+}
+}  // namespace lumwright

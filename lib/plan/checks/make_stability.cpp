@@ -1,0 +1,60 @@
+#include "data/shop_rules.hpp"
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string chimney_words(const ChimneyLoad& load) {
+  if (!load.reserve || !load.allowed) return "";
+  return fmt::format("; a knock on top, as heavy as half a kilogram, strains the chimney to 1/{} of what it stands hot",
+                     format_number(*load.reserve, 2));
+}
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.unit) return std::nullopt;
+  const FanUnit& unit = *solved.unit;
+  if (!unit.stability) {
+    if (!unit.tube || !unit.flange || !unit.box || !unit.fan) return std::nullopt;
+    return unit.fan->mass ? std::nullopt : std::optional(lacking({"fan.mass"}));
+  }
+  const Stability& s = *unit.stability;
+  const double reserve_asked = data::shop_number("strength reserve").value.value,
+               tipping_asked = data::shop_number("tipping reserve").value.value;
+  const bool weak = s.chimney.reserve && *s.chimney.reserve < reserve_asked;
+  const bool tips = s.free_reserve && *s.free_reserve < tipping_asked;
+  Finding f;
+  f.value = Measure{AnyQuantity(s.lean), ""};
+  f.limit = Measure{AnyQuantity(data::shop_number("tilt").value.value), ""};
+  f.verdict = weak || s.leans_too_far || tips ? Verdict::watch : Verdict::pass;
+  f.why = fmt::format(
+      "{} stand on the chimney with their middle {} above its mouth; the tube can lean 1 in {}, which "
+      "takes the top {} sideways",
+      say(solved, s.mass, "fan.mass"), say(solved, s.centre, "adapter.box.height"),
+      format_number(1.0 / std::max(s.lean, 1e-6), 2), say(solved, s.top_offset, "adapter.tube.outside"));
+  if (s.free_reserve) f.why += fmt::format("; its weight holds it up {} times over", format_number(*s.free_reserve, 2));
+  f.why += chimney_words(s.chimney);
+  if (f.verdict == Verdict::watch)
+    f.action = weak ? "the chimney is thin for this: lead the cable away loosely, and never lift the engine by the fan"
+                    : "a longer tube in the chimney, a closer fit, or a lower box";
+  f.source = "statics of a rigid stack in its bore; the rules for lean, knock and reserve are estimates";
+  f.standing = "estimate";
+  f.formula = "lean = clearance / engaged length";
+  f.terms = {computed(solved, "m", "mass of the unit", s.mass, "fan.mass"),
+             computed(solved, "h", "its middle above the mouth", s.centre, "adapter.box.height"),
+             computed(solved, "lean", "clearance over engaged length", s.lean),
+             computed(solved, "p", "pressure on the bore at the mouth", s.chimney.bearing)};
+  if (s.chimney.ring_stress)
+    f.terms.push_back(computed(solved, "s_r", "stress that presses the mouth out of round", *s.chimney.ring_stress));
+  return f;
+}
+}  // namespace
+
+Check make_stability() {
+  return {"make.stability",
+          "The stack on the chimney",
+          "Does the fan unit stand well on its chimney?",
+          580,
+          judge,
+          nullptr,
+          false};
+}
+}  // namespace lumwright

@@ -1,0 +1,42 @@
+#include "plan/check.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::optional<Finding> judge(const Solved& solved) {
+  if (!solved.unit.impossible.empty()) return unsolved(solved.unit);
+  if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
+  const MadeFlange& flange = *solved.unit->flange;
+  const FlangeScrews& screws = *flange.screws;
+  const ThreadHold& hold = screws.hold;
+  Finding f;
+  f.value = measure(solved, flange.thickness, "adapter.flange.thickness");
+  f.limit = measure(solved, hold.least, "adapter.flange.thickness");
+  f.bound = Bound::at_least;
+  f.verdict = hold.hold == Hold::short_of_wish ? Verdict::watch : Verdict::pass;  // nuts hold in any plate
+  f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} would be better",
+                      screws.thread.name, say(solved, flange.thickness, "adapter.flange.thickness"), flange.metal.name,
+                      format_number(hold.full_threads, 2), format_number(hold.over_major, 2),
+                      say(solved, hold.prefer, "adapter.flange.thickness"));
+  if (screws.tapped) f.why += fmt::format("; drill {} to tap", say(solved, screws.drill, "adapter.flange.thickness"));
+  if (!screws.tapped) f.why += "; that is too little to tap";
+  if (!screws.tapped)
+    f.action = fmt::format("do not tap it: drill {} right through and use nuts", say(solved, screws.drill));
+  else if (f.verdict == Verdict::watch)
+    f.action = "tap it with care and do not force the screws, or use nuts behind the flange";
+  f.source = hold.source;
+  f.standing = hold.standing;
+  f.formula = "plate / pitch, at least three threads; plate / major diameter by metal";
+  f.terms = {computed(solved, "t", "plate", flange.thickness, "adapter.flange.thickness"),
+             computed(solved, "p", "pitch", screws.thread.pitch),
+             computed(solved, "d", "major diameter", screws.thread.major),
+             computed(solved, "L_s", "length that breaks the screw before it strips", hold.strip_safe)};
+  return f;
+}
+}  // namespace
+
+Check make_thread() {
+  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?", 565, judge, nullptr,
+          false};
+}
+}  // namespace lumwright

@@ -1,0 +1,49 @@
+#include "plan/draws.hpp"
+#include "data/spreads.hpp"
+#include "numeric/statistics.hpp"
+#include "plan/worlds.hpp"
+#include <cmath>
+
+namespace lumwright {
+namespace {
+std::map<std::string, std::size_t, std::less<>> drawn_keys(const Inputs& inputs) {
+  std::map<std::string, std::size_t, std::less<>> keys;
+  for (const auto& [key, input] : inputs.all())
+    if (is_drawn(key, input)) keys.emplace(key, keys.size());
+  return keys;
+}
+std::string_view word(Origin origin) {
+  return origin == Origin::written ? "written" : origin == Origin::tuned ? "tuned" : "assumed";
+}
+}  // namespace
+
+bool is_drawn(std::string_view key, const Input& input) { return input.low < input.high && !key.starts_with("want."); }
+
+double drawn_from(const Input& input, std::string_view key, double u) {
+  const double low = input.low, high = input.high, peak = input.value.si;
+  if (data::shape_of(key, word(input.origin)) == data::Shape::uniform) return low + u * (high - low);
+  const double before = (peak - low) / (high - low);
+  if (u < before) return low + std::sqrt(u * (high - low) * (peak - low));
+  return high - std::sqrt((1.0 - u) * (high - low) * (high - peak));
+}
+
+Draws::Draws(const Inputs& inputs, std::size_t count, std::uint64_t seed)
+    : dimension_(drawn_keys(inputs)), points_({count, dimension_.size()}, seed), seed_(seed) {}
+
+double Draws::chance(std::size_t world, std::string_view key) const {
+  const auto found = dimension_.find(key);
+  return found != dimension_.end() ? points_.at(world, found->second) : stray_coordinate(world, key, seed_);
+}
+double Draws::coordinate(std::size_t world, std::string_view key) const {
+  for (const data::TogetherRow& row : data::spreads_together())
+    if (row.second == key && dimension_.contains(row.first))
+      return normal_share(row.correlation * normal_score(chance(world, row.first)) +
+                          std::sqrt(1.0 - row.correlation * row.correlation) * normal_score(chance(world, key)));
+  return chance(world, key);
+}
+Draw Draws::of_world(std::size_t world) const {
+  return [this, world](std::string_view key, const Input& input) {
+    return is_drawn(key, input) ? drawn_from(input, key, coordinate(world, key)) : input.value.si;
+  };
+}
+}  // namespace lumwright

@@ -1,0 +1,50 @@
+// What the files of the fan test share; no other file includes this.
+#pragma once
+#include "draught/fan_test.hpp"
+#include "plan/fan_test.hpp"
+#include "plan/inputs.hpp"
+
+namespace lumwright::fan_testing {
+/// The room, the box, the meter and the motor, with what is assumed of them.
+struct Setting {
+  explicit Setting(const FanReadings& readings);
+  const FanReadings& file;
+  Inputs inputs;
+  FanKind kind;
+  Length thickness;
+  std::optional<Length> frame;
+  std::optional<Area> box;     // cross-section
+  std::optional<Length> side;  // the smaller one, or the diameter
+  Pressure barometer;
+  Temperature air;
+  double density_sigma;  // relative
+  bool tube;
+  Length tube_length;  // meaningless without a tube
+  Length plate;
+  UTube u_tube;
+  bool reads_to_written;
+  std::optional<Voltage> voltage;  // at which the curve holds
+  std::optional<Rotation> speed;
+  std::string speed_basis;
+};
+/// Ratio of speeds and its relative standard deviation, which all readings share.
+struct SpeedRatio {
+  double value, sigma;
+};
+SpeedRatio speed_ratio(const Setting& setting, const part::FanTestReading& reading);
+
+TestedPoint tested_point(const Setting& setting, const part::FanTestReading& reading, std::size_t number);
+std::vector<CommonError> common_errors(const Setting& setting, const std::vector<TestedPoint>& points,
+                                       std::vector<SharedError>& shared);
+/// Of the finished test.
+std::vector<FanTestWarning> warnings(const Setting& setting, const FanTest& test, const TestedFan& fitted);
+
+/// Half of a written spread, as a standard deviation, over the value; `otherwise` (two deviations) where there is none.
+template <class Q>
+double relative_sigma(const Given<Q>& given, double otherwise) {
+  if (!given || !given.has_spread) return 0.5 * otherwise;
+  using T = QuantityTraits<Q>;
+  const double value = T::to_si(*given);
+  return 0.25 * (T::to_si(given.band->high) - T::to_si(given.band->low)) / value;
+}
+}  // namespace lumwright::fan_testing

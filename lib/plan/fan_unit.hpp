@@ -1,0 +1,87 @@
+// The fan unit as it is to be made: flange, tube, box and fan with every size that the bench needs.
+#pragma once
+#include "data/metals.hpp"
+#include "workshop/box_development.hpp"
+#include "workshop/brazing.hpp"
+#include "workshop/edges.hpp"
+#include "workshop/fan_pattern.hpp"
+#include "workshop/grommet.hpp"
+#include "workshop/hole_circle.hpp"
+#include "workshop/stability.hpp"
+#include "workshop/thread.hpp"
+#include "workshop/thread_hold.hpp"
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lumwright {
+/// Screws of the flange: tapped where the plate holds a thread, else clearance holes and nuts.
+struct FlangeScrews {
+  int count;
+  Length pitch_circle;
+  data::ThreadRow thread;
+  ThreadHold hold;
+  bool tapped;
+  Length drill;      // in the flange
+  Length clearance;  // in the sheet that lies on it
+};
+struct MadeTube {
+  Length outside, wall, length;
+  std::optional<Length> engaged;
+  data::MetalRow metal;
+  std::string inlet;
+  Length chamfer;
+};
+struct MadeFlange {
+  Length outside, thickness;
+  data::MetalRow metal;
+  std::optional<FlangeScrews> screws;
+  std::optional<Length> tube_hole;  // when the tube is known
+  std::optional<BrazeGap> gap;      // when they are silver brazed
+  std::string joint;
+};
+/// Holes in the side of the box.
+struct SideHoles {
+  int count;
+  Length diameter;
+};
+struct MadeBox {
+  bool square;
+  Length across, height, sheet;         // inside
+  std::string metal;                    // as written
+  std::optional<RoundBoxPieces> round;  // strip and two discs
+  std::optional<SquareBoxNet> net;      // open box; its lid is a plate of the outside size
+  Length lap, skirt;                    // of the round one
+  std::optional<Length> tube_hole;      // in the bottom
+  std::optional<SideHoles> bleed;
+  std::optional<GrommetChoice> grommet;  // where the leads go through the side
+  Length plate;                          // side or diameter of lid and bottom, finished
+};
+struct MadeFan {
+  FanDrawing drawing;
+  bool axial, inside;
+  Length frame;
+  std::optional<Length> thickness;
+  std::optional<PlanePoint> inlet;  // of a blower, from the corner of its body
+  std::optional<Mass> mass;
+};
+/// What the description gives of the unit; what it lacks is in `missing`, by part.
+struct FanUnit {
+  std::optional<MadeTube> tube;
+  std::optional<MadeFlange> flange;
+  std::optional<MadeBox> box;
+  std::optional<MadeFan> fan;
+  std::optional<Stability> stability;
+  std::vector<std::string> missing;
+};
+
+/// The fan's screw holes and its cut-out about the middle of the lid. Empty where the fan must be measured first, or a
+/// blower's inlet is not placed.
+struct LidHoles {
+  std::vector<PlanePoint> screws;
+  Length screw_hole;
+  std::optional<Length> opening;
+  PlanePoint frame_low, frame_high;  // outline of the fan
+};
+std::optional<LidHoles> lid_holes(const MadeFan& fan);
+}  // namespace lumwright

@@ -1,0 +1,104 @@
+#include "build/keys.hpp"
+#include "data/measurements.hpp"
+#include "numeric/quasi_random.hpp"
+#include "numeric/statistics.hpp"
+#include "plan/bands.hpp"
+#include "quantity/text.hpp"
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+constexpr std::size_t most_widenings = 3, most_narrowings = 4;
+constexpr double worth_a_word = 0.02;     // of the variance
+constexpr double worth_measuring = 0.95;  // of the width that is left
+
+/// Cause and effect over the worlds in which both exist.
+struct Pairs {
+  std::vector<double> cause, effect;
+  Pairs(const std::vector<double>& x, const std::vector<double>& y) {
+    for (std::size_t i = 0; i < x.size(); ++i)
+      if (!std::isnan(x[i]) && !std::isnan(y[i])) {
+        cause.push_back(x[i]);
+        effect.push_back(y[i]);
+      }
+  }
+  double share() const { return variance_share({cause, effect}); }
+};
+std::string meaning_of(const std::string& key, const Solved& central) {
+  for (const Key& known : keys())
+    if (known.section + "." + std::string(known.field.key) == key) return std::string(known.field.meaning);
+  for (const Assumed& assumed : central.inputs.assumed())
+    if (assumed.key == key) return assumed.why;
+  return "";
+}
+const WorldColumn* column(const std::vector<WorldColumn>& columns, const std::string& key) {
+  const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& c) { return c.key == key; });
+  return found == columns.end() ? nullptr : &*found;
+}
+
+struct Observed {
+  const WorldColumn* column;
+  AnyQuantity value;
+};
+/// The quantity that a measurement takes, if the worlds know it and it varies.
+std::optional<Observed> observed(const std::string& key, const Solved& central, const Worlds& worlds,
+                                 const std::vector<Result>& results) {
+  if (const WorldColumn* input = column(worlds.inputs, key)) {
+    const Input* used = central.inputs.find(key);
+    if (used == nullptr) return std::nullopt;
+    return Observed{input, used->value};
+  }
+  const WorldColumn* result = column(worlds.results, key);
+  for (const Result& one : results)
+    if (result != nullptr && one.key == key) return Observed{result, std::get<Measure>(one.value).quantity};
+  return std::nullopt;
+}
+double standard_error(const data::MeasurementRow& row, AnyQuantity value) {
+  constexpr double expanded = 2.0;
+  if (row.within.ends_with("%")) return parse_band(row.within, kind_of<double>).value * std::abs(value.si) / expanded;
+  Kind kind = value.kind;
+  if (kind.scale == Scale::point) kind.scale = Scale::ratio;  // an error in kelvin is a difference
+  return parse_band(row.within, kind).value / expanded;
+}
+/// The readings that the worlds would give, each with an error of its own.
+std::vector<double> readings(const Observed& observed, double error, const std::string& id, std::uint64_t seed) {
+  std::vector<double> read = observed.column->si;
+  for (std::size_t i = 0; i < read.size(); ++i)
+    read[i] += error * normal_score(stray_coordinate(i, "reading of " + id, seed));
+  return read;
+}
+}  // namespace
+
+Leaning leaning_of(const std::string& answer, const Solved& central, const Worlds& worlds,
+                   const std::vector<Result>& results, std::uint64_t seed) {
+  const WorldColumn* effect = column(worlds.results, answer);
+  if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
+  Leaning leaning{answer, {}, {}};
+  for (const WorldColumn& cause : worlds.chances) {
+    const double share = Pairs(cause.si, effect->si).share();
+    const Input* input = central.inputs.find(cause.key);
+    if (share < worth_a_word || input == nullptr) continue;
+    const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), input->unit}; };
+    leaning.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
+                              shown(input->low), shown(input->high)});
+  }
+  for (const data::MeasurementRow& row : data::measurements()) {
+    const auto seen = observed(row.of, central, worlds, results);
+    if (!seen || row.of == answer) continue;
+    const std::vector<double> read = readings(*seen, standard_error(row, seen->value), row.id, seed);
+    const double left = std::sqrt(1.0 - Pairs(read, effect->si).share());
+    if (left < worth_measuring)
+      leaning.narrowings.push_back(
+          {row.id, row.of, row.within, row.needs, row.tool, row.how, row.write, row.source, row.standing, left});
+  }
+  const auto cut = [](auto& list, std::size_t most, auto before) {
+    std::stable_sort(list.begin(), list.end(), before);
+    if (list.size() > most) list.erase(list.begin() + static_cast<std::ptrdiff_t>(most), list.end());
+  };
+  cut(leaning.widest, most_widenings, [](const Widening& a, const Widening& b) { return a.share > b.share; });
+  cut(leaning.narrowings, most_narrowings, [](const Narrowing& a, const Narrowing& b) { return a.left < b.left; });
+  return leaning;
+}
+}  // namespace lumwright

@@ -1,0 +1,145 @@
+#include "plan/worlds.hpp"
+#include "data/measuring.hpp"
+#include "plan/check.hpp"
+#include "plan/draws.hpp"
+#include "plan/results.hpp"
+#include <algorithm>
+#include <atomic>
+#include <exception>
+#include <limits>
+#include <mutex>
+#include <thread>
+
+namespace lumwright {
+namespace {
+constexpr double nothing = std::numeric_limits<double>::quiet_NaN();  // stays inside: every reader filters it
+
+void widen(Given<Length>& size, Given<Length>& within, const char* method) {
+  if (!size || (!within && size.has_spread)) return;
+  const Length by = within ? *within : data::measuring_method(method).uncertainty;
+  size.band->low = std::max(size.band->low - by, 0.01 * size.band->value);
+  size.band->high += by;
+  size.has_spread = true;
+  within = {};
+}
+
+bool fails(const Check& check, const Solved& solved) {
+  try {
+    if (check.holds != nullptr) return !check.holds(solved);
+    const auto finding = check.judge(solved);
+    return finding && finding->verdict == Verdict::fail;
+  } catch (const ModelError&) {
+    return true;
+  }
+}
+
+class Trial {
+ public:
+  Trial(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked)
+      : build_(with_measuring_spread(build)),
+        tuning_(tuning),
+        asked_(asked),
+        draws_(inputs_of_worlds(), asked.count, asked.seed) {
+    const std::size_t n = asked.count;
+    out_.count = n;
+    for (const auto& [key, dimension] : draws_.keys()) {
+      out_.inputs.push_back({key, std::vector<double>(n, nothing)});
+      out_.chances.push_back({key, std::vector<double>(n, nothing)});
+      for (std::size_t world = 0; world < n; ++world) out_.chances.back().si[world] = draws_.chance(world, key);
+    }
+    for (const Result& result : results_of(central)) {
+      if (std::holds_alternative<Measure>(result.value))
+        out_.results.push_back({result.key, std::vector<double>(n, nothing)});
+      else
+        out_.words.push_back({result.key, std::vector<std::string>(n)});
+    }
+    for (const Check& check : all_checks())
+      if (check.in_worlds && raises(check, central)) {
+        checks_.push_back(&check);
+        out_.checks.push_back({std::string(check.id), std::vector<char>(n, 0)});
+      }
+  }
+  Worlds run() {
+    std::vector<std::thread> helpers;
+    const auto work = [this] { work_off(); };
+    for (unsigned i = 1; i < std::max(asked_.threads, 1U); ++i) helpers.emplace_back(work);
+    work();
+    for (std::thread& helper : helpers) helper.join();
+    if (failure_) std::rethrow_exception(failure_);
+    return std::move(out_);
+  }
+
+ private:
+  Inputs inputs_of_worlds() const { return solve(build_, {}, tuning_).inputs; }
+  static bool raises(const Check& check, const Solved& central) {
+    try {
+      return check.judge(central).has_value();
+    } catch (const ModelError&) {
+      return true;
+    }
+  }
+  void work_off() {
+    constexpr std::size_t portion = 8;
+    try {
+      for (std::size_t from = next_.fetch_add(portion); from < asked_.count && !stop_;
+           from = next_.fetch_add(portion)) {
+        const std::size_t to = std::min(from + portion, asked_.count);
+        for (std::size_t world = from; world < to; ++world) live(world);
+        report(to - from);
+      }
+    } catch (...) {
+      const std::lock_guard lock(guard_);
+      if (!failure_) failure_ = std::current_exception();
+      stop_ = true;
+    }
+  }
+  void report(std::size_t more) {
+    const std::lock_guard lock(guard_);
+    done_ += more;
+    if (asked_.progress) asked_.progress(done_, asked_.count);
+  }
+  void live(std::size_t world) {
+    Solved solved = solve(build_, draws_.of_world(world), tuning_);
+    solved.spread_tried = true;
+    for (WorldColumn& column : out_.inputs)
+      if (const Input* input = solved.inputs.find(column.key)) column.si[world] = input->value.si;
+    for (const Result& result : results_of(solved)) keep(world, result);
+    for (std::size_t i = 0; i < checks_.size(); ++i)
+      out_.checks[i].fails[world] = static_cast<char>(fails(*checks_[i], solved));
+  }
+  void keep(std::size_t world, const Result& result) {
+    const auto same = [&](const auto& column) { return column.key == result.key; };
+    if (const auto* measure = std::get_if<Measure>(&result.value)) {
+      const auto column = std::find_if(out_.results.begin(), out_.results.end(), same);
+      if (column != out_.results.end()) column->si[world] = measure->quantity.si;
+    } else {
+      const auto column = std::find_if(out_.words.begin(), out_.words.end(), same);
+      if (column != out_.words.end()) column->words[world] = std::get<std::string>(result.value);
+    }
+  }
+
+  Build build_;
+  const Tuning* tuning_;
+  const WorldsAsked& asked_;
+  Draws draws_;
+  Worlds out_{};
+  std::vector<const Check*> checks_;
+  std::atomic<std::size_t> next_{0};
+  std::atomic<bool> stop_{false};
+  std::mutex guard_;
+  std::size_t done_ = 0;
+  std::exception_ptr failure_;
+};
+}  // namespace
+
+Build with_measuring_spread(const Build& build) {
+  Build wider = build;
+  widen(wider.engine.chimney.bore, wider.engine.chimney.measured_within, "caliper_inside");
+  widen(wider.adapter.tube.outside, wider.adapter.tube.measured_within, "micrometer");
+  return wider;
+}
+
+Worlds try_worlds(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked) {
+  return Trial(build, central, tuning, asked).run();
+}
+}  // namespace lumwright

@@ -1,0 +1,51 @@
+// The same build in many worlds: each draws every value from its spread, solves everything, and judges every check.
+#pragma once
+#include "plan/solved.hpp"
+#include <cstdint>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace lumwright {
+struct WorldsAsked {
+  std::size_t count = 0;  // none: no bands
+  std::uint64_t seed = 1;
+  unsigned threads = 2;                                              // of no influence on what comes out
+  std::function<void(std::size_t done, std::size_t of)> progress{};  // called from any of the threads, one at a time
+};
+
+/// A number of one kind in each world; not a number where it does not exist there (a time that is never reached).
+struct WorldColumn {
+  std::string key;
+  std::vector<double> si;
+};
+struct WorldWords {
+  std::string key;
+  std::vector<std::string> words;
+};
+struct WorldCheck {
+  std::string id;
+  std::vector<char> fails;
+};
+struct Worlds {
+  std::size_t count;
+  std::vector<WorldColumn> inputs;   // with a spread, by key
+  std::vector<WorldColumn> chances;  // what each of them drew by itself, 0 to 1, before others pulled it along
+  std::vector<WorldColumn> results;  // as the build itself has them
+  std::vector<WorldWords> words;     // results that are text
+  std::vector<WorldCheck> checks;    // those that the build itself raises
+};
+
+/// Draws and solves `asked.count` worlds. `central` is the build as it stands: its inputs, results and checks are the
+/// ones that are followed. Inputs are spread over a scrambled Sobol sequence, shaped and correlated as
+/// data/spreads.yaml says; what the owner wants is not drawn. The same for any number of threads. Throws ModelError for
+/// more than 16 million worlds.
+Worlds try_worlds(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked);
+
+/// The value below which a share `u` of a spread lies: uniform between low and high, or a triangle with its peak at the
+/// value (JCGM 101:2008, 6.4.2 and 6.4.5, the triangle here with its own mode).
+double drawn_from(const Input& input, std::string_view key, double u);
+
+/// A description in which a size without a spread has that of its measuring, so that worlds draw it.
+Build with_measuring_spread(const Build& build);
+}  // namespace lumwright

@@ -1,0 +1,127 @@
+#include "report/bands.hpp"
+#include "report/answers.hpp"
+#include "report/standing.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string share_of_spread(double share) { return fmt::format("{} %", std::lround(100.0 * share)); }
+std::string key_with_meaning(const Widening& one) {
+  return one.meaning.empty() ? one.key : fmt::format("{} ({})", one.meaning, one.key);
+}
+void write_widest(Page& page, const Leaning& leaning) {
+  std::vector<Page::Row> rows{{{"share", "what is not known for sure", "value", "may lie between"}, "", Ink::faint}};
+  for (const Widening& one : leaning.widest)
+    rows.push_back({{share_of_spread(one.share), key_with_meaning(one), show(one.value, page.style()),
+                     show_span(one.low, one.high, one.value, page.style())},
+                    ""});
+  page.table(rows);
+}
+void write_narrowing(Page& page, const Narrowing& one, const Result* answer) {
+  page.gap();
+  page.hung("measure", fmt::format("{} to {}", named(one.of), one.within), Ink::faint, Ink::strong);
+  page.hung("", what_it_leaves(one, answer, page.style()));
+  page.hung("how", one.how);
+  page.hung("with", one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs));
+  page.hung("write", one.write);
+  page.hung("source", source_in_words(one.source, one.standing), Ink::faint, Ink::faint);
+}
+std::string hang_together(const Leaning& leaning) {
+  std::string text;
+  for (const Widening& one : leaning.widest)
+    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", one.key, share_of_spread(one.share));
+  return text;
+}
+std::string span_now(const Result& result, const TextStyle& style) {
+  return result.low && result.high ? show_span(*result.low, *result.high, std::get<Measure>(result.value), style) : "";
+}
+/// The band about its middle, as wide as a measurement would leave it.
+std::string span_then(const Result& result, double left, const TextStyle& style) {
+  const Measure& low = *result.low;
+  const double middle = 0.5 * (low.quantity.si + result.high->quantity.si);
+  const double half = 0.5 * left * (result.high->quantity.si - low.quantity.si);
+  const auto edge = [&](double si) { return Measure{AnyQuantity(si, low.quantity.kind), low.unit}; };
+  return show_span(edge(middle - half), edge(middle + half), std::get<Measure>(result.value), style);
+}
+bool before_cutting(const Narrowing& one) { return one.needs != "the fan unit"; }
+}  // namespace
+
+std::string named(const std::string& key) {
+  const std::string words = words_for(key);
+  return words == key ? key : "\"" + words + "\"";
+}
+
+std::string what_it_leaves(const Narrowing& one, const Result* answer, const TextStyle& style) {
+  std::string effect = fmt::format("leaves {} % of the width", std::lround(100.0 * one.left));
+  if (answer != nullptr && answer->low && answer->high)
+    effect +=
+        fmt::format(": a band like {} in place of {}", span_then(*answer, one.left, style), span_now(*answer, style));
+  return effect;
+}
+
+std::vector<const Narrowing*> worth_telling(const Leaning& leaning) {
+  std::vector<const Narrowing*> told;
+  if (leaning.narrowings.empty()) return told;
+  told.push_back(&leaning.narrowings.front());
+  if (before_cutting(leaning.narrowings.front())) {
+    if (leaning.narrowings.size() > 1) told.push_back(&leaning.narrowings[1]);
+    return told;
+  }
+  const auto sooner = std::find_if(leaning.narrowings.begin(), leaning.narrowings.end(), before_cutting);
+  if (sooner != leaning.narrowings.end()) told.push_back(&*sooner);
+  return told;
+}
+
+std::string sureness(const Bands& bands) {
+  std::string text = fmt::format("{} worlds, seed {}, {} inputs drawn; a share is good to {:.1f} in 100", bands.worlds,
+                                 bands.seed, bands.drawn, 100.0 * bands.share_error);
+  if (bands.edge_error)
+    text += fmt::format(", the ends of the first band to {:.1f} % of its width", 100.0 * *bands.edge_error);
+  return text + ". The same seed gives the same figures.";
+}
+
+std::string in_worlds(double share, const Bands& bands) {
+  if (share >= 1.0) return fmt::format("all {} worlds", bands.worlds);
+  if (share <= 0.0) return fmt::format("none of {} worlds", bands.worlds);
+  if (share < 0.005) return "fewer than 1 of 100 worlds";
+  if (share > 0.995) return "more than 99 of 100 worlds";
+  return fmt::format("{} of 100 worlds", std::lround(100.0 * share));
+}
+std::string holds_in(const Finding& finding, const Assessment& assessment) {
+  if (!finding.holds || !assessment.bands) return "";
+  return "holds in " + in_worlds(*finding.holds, *assessment.bands);
+}
+void write_meaning_of_bands(Page& page, const Assessment& assessment) {
+  const auto has_band = [](const Result& result) { return result.low.has_value(); };
+  if (!assessment.bands || std::none_of(assessment.results.begin(), assessment.results.end(), has_band)) return;
+  page.gap();
+  page.paragraph(fmt::format("In brackets: between which figures eight of ten worlds lie, when every value that is not "
+                             "known for sure is drawn from its spread, {} times.",
+                             assessment.bands->worlds),
+                 2, Ink::faint);
+}
+
+void write_bands(Page& page, const Assessment& assessment) {
+  if (!assessment.bands || assessment.bands->leanings.empty()) return;
+  const Bands& bands = *assessment.bands;
+  const Leaning& chief = bands.leanings.front();
+  page.heading("What widens the answer, and what to measure next");
+  page.gap();
+  page.paragraph(fmt::format("{}: how much of its scatter goes with what", words_for(chief.answer)), 2);
+  page.gap();
+  write_widest(page, chief);
+  for (const Narrowing* one : worth_telling(chief)) write_narrowing(page, *one, find_result(assessment, chief.answer));
+  if (bands.leanings.size() > 1) page.gap();
+  for (std::size_t i = 1; i < bands.leanings.size(); ++i) {
+    std::string text = fmt::format("{}: {}", words_for(bands.leanings[i].answer), hang_together(bands.leanings[i]));
+    if (const auto told = worth_telling(bands.leanings[i]); !told.empty())
+      text += fmt::format("; measure {}, which leaves {} % of the width", named(told.back()->of),
+                          std::lround(100.0 * told.back()->left));
+    page.paragraph(text, 2);
+  }
+  page.gap();
+  page.paragraph(sureness(bands), 2, Ink::faint);
+}
+}  // namespace lumwright

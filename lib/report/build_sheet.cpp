@@ -1,0 +1,166 @@
+#include "report/build_sheet.hpp"
+#include "report/build_sheet_steps.hpp"
+#include "report/templates/templates.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+
+namespace lumwright {
+namespace {
+// Four digits at most and no idle noughts: "38 mm", "17.42 mm", "0.678 in".
+std::string say(const Measure& size, const TextStyle& style) {
+  const std::string unit = choose_unit(size.quantity, size.unit, style.units);
+  return fmt::format("{:.4g} {}", number_in(size.quantity, unit), unit);
+}
+std::string say(Length length, const TextStyle& style) { return say(Measure{length, ""}, style); }
+std::string joined(const std::vector<std::string>& words, std::string_view between) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? std::string() : std::string(between)) + word;
+  return text;
+}
+
+void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
+  std::vector<Page::Row> rows{{{"measure", "with", "you wrote"}, "", Ink::faint}};
+  const auto row = [&](std::string what, std::string with, const Given<Length>& given, std::string remark) {
+    const std::string wrote =
+        given ? say(Measure{given.band->value, given.unit}, page.style()) + (given.has_spread ? ", with a spread" : "")
+              : "nothing yet";
+    rows.push_back({{std::move(what), std::move(with), wrote}, std::move(remark)});
+  };
+  row("bore of the chimney", "telescopic gauge, micrometer", build.engine.chimney.bore,
+      "three heights, across two directions: the least counts; feel for a seam");
+  row("depth of the chimney", "depth gauge", build.engine.chimney.depth,
+      "down to the blast pipe or whatever stands in it");
+  row("outside of the tube", "micrometer", build.adapter.tube.outside,
+      "the tube in hand, not its nominal size; the largest counts");
+  row("wall of the tube", "micrometer", build.adapter.tube.wall, "");
+  row("thickness of the sheet", "micrometer", build.adapter.box.sheet, "");
+  row("frame of the fan", "calipers", build.fan.frame,
+      unit.fan && !unit.fan->drawing.measure_first.empty() ? unit.fan->drawing.measure_first
+                                                           : "and the pitch of its holes");
+  page.heading("Measure before you cut");
+  page.gap();
+  page.table(rows);
+}
+std::vector<Page::Row> cut_rows(const FanUnit& unit, const TextStyle& style) {
+  std::vector<Page::Row> rows{{{"part", "of", "cut"}, "", Ink::faint}};
+  if (unit.flange)
+    rows.push_back({{"flange", fmt::format("{} {}", say(unit.flange->thickness, style), unit.flange->metal.name),
+                     "disc " + say(unit.flange->outside, style)},
+                    ""});
+  if (unit.tube)
+    rows.push_back(
+        {{"tube",
+          fmt::format("{} x {} {}", say(unit.tube->outside, style), say(unit.tube->wall, style), unit.tube->metal.name),
+          say(unit.tube->length, style) + " long"},
+         ""});
+  if (!unit.box) return rows;
+  const MadeBox& box = *unit.box;
+  const std::string sheet = fmt::format("{} {}", say(box.sheet, style), box.metal);
+  if (box.round) {
+    rows.push_back(
+        {{"side", sheet,
+          fmt::format("strip {} x {}", say(box.round->strip_length, style), say(box.round->strip_width, style))},
+         fmt::format("{} of it is the lap", say(box.lap, style))});
+    rows.push_back(
+        {{"lid and bottom", sheet, "2 discs " + say(box.round->disc_blank, style)},
+         fmt::format("with a rim of {}, which brings them to {}", say(box.skirt, style), say(box.round->disc, style))});
+  } else if (box.net) {
+    rows.push_back(
+        {{"box", sheet, fmt::format("{} x {}", say(box.net->across.total, style), say(box.net->along.total, style))},
+         "folds up"});
+    rows.push_back({{"lid", sheet, fmt::format("square {}", say(box.plate, style))}, ""});
+  }
+  return rows;
+}
+void write_drilling(Page& page, const FanUnit& unit, const TextStyle& style) {
+  std::vector<Page::Row> rows{{{"hole", "how many", "where", "how"}, "", Ink::faint}};
+  for (const Drilling& d : drillings(unit))
+    rows.push_back({{say(d.diameter, style), std::to_string(d.count), d.where, d.how}, ""});
+  if (rows.size() == 1) return;
+  page.heading("Drill list, in order of size");
+  page.gap();
+  page.table(rows);
+}
+void write_screws(Page& page, const FanUnit& unit, const TextStyle& style) {
+  if (!unit.flange || !unit.flange->screws) return;
+  const FlangeScrews& s = *unit.flange->screws;
+  page.heading("Taps and screws");
+  page.gap();
+  std::string text = fmt::format("flange: {} screws {}", s.count, s.thread.name);
+  const ThreadShare share = thread_share(s.thread, s.thread.tap);
+  text += s.tapped ? fmt::format(", tapping drill {} (leaves {} of the thread), clearance in the tin {}",
+                                 say(s.thread.tap, style), percent(share.of_form, 2), say(s.clearance, style))
+                   : fmt::format(" with nuts, clearance {} (a tap would want {})", say(s.clearance, style),
+                                 say(s.thread.tap, style));
+  page.paragraph(text, 2);
+  if (unit.fan && unit.fan->drawing.pattern) {
+    const FanPattern& pattern = *unit.fan->drawing.pattern;
+    page.paragraph(
+        fmt::format("fan: {} screws {} through holes of {}", pattern.holes.size(),
+                    pattern.screws.empty() ? "to suit" : joined(pattern.screws, " or "), say(pattern.hole, style)),
+        2);
+  }
+}
+void write_places(Page& page, const FanUnit& unit) {
+  std::vector<Page::Row> rows{
+      {{"part", "hole", "size", "x, y about the middle", "x, y from the edges"}, "", Ink::faint}};
+  const auto pair = [](PlanePoint p) { return fmt::format("{:.2f}, {:.2f}", in(p.x, mm) + 0.0, in(p.y, mm) + 0.0); };
+  for (const HolePlace& hole : hole_places(unit))
+    rows.push_back(
+        {{hole.part, hole.what, fmt::format("{:.2f}", in(hole.diameter, mm)), pair(hole.centre), pair(hole.corner)},
+         ""});
+  if (rows.size() == 1) return;
+  page.heading("Where the holes lie, in mm: x to the right, y up");
+  page.gap();
+  page.table(rows);
+}
+void write_caution(Page& page, const Caution& caution) {
+  page.hung("mind", caution.title, Ink::care, Ink::strong);
+  page.hung("", caution.text);
+}
+void write_steps(Page& page, const Assessment& assessment, const Solved& solved) {
+  page.heading("In this order");
+  std::set<std::string> shown;
+  int number = 0;
+  for (const BenchStep& step : steps_of(assessment, solved, page.style())) {
+    page.gap();
+    page.hung(std::to_string(++number), step.title, Ink::strong, Ink::strong);
+    page.hung("", step.text);
+    for (const std::string& id : step.cautions)
+      for (const Caution& caution : assessment.cautions)
+        if (caution.id == id && shown.insert(id).second) write_caution(page, caution);
+  }
+  page.gap();
+  for (const Caution& caution : assessment.cautions)
+    if (shown.insert(caution.id).second) write_caution(page, caution);
+}
+}  // namespace
+
+std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style) {
+  if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
+  if (!solved.unit)
+    throw NothingToMake("the description says nothing of the unit to make; it needs " +
+                        joined(solved.unit.missing, ", "));
+  const FanUnit& unit = *solved.unit;
+  Page page(style);
+  page.paragraph("Build sheet: " + (assessment.build.empty() ? assessment.file : assessment.build), 0, Ink::strong);
+  if (const auto failed = failed_geometry(assessment); !failed.empty()) {
+    page.gap();
+    page.paragraph("DRAFT. Do not cut to it: " + joined(failed, ", ") + " fails.", 0, Ink::bad);
+  }
+  if (!unit.missing.empty()) {
+    page.gap();
+    page.paragraph("Not described, and so not here: " + joined(unit.missing, ", "), 0, Ink::care);
+  }
+  write_measuring(page, solved.build, unit);
+  page.heading("Cut list");
+  page.gap();
+  page.table(cut_rows(unit, style));
+  write_drilling(page, unit, style);
+  write_screws(page, unit, style);
+  write_places(page, unit);
+  write_steps(page, assessment, solved);
+  return page.finish();
+}
+}  // namespace lumwright

@@ -1,0 +1,25 @@
+// The build sheet: what to measure, cut, drill, tap and screw, and in which order, with the cautions where they bite.
+#pragma once
+#include "plan/solved.hpp"
+#include "report/page.hpp"
+#include <stdexcept>
+#include <string>
+
+namespace lumwright {
+/// The description gives no part of the unit to make; what() names the keys.
+struct NothingToMake : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+/// Throws NothingToMake where tube, flange, box and fan are all missing.
+std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style);
+
+/// A hole to drill or to cut, for the list in order of size.
+struct Drilling {
+  Length diameter;
+  int count;
+  std::string where;  // "flange, for the screws"
+  std::string how;    // "2.40 mm drill", "pilot 3 mm, step drill 4-6-8, file 0.3 mm"
+};
+/// Thinnest first; those of one size and way together.
+std::vector<Drilling> drillings(const FanUnit& unit);
+}  // namespace lumwright

@@ -1,0 +1,60 @@
+#include "report/build_sheet.hpp"
+#include "workshop/sheet_cutting.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string mm_text(Length length) { return fmt::format("{:.4g}", in(length, mm)); }
+
+std::string in_plate(Length diameter) {
+  constexpr double largest_drill = 13.0;
+  if (in(diameter, mm) > largest_drill) return "drill, then bore to size on the lathe";
+  std::string text;
+  for (const data::DrillRow& drill : plate_drills(diameter)) text += (text.empty() ? "" : ", then ") + drill.name;
+  return text + " drill";
+}
+std::string in_sheet(Length diameter, Length sheet) {
+  const SheetHolePlan plan = sheet_hole({diameter, sheet});
+  if (plan.twist) return plan.twist->name + " drill, the sheet between boards";
+  std::string text;
+  if (plan.pilot) text = fmt::format("pilot {} mm", mm_text(*plan.pilot));
+  if (plan.drill && !plan.steps.empty()) {
+    text += (text.empty() ? "" : ", ") + std::string("step drill ");
+    for (const Length& step : plan.steps) text += (step == plan.steps.front() ? "" : "-") + mm_text(step);
+  }
+  if (plan.finish == HoleFinish::file) text += fmt::format(", file {} mm out on diameter", mm_text(plan.left));
+  if (plan.finish == HoleFinish::cut_out) text += ", then piercing saw or hole saw, and a half-round file to the line";
+  return text;
+}
+}  // namespace
+
+std::vector<Drilling> drillings(const FanUnit& unit) {
+  std::vector<Drilling> all;
+  if (unit.flange && unit.flange->screws) {
+    const FlangeScrews& s = *unit.flange->screws;
+    const std::string tap = s.tapped ? fmt::format(", then tap {}", s.thread.name) : "";
+    all.push_back({s.drill, s.count, "flange, screws", in_plate(s.drill) + tap});
+    if (unit.box)
+      all.push_back({s.clearance, s.count, "bottom, flange screws", in_sheet(s.clearance, unit.box->sheet)});
+  }
+  if (unit.flange && unit.flange->tube_hole)
+    all.push_back({*unit.flange->tube_hole, 1, "flange, for the tube", in_plate(*unit.flange->tube_hole)});
+  if (unit.box) {
+    const MadeBox& box = *unit.box;
+    if (box.tube_hole) all.push_back({*box.tube_hole, 1, "bottom, for the tube", in_sheet(*box.tube_hole, box.sheet)});
+    if (box.bleed)
+      all.push_back({box.bleed->diameter, box.bleed->count, "side, bleed", in_sheet(box.bleed->diameter, box.sheet)});
+    if (box.grommet)
+      all.push_back({box.grommet->grommet.hole, 1, "side, grommet", in_sheet(box.grommet->grommet.hole, box.sheet)});
+    if (const auto lid = unit.fan ? lid_holes(*unit.fan) : std::nullopt) {
+      all.push_back({lid->screw_hole, static_cast<int>(lid->screws.size()), "lid, fan screws",
+                     in_sheet(lid->screw_hole, box.sheet)});
+      if (lid->opening) all.push_back({*lid->opening, 1, "lid, cut-out", in_sheet(*lid->opening, box.sheet)});
+    }
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const Drilling& a, const Drilling& b) { return a.diameter < b.diameter; });
+  return all;
+}
+}  // namespace lumwright

@@ -1,0 +1,143 @@
+#include "report/build_sheet_steps.hpp"
+#include "data/strengths.hpp"
+#include "workshop/sheet_cutting.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string value_of(const Assessment& a, std::string_view key, const TextStyle& style) {
+  const Result* result = find_result(a, key);
+  const Measure* measure = result != nullptr ? std::get_if<Measure>(&result->value) : nullptr;
+  return measure != nullptr ? show(*measure, style) : "";
+}
+BenchStep measure_step(const FanUnit& unit) {
+  std::string text =
+      "Take the sizes under \"Measure before you cut\" once more, with the parts in hand. Print the templates at 100 "
+      "%, "
+      "never \"fit to page\", and measure both bars on the paper; print again with --scale-x and --scale-y if they are "
+      "off.";
+  if (unit.fan && !unit.fan->drawing.measure_first.empty())
+    text += " The fan: " + unit.fan->drawing.measure_first + ".";
+  return {"Measure and print", text, {}};
+}
+BenchStep flange_step(const MadeFlange& flange, const TextStyle& style) {
+  std::string text = fmt::format(
+      "Saw a disc out of {} plate, stick the template on or mark out from the co-ordinates, "
+      "prick every cross and drill with the plate clamped.",
+      flange.metal.name);
+  if (flange.tube_hole)
+    text += fmt::format(" Bore the hole for the tube to {} on the lathe, then turn the rim to {}.",
+                        show({*flange.tube_hole}, style, 4), show({flange.outside}, style));
+  if (flange.screws && flange.screws->tapped)
+    text += fmt::format(" Tap the screw holes {}.", flange.screws->thread.name);
+  return {"Flange", text, {"sharp-edges"}};
+}
+BenchStep tube_step(const MadeTube& tube, const TextStyle& style) {
+  return {
+      "Tube",
+      fmt::format("Cut the tube to {}, both ends square, on a mandrel of wood so that it stays round. Break the outer "
+                  "edge of the end that goes into the chimney all round, and take the burr out of the bore. Try it "
+                  "in the cold chimney now: it must go in and turn freely.",
+                  show({tube.length}, style)),
+      {"sharp-edges"}};
+}
+BenchStep join_step(const FanUnit& unit, const TextStyle& style) {
+  const MadeFlange& flange = *unit.flange;
+  if (flange.joint != "silver braze")
+    return {"Join tube and flange",
+            fmt::format("{}: the joint gets as hot as the gas; see the check heat.joint. Nothing may stand proud "
+                        "of the tube where it enters the chimney.",
+                        flange.joint == "soft solder" ? "Soft solder"
+                        : flange.joint == "screwed"   ? "Screw"
+                                                      : "Press"),
+            {"soft-solder", "hot-surfaces"}};
+  std::string text = "Clean both to bright metal, flux them, and hold them square.";
+  if (flange.gap)
+    text += fmt::format(" The gap on each side is {} cold and {} at brazing heat; {} to {} is right.",
+                        show({flange.gap->cold.value}, style, 2), show({flange.gap->hot.value}, style, 2),
+                        show({flange.gap->least}, style, 2), show({flange.gap->most}, style, 2));
+  text +=
+      " Heat the flange, not the tube, until the filler runs round by itself. Let it go black before you move it, "
+      "pickle, wash, and true the tube on its mandrel: brazing has made it soft. Face the flange afterwards.";
+  return {"Braze the tube into the flange", text, {"silver-brazing", "pickling-acid", "hot-surfaces"}};
+}
+std::vector<BenchStep> box_steps(const MadeBox& box, const TextStyle& style) {
+  const SawAdvice saw = saw_for_sheet(box.sheet);
+  std::string cut = "Stick the templates on the flat sheet, cut outside the line with snips and file to it.";
+  if (!saw.three_teeth)
+    cut += " No saw blade has three teeth in sheet this thin: saw it between two boards, or tilt the blade.";
+  cut += fmt::format(
+      " Drill while everything is flat, backed with wood and clamped, in the order of the drill list. A "
+      "burr over {} is too much.",
+      show({0.1 * box.sheet}, style, 2));
+  const std::string shape =
+      box.square ? std::string(
+                       "Drill 1 mm where fold lines cross, fold over a hard edge, tabs inside, and solder the "
+                       "corners.")
+                 : fmt::format(
+                       "Roll the strip round a bar, lap {}, and solder or rivet the seam; turn the rims of lid and "
+                       "bottom by {} and try both on.",
+                       show({box.lap}, style), show({box.skirt}, style));
+  return {{"Cut and drill the box", cut, {"coated-sheet", "sharp-edges"}},
+          {"Shape the box",
+           shape + " Solder seams on the fan's side only; keep tin and solder off the hot tube.",
+           {"soft-solder"}}};
+}
+BenchStep assemble_step(const FanUnit& unit) {
+  std::string text = "Screw the flange under the bottom";
+  if (unit.flange && unit.flange->screws)
+    text += fmt::format(" with {} {} screws{}", unit.flange->screws->count, unit.flange->screws->thread.name,
+                        unit.flange->screws->tapped ? "" : " and nuts");
+  text += ", and the fan on the lid with its arrow pointing away from the box";
+  if (unit.fan && unit.fan->drawing.pattern && !unit.fan->drawing.pattern->screws.empty())
+    text += fmt::format(" with {} screws and washers", unit.fan->drawing.pattern->screws.back());
+  text += ". The lid must come off again: the fan wants cleaning.";
+  return {"Put it together", text, {"moving-blades"}};
+}
+BenchStep wire_step(const Build& build) {
+  std::string text = "The fuse goes at the pack, before anything else.";
+  if (build.supply.step_up.module || build.supply.step_up.output)
+    text += " Set the step-up with a meter before the fan is connected.";
+  text += " Lead the wires away from hot metal, loosely, so that a foot in the cable pulls a plug and not the engine.";
+  return {"Wire it",
+          text,
+          {"unfused-pack", "step-up-setting", "step-up-runaway", "lithium-cells", "nickel-cells", "alkaline-cells",
+           "lead-acid", "over-voltage"}};
+}
+BenchStep try_step(const Assessment& a, const TextStyle& style) {
+  std::string text =
+      "Out of doors, engine cold, no fire: sit the unit on the chimney and run it. A strip of paper at the "
+      "fire-door must be drawn in.";
+  if (const std::string suction = value_of(a, "draught.cold_smokebox_depression", style); !suction.empty())
+    text += fmt::format(" A U-tube on the smokebox should read {}.", suction);
+  if (const std::string current = value_of(a, "power.pack_current_start", style); !current.empty())
+    text += fmt::format(" The full pack should give {}.", current);
+  return {"Try it cold", text, {"flame-at-the-door"}};
+}
+BenchStep light_step(const Assessment& a, const TextStyle& style) {
+  std::string text = "Water first, then fire.";
+  if (const std::string time = value_of(a, "raise.to_own_blower", style); !time.empty())
+    text += fmt::format(" The engine's own blower should take over after {}.", time);
+  text += " Write down times, temperatures and readings: `lumwright tune` learns from them.";
+  return {"First lighting-up",
+          text,
+          {"carbon-monoxide", "charcoal-indoors", "water-before-fire", "lighting-up", "trapped-air", "steam-scald",
+           "hot-gas-at-fan", "fan-in-the-gas", "fan-left-running", "sparks", "hot-surfaces", "licensed-inspection"}};
+}
+}  // namespace
+
+std::vector<BenchStep> steps_of(const Assessment& assessment, const Solved& solved, const TextStyle& style) {
+  const FanUnit& unit = *solved.unit;
+  std::vector<BenchStep> steps = {measure_step(unit)};
+  if (unit.flange) steps.push_back(flange_step(*unit.flange, style));
+  if (unit.tube) steps.push_back(tube_step(*unit.tube, style));
+  if (unit.flange && unit.tube) steps.push_back(join_step(unit, style));
+  if (unit.box)
+    for (BenchStep& step : box_steps(*unit.box, style)) steps.push_back(std::move(step));
+  if (unit.box && unit.fan) steps.push_back(assemble_step(unit));
+  steps.push_back(wire_step(solved.build));
+  steps.push_back(try_step(assessment, style));
+  steps.push_back(light_step(assessment, style));
+  return steps;
+}
+}  // namespace lumwright

@@ -1,0 +1,59 @@
+#include "report/drawings.hpp"
+#include "report/build_sheet.hpp"
+#include "report/templates/templates.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string places_csv(const FanUnit& unit) {
+  std::string text = "part,hole,diameter_mm,x_from_middle_mm,y_from_middle_mm,x_from_edge_mm,y_from_edge_mm\n";
+  for (const HolePlace& hole : hole_places(unit))
+    text += fmt::format("{},{},{:.3f},{:.3f},{:.3f},{:.3f},{:.3f}\n", hole.part, hole.what, in(hole.diameter, mm),
+                        in(hole.centre.x, mm) + 0.0, in(hole.centre.y, mm) + 0.0, in(hole.corner.x, mm) + 0.0,
+                        in(hole.corner.y, mm) + 0.0);
+  return text;
+}
+std::string without_folders(const std::string& path) {
+  const std::size_t slash = path.find_last_of("/\\");
+  return slash == std::string::npos ? path : path.substr(slash + 1);
+}
+drawing::TitleBlock title_of(const Assessment& assessment, bool draft) {
+  return {.name = assessment.build.empty() ? assessment.file : assessment.build,
+          .number = without_folders(assessment.file),
+          .tolerance = "ISO 2768-m",
+          .draft = draft};
+}
+}  // namespace
+
+std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish) {
+  if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
+  if (!solved.unit) throw NothingToMake("the description says nothing of the unit to make: see `lumwright new`");
+  const auto failed = failed_geometry(assessment);
+  if (!failed.empty() && !wish.draft) {
+    std::string list;
+    for (const std::string& one : failed) list += (list.empty() ? "" : ", ") + one;
+    throw NotDrawn(
+        fmt::format("not drawn, because these fail: {}; change the description, or take --draft to draw it all the "
+                    "same, stamped DRAFT",
+                    list));
+  }
+  const std::vector<Template> parts = templates(*solved.unit, solved.build);
+  if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");
+  const drawing::TitleBlock title = title_of(assessment, !failed.empty());
+  std::vector<drawing::View> views;
+  for (const Template& part : parts) views.push_back(part.view);
+  const drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::split);
+  std::vector<NamedText> files = {
+      {"templates.pdf", "every part at true size, to print and stick on", pdf(sheets, wish.print)}};
+  int number = 0;
+  for (std::string& text : svg(sheets, wish.print))
+    files.push_back({fmt::format("templates-{}.svg", ++number), "the same, one sheet each", std::move(text)});
+  for (const Template& part : parts)
+    if (part.id != "section")
+      files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
+  files.push_back({"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit)});
+  files.push_back(
+      {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{solved.units})});
+  return files;
+}
+}  // namespace lumwright

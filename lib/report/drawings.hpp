@@ -1,0 +1,22 @@
+// All files of `draw`: templates as PDF, SVG and DXF, a table of co-ordinates, and the build sheet.
+#pragma once
+#include "drawing/drawing.hpp"
+#include "plan/solved.hpp"
+#include "report/named_text.hpp"
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace lumwright {
+/// The build fails a check of geometry; what() names them.
+struct NotDrawn : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+struct DrawingWish {
+  std::string paper;  // "A4" or "Letter"
+  drawing::PrintOptions print;
+  bool draft;  // draw what fails, and stamp it
+};
+/// Throws NotDrawn unless `draft`, NothingToMake where there is no part, ModelError for another paper.
+std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish);
+}  // namespace lumwright

@@ -1,0 +1,117 @@
+#include "report/fan_test.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+class Reporter {
+ public:
+  Reporter(const FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
+  std::string write() {
+    head();
+    warnings();
+    curve();
+    readings();
+    errors();
+    assumed();
+    page_.heading("Lines for a description");
+    return page_.finish() + "\n" + curve_lines(test_);
+  }
+
+ private:
+  template <class Q>
+  std::string shown(Q q, const char* unit, int digits = 3) const {
+    return show({AnyQuantity(q), unit}, page_.style(), digits);
+  }
+  void head() {
+    const FanFit& f = test_.fit;
+    const std::string at = test_.voltage ? " at " + shown(*test_.voltage, "V") : "";
+    page_.paragraph(fmt::format("{}: {} shut, {} in free air{}, both at 1.2 kg/m3.", test_.name,
+                                shown(f.shut_off.value, "Pa"), shown(f.free_air.value, "l/min"), at),
+                    0, Ink::strong);
+    page_.paragraph(fmt::format(
+        "Below half of free air, where lighting-up fans work, the pressure is within {}. Shut: {}{}. Free "
+        "air: {}{}. The band holds the whole curve with 95 %.",
+        percent(test_.pressure_within, 2), span(f.shut_off, "Pa"), f.shut_off_read ? "" : " (drawn on, not read)",
+        span(f.free_air, "l/min"), f.free_air_near ? "" : " (drawn on as usual fans go)"));
+    page_.gap();
+    page_.paragraph("How the readings were carried to one speed: " + test_.speed_basis + ".", 0, Ink::faint);
+  }
+  template <class Q>
+  std::string span(const Band<Q>& band, const char* unit) const {
+    return show_span({AnyQuantity(band.low), unit}, {AnyQuantity(band.high), unit}, {AnyQuantity(band.value), unit},
+                     page_.style());
+  }
+  void warnings() {
+    if (test_.warnings.empty()) return;
+    page_.heading("Look at these first");
+    for (const FanTestWarning& w : test_.warnings) {
+      page_.gap();
+      page_.hung("watch", w.text, Ink::care);
+      page_.hung("do", w.action);
+    }
+  }
+  void curve() {
+    page_.heading("Curve");
+    page_.gap();
+    std::vector<Page::Row> rows{{{"flow", "pressure", "from", "to", "readings"}, "", Ink::faint}};
+    for (const CurveBandPoint& p : test_.curve)
+      rows.push_back(
+          {{shown(p.flow, "l/min"), shown(p.pressure, "Pa"), p.low < 0.0 * Pa ? "below 0" : shown(p.low, "Pa"),
+            shown(p.high, "Pa"), p.beyond ? "none so far" : "here"},
+           "",
+           Ink::plain});
+    page_.table(rows);
+  }
+  static std::string joined(const std::vector<std::string>& texts) {
+    std::string out;
+    for (const std::string& text : texts) out += (out.empty() ? "" : "; ") + text;
+    return out;
+  }
+  void readings() {
+    page_.heading("Readings, carried to 1.2 kg/m3 and the speed of the curve");
+    page_.gap();
+    std::vector<Page::Row> rows{{{"no", "plate", "read", "flow", "pressure", "off by"}, "", Ink::faint}};
+    for (const TestedPoint& p : test_.points) {
+      const std::string number = fmt::format("{}", p.number), read = shown(p.depression, "mmH2O");
+      if (!p.left_out.empty()) {
+        rows.push_back({{number, p.setting, read, "-", "-", "-"}, "not used: " + p.left_out, Ink::faint});
+        continue;
+      }
+      rows.push_back({{number, p.setting, read, shown(p.point.flow, "l/min"), shown(p.point.pressure, "Pa"), off(p)},
+                      joined(p.remarks),
+                      Ink::plain});
+    }
+    page_.table(rows);
+  }
+  std::string off(const TestedPoint& p) const {
+    if (p.point.flow > test_.fit.free_air.value) return "-";
+    const double si = in(p.point.pressure - test_.fit.at(p.point.flow).pressure, Pa);
+    return shown(si * Pa, "Pa", 2);
+  }
+  void errors() {
+    if (test_.shared.empty()) return;
+    page_.heading("What moves all readings together (two standard deviations)");
+    page_.gap();
+    std::vector<Page::Row> rows{{{"cause", "flow", "pressure"}, "", Ink::faint}};
+    for (const SharedError& e : test_.shared)
+      rows.push_back({{e.cause, percent(e.flow, 2), percent(e.pressure, 2)}, "", Ink::plain});
+    page_.table(rows);
+  }
+  void assumed() {
+    if (test_.assumed.empty()) return;
+    page_.heading("Taken as usual, since the readings do not say");
+    page_.gap();
+    std::vector<Page::Row> rows{{{"key", "value", "band"}, "", Ink::faint}};
+    for (const Assumed& a : test_.assumed) rows.push_back({{a.key, a.value, a.band}, a.why, Ink::plain});
+    page_.table(rows);
+  }
+
+  const FanTest& test_;
+  Page page_;
+};
+}  // namespace
+
+std::string fan_test_report(const FanTest& test, const TextStyle& style) { return Reporter(test, style).write(); }
+}  // namespace lumwright

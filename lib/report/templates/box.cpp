@@ -1,0 +1,156 @@
+#include "report/templates/parts.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright::templates_of {
+using namespace drawing;
+namespace {
+// Outline of a lid or a bottom: cut line, and where the skirt is turned up.
+void add_plate(View& view, const MadeBox& box) {
+  if (box.square) {
+    const Length half = 0.5 * box.plate;
+    add_rectangle(view, {{-half, -half}, {half, half}});
+    add_centre_lines(view, middle, half + 3.0 * mm);
+    view.entities.push_back(LinearDimension{{-half, -half}, {half, -half}, Along::horizontal, -9.0 * mm});
+    view.entities.push_back(LinearDimension{{half, -half}, {half, half}, Along::vertical, 9.0 * mm});
+    return;
+  }
+  const Length blank = box.round->disc_blank;
+  view.entities.push_back(Circle{middle, blank, Layer::cut});
+  view.entities.push_back(Circle{middle, box.round->disc, Layer::fold});
+  add_centre_lines(view, middle, 0.5 * blank + 3.0 * mm);
+  view.entities.push_back(
+      DiameterDimension{.centre = middle, .diameter = blank, .at = degrees(-40.0), .away = 7.0 * mm, .before = "cut "});
+  view.entities.push_back(DiameterDimension{.centre = middle,
+                                            .diameter = box.round->disc,
+                                            .at = degrees(-65.0),
+                                            .away = 0.5 * (blank - box.round->disc) + 8.0 * mm,
+                                            .before = "turn the rim "});
+}
+Length reach(const MadeBox& box) { return 0.5 * (box.square ? box.plate : box.round->disc_blank); }
+// From a hole to a little beyond the rim, straight out.
+Length beyond_rim(const MadeBox& box, Point hole, Length diameter) {
+  const double x = in(hole.x, mm), y = in(hole.y, mm), out = std::hypot(x, y);
+  const double corner = box.square && out > 0.0 ? out / std::max(std::abs(x), std::abs(y)) : 1.0;
+  return std::max(corner * reach(box) - out * mm - 0.5 * diameter, 0.0 * mm) + 7.0 * mm;
+}
+View plate(const MadeBox& box, const char* name, bool inches) {
+  return {.name = name, .material = box.metal, .thickness = box.sheet, .inches = inches};
+}
+}  // namespace
+
+View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, bool inches) {
+  View view = plate(box, "Lid", inches);
+  add_plate(view, box);
+  if (!lid) {
+    view.note = "measure the fan before its holes are drawn";
+    return view;
+  }
+  if (lid->opening) {
+    add_bore(view, middle, *lid->opening);
+    view.entities.push_back(DiameterDimension{.centre = middle,
+                                              .diameter = *lid->opening,
+                                              .at = degrees(200.0),
+                                              .away = reach(box) - 0.5 * *lid->opening + 7.0 * mm,
+                                              .before = "cut out "});
+  }
+  for (const PlanePoint& hole : lid->screws) add_hole(view, point(hole), lid->screw_hole);
+  add_rectangle(view, {point(lid->frame_low), point(lid->frame_high)}, Layer::hidden);
+  Point shown = point(lid->screws.front());  // the topmost
+  for (const PlanePoint& hole : lid->screws)
+    if (hole.y > shown.y) shown = point(hole);
+  const Angle outward = Angle::of_radians(std::atan2(in(shown.y, mm), in(shown.x, mm)));
+  view.entities.push_back(DiameterDimension{.centre = shown,
+                                            .diameter = lid->screw_hole,
+                                            .at = outward,
+                                            .away = beyond_rim(box, shown, lid->screw_hole),
+                                            .before = times(static_cast<int>(lid->screws.size())) + "drill "});
+  view.note = "dashed: outline of the fan";
+  return view;
+}
+
+View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
+  View view = plate(box, "Bottom", inches);
+  add_plate(view, box);
+  if (box.tube_hole) {
+    add_bore(view, middle, *box.tube_hole);
+    view.entities.push_back(DiameterDimension{.centre = middle,
+                                              .diameter = *box.tube_hole,
+                                              .at = degrees(165.0),
+                                              .away = reach(box) - 0.5 * *box.tube_hole + 7.0 * mm,
+                                              .before = "for the tube "});
+  }
+  if (!screws) return view;
+  view.entities.push_back(Circle{middle, screws->pitch_circle, Layer::centre});
+  for (const PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
+  const Point first = point(flange_holes(*screws).front());
+  view.entities.push_back(DiameterDimension{.centre = first,
+                                            .diameter = screws->clearance,
+                                            .at = degrees(50.0),
+                                            .away = beyond_rim(box, first, screws->clearance),
+                                            .before = times(screws->count) + "drill ",
+                                            .after = " for " + screws->thread.name});
+  view.entities.push_back(DiameterDimension{.centre = middle,
+                                            .diameter = screws->pitch_circle,
+                                            .at = degrees(15.0),
+                                            .away = reach(box) - 0.5 * screws->pitch_circle + 7.0 * mm,
+                                            .before = "pitch circle "});
+  return view;
+}
+
+namespace {
+// The strip that becomes the side of a round box, lying flat, inside up.
+View strip_view(const MadeBox& box, bool inches) {
+  View view = plate(box, "Side", inches);
+  const Length length = box.round->strip_length, width = box.round->strip_width;
+  add_rectangle(view, {middle, {length, width}});
+  view.entities.push_back(Line{{length - box.lap, 0.0 * mm}, {length - box.lap, width}, Layer::fold});
+  view.entities.push_back(LinearDimension{middle, {length, 0.0 * mm}, Along::horizontal, -16.0 * mm});
+  view.entities.push_back(
+      LinearDimension{{length - box.lap, 0.0 * mm}, {length, 0.0 * mm}, Along::horizontal, -8.0 * mm, "lap "});
+  view.entities.push_back(LinearDimension{middle, {0.0 * mm, width}, Along::vertical, -8.0 * mm});
+  const Length round = length - box.lap;
+  const Length level = 0.5 * width;
+  int places = box.bleed ? box.bleed->count : 0;
+  if (box.grommet) ++places;
+  const auto place = [&](int i) { return Point{round * ((i + 0.5) / std::max(places, 1)), level}; };
+  if (box.bleed) {
+    for (int i = 0; i < box.bleed->count; ++i) add_hole(view, place(i), box.bleed->diameter);
+    view.entities.push_back(DiameterDimension{.centre = place(0),
+                                              .diameter = box.bleed->diameter,
+                                              .at = degrees(60.0),
+                                              .away = level - 0.5 * box.bleed->diameter + 7.0 * mm,
+                                              .before = times(box.bleed->count) + "bleed hole "});
+    if (box.bleed->count > 1)
+      view.entities.push_back(LinearDimension{place(0), place(1), Along::horizontal, -0.5 * width + 6.0 * mm});
+  }
+  if (box.grommet) {
+    add_hole(view, place(places - 1), box.grommet->grommet.hole);
+    view.entities.push_back(DiameterDimension{.centre = place(places - 1),
+                                              .diameter = box.grommet->grommet.hole,
+                                              .at = degrees(120.0),
+                                              .away = level - 0.5 * box.grommet->grommet.hole + 7.0 * mm,
+                                              .before = "grommet "});
+  }
+  view.note = "roll it round with the lap outside";
+  return view;
+}
+// The sheet that folds up to a square box.
+View net_view(const MadeBox& box, bool inches) {
+  View view = plate(box, "Box, flat", inches);
+  std::vector<Point> outline;
+  for (const PlanePoint& p : box.net->outline) outline.push_back(point(p));
+  view.entities.push_back(Polyline{outline, true, Layer::cut});
+  for (const NetLine& fold : box.net->folds)
+    view.entities.push_back(Line{point(fold.from), point(fold.to), Layer::fold});
+  const Length wide = box.net->across.total, tall = box.net->along.total;
+  view.entities.push_back(LinearDimension{middle, {wide, 0.0 * mm}, Along::horizontal, -9.0 * mm});
+  view.entities.push_back(LinearDimension{middle, {0.0 * mm, tall}, Along::vertical, -9.0 * mm});
+  view.note = "dashed: fold; drill 1 mm where fold lines cross";
+  return view;
+}
+}  // namespace
+
+View side_view(const MadeBox& box, bool inches) { return box.square ? net_view(box, inches) : strip_view(box, inches); }
+}  // namespace lumwright::templates_of

@@ -1,0 +1,76 @@
+#include "quantity/format.hpp"
+#include "report/templates/parts.hpp"
+#include <fmt/format.h>
+
+namespace lumwright::templates_of {
+using namespace drawing;
+
+std::string times(int count) { return count > 1 ? fmt::format("{} x ", count) : ""; }
+std::string size(Length length) { return fmt::format("{:.4g} mm", in(length, mm)); }
+std::vector<PlanePoint> flange_holes(const FlangeScrews& screws) {
+  return hole_circle({screws.count, screws.pitch_circle, 90.0 * degree, Datum::centre});
+}
+
+View flange_view(const MadeFlange& flange, bool inches) {
+  View view{.name = "Flange", .material = flange.metal.name, .thickness = flange.thickness, .inches = inches};
+  const Length outside = flange.outside;
+  view.entities.push_back(Circle{middle, outside, Layer::cut});
+  add_centre_lines(view, middle, 0.5 * outside + 3.0 * mm);
+  if (flange.tube_hole) {
+    add_bore(view, middle, *flange.tube_hole);
+    view.entities.push_back(DiameterDimension{.centre = middle,
+                                              .diameter = *flange.tube_hole,
+                                              .at = degrees(200.0),
+                                              .away = 0.5 * (outside - *flange.tube_hole) + 8.0 * mm,
+                                              .before = "tube hole "});
+  }
+  view.entities.push_back(
+      DiameterDimension{.centre = middle, .diameter = outside, .at = degrees(-45.0), .away = 8.0 * mm});
+  if (!flange.screws) return view;
+  const FlangeScrews& screws = *flange.screws;
+  view.entities.push_back(Circle{middle, screws.pitch_circle, Layer::centre});
+  for (const PlanePoint& hole : flange_holes(screws)) add_hole(view, point(hole), screws.drill);
+  const Point first = point(flange_holes(screws).front());
+  view.entities.push_back(
+      DiameterDimension{.centre = first,
+                        .diameter = screws.drill,
+                        .at = degrees(50.0),
+                        .away = 0.5 * outside - 0.5 * screws.pitch_circle + 6.0 * mm,
+                        .before = times(screws.count) + "drill ",
+                        .after = screws.tapped ? ", tap " + screws.thread.name : " for " + screws.thread.name});
+  view.entities.push_back(DiameterDimension{.centre = middle,
+                                            .diameter = screws.pitch_circle,
+                                            .at = degrees(20.0),
+                                            .away = 0.5 * (outside - screws.pitch_circle) + 8.0 * mm,
+                                            .before = "pitch circle "});
+  if (screws.count > 1)
+    view.note = fmt::format("dividers, hole to hole: {:.2f} mm", in(chord({screws.count, screws.pitch_circle, 1}), mm));
+  return view;
+}
+
+View tube_view(const MadeTube& tube, bool inches) {
+  View view{.name = "Tube", .material = tube.metal.name, .thickness = tube.wall, .inches = inches};
+  const Length half = 0.5 * tube.outside, bore = half - tube.wall, end = tube.length, c = tube.chamfer;
+  const Point corners[] = {{c, half}, {end, half}, {end, bore}, {0.0 * mm, bore}, {0.0 * mm, half - c}};
+  for (const double side : {1.0, -1.0}) {  // the upper wall and the lower one
+    std::vector<Point> wall;
+    for (const Point& p : corners) wall.push_back({p.x, side * p.y});
+    view.entities.push_back(Polyline{wall, true, Layer::outline});
+    view.entities.push_back(Hatch{{wall}, 1.2 * mm});
+  }
+  view.entities.push_back(Line{{0.0 * mm, bore}, {0.0 * mm, -bore}, Layer::outline});
+  view.entities.push_back(Line{{end, bore}, {end, -bore}, Layer::outline});
+  view.entities.push_back(Line{{-4.0 * mm, 0.0 * mm}, {end + 4.0 * mm, 0.0 * mm}, Layer::centre});
+  view.entities.push_back(LinearDimension{{0.0 * mm, -half}, {end, -half}, Along::horizontal, -9.0 * mm});
+  if (tube.engaged && *tube.engaged < end)
+    view.entities.push_back(
+        LinearDimension{{0.0 * mm, half}, {*tube.engaged, half}, Along::horizontal, 9.0 * mm, "in "});
+  view.entities.push_back(LinearDimension{{end, -half}, {end, half}, Along::vertical, 14.0 * mm, "outside "});
+  view.entities.push_back(
+      Leader{{0.5 * c, -half + 0.5 * c},
+             {-6.0 * mm, -half - 7.0 * mm},
+             fmt::format("this end goes into the chimney:\nbreak the edge {:.2g} mm all round; inlet {}", in(c, mm),
+                         tube.inlet)});
+  return view;
+}
+}  // namespace lumwright::templates_of

@@ -1,0 +1,53 @@
+#include "report/templates/orifice_plates.hpp"
+#include "report/templates/parts.hpp"
+#include "workshop/hole_circle.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+using namespace drawing;
+constexpr double apart = 3.0;  // middles of several holes, in diameters
+constexpr Length rim = 25.0 * mm;
+
+// One in the middle; more on a circle, so that neighbours are three diameters apart.
+std::vector<PlanePoint> holes_of(const PlannedPlate& plate) {
+  if (plate.holes < 2) return {{0.0 * mm, 0.0 * mm}};
+  const double chord_over_circle = chord({plate.holes, 1.0 * m, 1}) / (1.0 * m);
+  return hole_circle({plate.holes, apart * plate.hole / chord_over_circle, 90.0 * degree, Datum::centre});
+}
+View plate_view(const PlannedPlate& plate, int number) {
+  View view{.name = fmt::format("Plate {}", number), .material = "flat sheet", .inches = false};
+  const std::vector<PlanePoint> holes = holes_of(plate);
+  const double out = in(distance(holes.front(), {0.0 * mm, 0.0 * mm}), mm);
+  const Length half = out * mm + 0.5 * plate.hole + rim;
+  add_rectangle(view, {{-half, -half}, {half, half}});
+  for (const PlanePoint& hole : holes) add_bore(view, {hole.x, hole.y}, plate.hole);
+  view.entities.push_back(DiameterDimension{.centre = {holes.front().x, holes.front().y},
+                                            .diameter = plate.hole,
+                                            .at = degrees(35.0),
+                                            .away = 0.6 * half,
+                                            .before = templates_of::times(plate.holes) + "bore sharp "});
+  view.entities.push_back(LinearDimension{{-half, -half}, {half, -half}, Along::horizontal, -8.0 * mm});
+  view.note = fmt::format("sharp, square edge; expect {:.3g} Pa at {:.3g} l/min", in(plate.depression, Pa),
+                          in(plate.flow, m3_per_s) * 60000.0);
+  return view;
+}
+}  // namespace
+
+std::vector<View> plate_views(const TestBox& box) {
+  std::vector<View> views;
+  int number = 0;
+  for (const PlannedPlate& plate : box.plates) views.push_back(plate_view(plate, ++number));
+  return views;
+}
+
+std::vector<NamedText> plate_files(const TestBox& box, const std::string& paper_name, const PrintOptions& print) {
+  const Drawing sheets = lay_out({.name = "Orifice plates for the fan test", .tolerance = "holes to 0.1 mm"},
+                                 paper(paper_name), plate_views(box), Oversize::split);
+  std::vector<NamedText> files = {{"plates.pdf", "the orifice plates at true size", pdf(sheets, print)}};
+  int number = 0;
+  for (std::string& text : svg(sheets, print))
+    files.push_back({fmt::format("plates-{}.svg", ++number), "the same, one sheet each", std::move(text)});
+  return files;
+}
+}  // namespace lumwright

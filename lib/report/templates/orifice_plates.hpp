@@ -1,0 +1,13 @@
+// The orifice plates of a test box at true size.
+#pragma once
+#include "draught/test_box.hpp"
+#include "drawing/drawing.hpp"
+#include "report/named_text.hpp"
+#include <vector>
+
+namespace lumwright {
+/// One square plate for each of the box's, with its holes to bore, and a blank one. Throws ModelError as `pdf` does.
+std::vector<drawing::View> plate_views(const TestBox& box);
+/// "plates.pdf" and "plates-1.svg"... for that paper.
+std::vector<NamedText> plate_files(const TestBox& box, const std::string& paper, const drawing::PrintOptions& print);
+}  // namespace lumwright

@@ -1,0 +1,43 @@
+#include "workshop/edges.hpp"
+#include "data/shop_rules.hpp"
+#include "workshop/hole_circle.hpp"
+#include "workshop/require.hpp"
+
+namespace lumwright {
+namespace {
+// source and standing are those of the limit that is broken, or of the wish that is met
+template <class Q>
+MetalLeft judged(Length has, Length unit, const data::Rule<Q>& low, const data::Rule<Q>& wish, Q one) {
+  const Length least = low.value.value / one * unit, prefer = wish.value.value / one * unit;
+  // a hole set out exactly at the limit must not fail by the last bit
+  const auto below = [&](Length limit) { return has < limit - 1e-9 * mm; };
+  const Room room = below(least) ? Room::too_little : below(prefer) ? Room::tight : Room::enough;
+  const auto& rule = room == Room::too_little ? low : wish;
+  return {room, has, least, prefer, rule.source, rule.standing};
+}
+MetalLeft by_diameters(Length has, Length hole, const char* least, const char* preferred) {
+  require_above_zero("hole", hole);
+  return judged(has, hole, data::shop_number(least), data::shop_number(preferred), 1.0);
+}
+}  // namespace
+
+Length edge_to_rim(const RimEdge& plate) { return 0.5 * (plate.outside - plate.pitch_circle); }
+Length web_to_opening(const OpeningWeb& web) { return web.from_centre - 0.5 * web.opening - 0.5 * web.hole; }
+Length largest_opening(const OpeningLimit& limit) { return 2.0 * (limit.from_centre - limit.web) - limit.hole; }
+Length web_to_neighbour(const NeighbourWeb& web) {
+  return chord({.count = web.count, .pitch_circle = web.pitch_circle, .apart = 1}) - web.hole;
+}
+Length pitch_error_taken_up(const FloatingScrew& screw) {
+  return (screw.panel_hole - screw.screw) + (screw.fan_hole - screw.screw);
+}
+
+MetalLeft judge_edge(Length centre_to_edge, Length hole) {
+  return by_diameters(centre_to_edge, hole, "edge least", "edge preferred");
+}
+MetalLeft judge_pitch(Length centre_to_centre, Length hole) {
+  return by_diameters(centre_to_centre, hole, "pitch least", "pitch preferred");
+}
+MetalLeft judge_web(Length web) {
+  return judged(web, 1.0 * mm, data::shop_length("web least"), data::shop_length("web preferred"), 1.0 * mm);
+}
+}  // namespace lumwright

@@ -1,0 +1,61 @@
+// How much metal is left beside a hole, and how much there should be.
+#pragma once
+#include "quantity/quantity.hpp"
+#include <string>
+
+namespace lumwright {
+enum class Room { too_little, tight, enough };
+struct MetalLeft {
+  Room room;
+  Length has;
+  Length least;        // below: too little
+  Length prefer;       // below: tight
+  std::string source;  // of the limits
+  std::string standing;
+};
+
+// Geometry; exact. Each may be negative: the holes then run into each other.
+struct RimEdge {
+  Length outside;  // of the plate
+  Length pitch_circle;
+};
+/// Hole centre to the rim of a round plate.
+Length edge_to_rim(const RimEdge& plate);
+struct OpeningWeb {
+  Length from_centre;  // hole centre to the centre of the opening: half a pitch circle, or pitch / sqrt 2 of a fan
+  Length opening;
+  Length hole;
+};
+/// Metal between an opening and a hole. For a tube in a flange the opening is the tube's hole.
+Length web_to_opening(const OpeningWeb& web);
+/// The largest opening that leaves `web`.
+struct OpeningLimit {
+  Length from_centre;
+  Length hole;
+  Length web;
+};
+Length largest_opening(const OpeningLimit& limit);
+struct NeighbourWeb {
+  int count;
+  Length pitch_circle;
+  Length hole;
+};
+/// Metal between two neighbours of a hole circle; count 2 or more. Throws ModelError as `chord`.
+Length web_to_neighbour(const NeighbourWeb& web);
+struct FloatingScrew {
+  Length panel_hole;
+  Length fan_hole;
+  Length screw;
+};
+/// Error of hole pitch that clearance holes on both sides take up: (panel - screw) + (fan - screw).
+Length pitch_error_taken_up(const FloatingScrew& screw);
+
+// Judged. Each throws ModelError for a hole not above zero.
+/// Hole centre to an edge: 1.5 hole diameters at least (EN 1993-1-3), 2 preferred (FAA AC 43.13-1B). Also for the edge
+/// of another opening in plate.
+MetalLeft judge_edge(Length centre_to_edge, Length hole);
+/// Hole centre to hole centre: 2.2 diameters at least (EN 1993-1-8), 3 preferred.
+MetalLeft judge_pitch(Length centre_to_centre, Length hole);
+/// Metal between openings in thin sheet: 1 mm at least, 2 mm preferred, common practice.
+MetalLeft judge_web(Length web);
+}  // namespace lumwright

@@ -1,0 +1,12 @@
+#include "workshop/grommet.hpp"
+#include "workshop/require.hpp"
+
+namespace lumwright {
+GrommetChoice grommet_for(const LeadThroughSheet& lead) {
+  require_above_zero("lead", lead.lead);
+  require_above_zero("thickness of the sheet", lead.sheet);
+  for (const data::GrommetRow& row : data::grommets())
+    if (lead.lead <= row.lead) return {row, lead.sheet<row.thinnest, lead.sheet> row.thickest};
+  throw ModelError(fmt::format("lead {:.6g} mm is thicker than any grommet of the table", in(lead.lead, mm)));
+}
+}  // namespace lumwright

@@ -1,0 +1,42 @@
+#include "workshop/solids.hpp"
+#include "data/strengths.hpp"
+#include "workshop/require.hpp"
+
+namespace lumwright {
+Volume tube_volume(const TubeShape& tube) {
+  require_above_zero("tube outside diameter", tube.outside);
+  require_above_zero("tube wall", tube.wall);
+  require_above_zero("tube length", tube.length);
+  require_length(2.0 * tube.wall < tube.outside, "tube wall", tube.wall, "thin enough to leave a bore");
+  return (circle(tube.outside) - circle(tube.outside - 2.0 * tube.wall)) * tube.length;
+}
+
+Volume plate_volume(const PlateShape& plate) {
+  require_above_zero("plate outside diameter", plate.outside);
+  require_above_zero("plate thickness", plate.thickness);
+  require_not_negative("opening of the plate", plate.opening);
+  require_not_negative("hole of the plate", plate.hole);
+  if (plate.holes < 0) throw ModelError(fmt::format("number of holes {} is negative", plate.holes));
+  const Area left =
+      circle(plate.outside) - circle(plate.opening) - static_cast<double>(plate.holes) * circle(plate.hole);
+  if (!(left > 0.0 * mm2)) throw ModelError(fmt::format("the holes leave {:.6g} mm2 of the plate", in(left, mm2)));
+  return left * plate.thickness;
+}
+
+Volume box_volume(const BoxShape& box) {
+  require_above_zero("side or diameter of the box", box.diameter);
+  require_above_zero("height of the box", box.height);
+  require_above_zero("sheet of the box", box.sheet);
+  require_not_negative("opening of the lid", box.lid_opening);
+  require_not_negative("opening of the bottom", box.bottom_opening);
+  const auto area = [&](Length side) { return box.square ? Area(side * side) : circle(side); };
+  const Area end = area(box.diameter + 2.0 * box.sheet), wall = end - area(box.diameter);
+  const Area lid = end - circle(box.lid_opening), bottom = end - circle(box.bottom_opening);
+  if (!(lid > 0.0 * mm2)) throw ModelError(fmt::format("the opening leaves {:.6g} mm2 of the lid", in(lid, mm2)));
+  if (!(bottom > 0.0 * mm2))
+    throw ModelError(fmt::format("the opening leaves {:.6g} mm2 of the bottom", in(bottom, mm2)));
+  return wall * box.height + (lid + bottom) * box.sheet;
+}
+
+Mass mass_of(Volume volume, std::string_view metal) { return volume * data::strength(metal).density; }
+}  // namespace lumwright

@@ -1,0 +1,50 @@
+#include "report/bands.hpp"
+#include "../plan/describe.hpp"
+#include "report/json.hpp"
+#include "report/text.hpp"
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+using namespace lumwright;
+
+namespace {
+Assessment with_worlds(const Build& build, std::size_t count, std::uint64_t seed, unsigned threads) {
+  WorldsAsked asked;
+  asked.count = count;
+  asked.seed = seed;
+  asked.threads = threads;
+  return assess(build, UnitSystem::as_written, nullptr, asked);
+}
+}  // namespace
+
+TEST_CASE("the same seed gives the same bytes on any number of threads, another seed does not") {
+  const Build build = example("tarn-beck");
+  const std::string once = json_report(with_worlds(build, 150, 7, 1));
+  for (unsigned threads = 1; threads <= 5; ++threads) CHECK(json_report(with_worlds(build, 150, 7, threads)) == once);
+  CHECK(json_report(with_worlds(build, 150, 8, 2)) != once);
+}
+TEST_CASE("what many worlds show stands on the page and in the JSON") {
+  const Assessment a = with_worlds(example("tarn-beck"), 200, 1, 2);
+  const std::string page = text_report(a, TextStyle{});
+  for (const char* words : {"What widens the answer, and what to measure next", "tuned.heat", "holds in all 200 worlds",
+                            "of 100 worlds", "200 worlds, seed 1"}) {
+    CAPTURE(words);
+    CHECK(page.find(words) != std::string::npos);
+  }
+  const auto json = nlohmann::json::parse(json_report(a));
+  CHECK(json["bands"]["worlds"] == 200);
+  CHECK(json["bands"]["answers"][0]["answer"] == "raise.to_own_blower");
+  CHECK(json["bands"]["answers"][0]["widest"].size() == 3);
+  CHECK(json["results"]["raise.to_own_blower"]["low"] < json["results"]["raise.to_own_blower"]["high"]);
+  for (const auto& check : json["checks"])
+    if (check["id"] == "raise.time") CHECK(check["holds"] > 0.9);
+  const std::string plain = text_report(assess(example("tarn-beck")), TextStyle{});
+  CHECK(plain.find("worlds") == std::string::npos);
+}
+TEST_CASE("shares of worlds in words") {
+  const Bands bands{.worlds = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .leanings = {}};
+  CHECK(in_worlds(1.0, bands) == "all 1000 worlds");
+  CHECK(in_worlds(0.999, bands) == "more than 99 of 100 worlds");
+  CHECK(in_worlds(0.934, bands) == "93 of 100 worlds");
+  CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 worlds");
+  CHECK(in_worlds(0.0, bands) == "none of 1000 worlds");
+}

@@ -1,0 +1,104 @@
+#include "report/fan_test.hpp"
+#include "draught/orifice.hpp"
+#include "near.hpp"
+#include <algorithm>
+#include <doctest/doctest.h>
+#include <fstream>
+#include <iterator>
+#include <nlohmann/json.hpp>
+#include <sstream>
+using namespace lumwright;
+
+namespace {
+FanReadings example() {
+  std::ifstream in(std::string(SOURCE_DIR) + "/examples/readings/unmarked-fan.yaml", std::ios::binary);
+  return read_fan_readings({"unmarked-fan.yaml", {std::istreambuf_iterator<char>(in), {}}});
+}
+bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+std::size_t widest(const std::string& text) {
+  std::istringstream in(text);
+  std::size_t most = 0;
+  for (std::string line; std::getline(in, line);) most = std::max(most, line.size());
+  return most;
+}
+}  // namespace
+
+TEST_CASE("the report tells the ends, every reading and the lines to copy") {
+  const FanTest test = fan_test(example());
+  const std::string text = fan_test_report(test, {});
+  CHECK(text.starts_with("unmarked fan from a drive bay: "));
+  CHECK(text.ends_with(curve_lines(test)));
+  CHECK(has(text, "2 x 40.0 mm"));
+  CHECK(has(text, "the speed was not measured"));
+  CHECK(has(text, "discharge of the holes"));
+  CHECK(widest(text.substr(0, text.find("Lines for a description"))) <= 80);
+  for (const int width : {40, 60, 120}) CHECK_NOTHROW(fan_test_report(test, {.width = width}));
+  CHECK(has(fan_test_report(test, {.units = UnitSystem::imperial}), "inH2O"));
+}
+
+TEST_CASE("warnings come first, with what to do") {
+  FanReadings readings = example();
+  readings.readings.erase(readings.readings.begin());
+  const std::string text = fan_test_report(fan_test(readings), {});
+  CHECK(text.find("There is no reading with the lid closed") < text.find("Curve"));
+  CHECK(has(text, "close the lid with a blank plate"));
+}
+
+TEST_CASE("JSON says what the test says, in SI") {
+  FanReadings readings = example();
+  readings.readings[3].depression.band = exactly(0.5 * Pa);
+  const FanTest test = fan_test(readings);
+  const auto json = nlohmann::json::parse(fan_test_json(test));
+  CHECK(json["format"] == "lumwright/1");
+  const auto& t = json["fan_test"];
+  CHECK(t["shut_off"]["value"].get<double>() == near(in(test.fit.shut_off.value, Pa), 1e-12));
+  CHECK(t["shut_off"]["unit"] == "Pa");
+  CHECK(t["free_air"]["unit"] == "m3/s");
+  CHECK(t["curve"].size() == test.curve.size());
+  CHECK(t["curve"][0]["pressure"]["low"].get<double>() < t["curve"][0]["pressure"]["high"].get<double>());
+  CHECK(t["readings"].size() == 9);
+  CHECK(t["readings"][3]["left_out"].is_string());
+  CHECK_FALSE(t["readings"][3].contains("flow"));
+  CHECK(t["readings"][4]["left_out"].is_null());
+  CHECK(t["warnings"][0]["id"] == "left_out");
+  CHECK(t["description"] == curve_lines(test));
+}
+
+TEST_CASE("the table has seven columns in every line") {
+  const std::string csv = fan_test_csv(fan_test(example()));
+  std::istringstream in(csv);
+  std::size_t curve = 0, readings = 0;
+  for (std::string line; std::getline(in, line);) {
+    CHECK(std::count(line.begin(), line.end(), ',') == 6);
+    curve += line.starts_with("curve,") ? 1 : 0;
+    readings += line.starts_with("reading,") ? 1 : 0;
+  }
+  CHECK(curve == 41);
+  CHECK(readings == 9);
+  CHECK(has(csv, "reading,1,0,"));
+}
+
+TEST_CASE("the sheet of the box: sizes from its rules, costs from their laws, cautions") {
+  const ExpectedFan fan{.kind = FanKind::axial,
+                        .frame = 60.0 * mm,
+                        .thickness = 25.0 * mm,
+                        .shut_off = 40.0 * Pa,
+                        .free_air = 11.1 * litre_per_s};
+  const std::string text = test_box_sheet(fan, {});
+  // 60 mm by the root of 8 is 169.7 mm
+  CHECK(has(text, "inside 170 mm by 170 mm"));
+  // hand: 0.78 / 0.61 - 1 = 28 %
+  CHECK(has(text, "28 % more air"));
+  CHECK(has(text, "`incline: 10`"));  // 40 Pa is 4 mm of water, half a millimetre more than a tenth of it
+  CHECK(has(text, "Moving blades."));
+  CHECK(has(text, "Sharp sheet edges."));
+  CHECK(widest(text) <= 80);
+  const ExpectedFan strong{.kind = FanKind::axial,
+                           .frame = 40.0 * mm,
+                           .thickness = 28.0 * mm,
+                           .shut_off = 415.0 * Pa,
+                           .free_air = 12.7 * litre_per_s};
+  CHECK_FALSE(has(test_box_sheet(strong, {}), "incline"));
+  CHECK(has(test_box_sheet(expected_fan(example()), {}), "A test box for a fan of 60.0 mm"));
+  CHECK_NOTHROW(test_box_sheet(fan, {.units = UnitSystem::imperial, .width = 60}));
+}
