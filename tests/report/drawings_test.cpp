@@ -2,6 +2,7 @@
 #include "../plan/describe.hpp"
 #include "near.hpp"
 #include "report/build_sheet.hpp"
+#include "report/templates/orifice_plates.hpp"
 #include "report/templates/templates.hpp"
 #include <cmath>
 #include <doctest/doctest.h>
@@ -75,6 +76,25 @@ TEST_CASE("no word on a template lies over another or over a line") {
       for (const std::string& complaint : drawing::crowding(part.view)) FAIL_CHECK(complaint);
     }
   }
+}
+TEST_CASE("orifice plates: holes three diameters apart, words beside them") {
+  const TestBox box = test_box_for({FanKind::axial, 60.0 * mm, 25.0 * mm, 70.0 * Pa, 570.0 * litre_per_min});
+  bool several = false;
+  for (const drawing::View& view : plate_views(box)) {
+    CAPTURE(view.name);
+    for (const std::string& complaint : drawing::crowding(view)) FAIL_CHECK(complaint);
+    std::vector<drawing::Circle> holes;
+    for (const drawing::Entity& entity : view.entities)
+      if (const auto* circle = std::get_if<drawing::Circle>(&entity))
+        if (circle->layer == drawing::Layer::cut) holes.push_back(*circle);
+    REQUIRE(!holes.empty());
+    if (holes.size() < 2) continue;
+    several = true;
+    const auto apart =
+        std::hypot(in(holes[0].centre.x - holes[1].centre.x, mm), in(holes[0].centre.y - holes[1].centre.y, mm));
+    CHECK(apart == near(3.0 * in(holes[0].diameter, mm), 1e-9));
+  }
+  CHECK(several);
 }
 TEST_CASE("a build whose geometry fails is drawn as a draft or not at all") {
   const Build bad = example("high-tarn-32mm");

@@ -62,7 +62,7 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check make_flange() {
   return {
-      "make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?", 560, judge, nullptr,
+      "make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?", 610, judge, nullptr,
       false};
 }
 }  // namespace lumwright

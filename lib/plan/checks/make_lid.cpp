@@ -71,7 +71,7 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check make_lid() {
   return {
-      "make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?", 570, judge, nullptr,
+      "make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?", 630, judge, nullptr,
       false};
 }
 }  // namespace lumwright

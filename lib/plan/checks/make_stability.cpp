@@ -52,7 +52,7 @@ Check make_stability() {
   return {"make.stability",
           "The stack on the chimney",
           "Does the fan unit stand well on its chimney?",
-          580,
+          640,
           judge,
           nullptr,
           false};

@@ -36,7 +36,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check make_thread() {
-  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?", 565, judge, nullptr,
+  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?", 620, judge, nullptr,
           false};
 }
 }  // namespace lumwright

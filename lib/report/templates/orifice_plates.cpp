@@ -1,6 +1,8 @@
 #include "report/templates/orifice_plates.hpp"
 #include "report/templates/parts.hpp"
 #include "workshop/hole_circle.hpp"
+#include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -13,21 +15,30 @@ constexpr Length rim = 25.0 * mm;
 std::vector<PlanePoint> holes_of(const PlannedPlate& plate) {
   if (plate.holes < 2) return {{0.0 * mm, 0.0 * mm}};
   const double chord_over_circle = chord({plate.holes, 1.0 * m, 1}) / (1.0 * m);
-  return hole_circle({plate.holes, apart * plate.hole / chord_over_circle, 90.0 * degree, Datum::centre});
+  return hole_circle({plate.holes, apart * plate.hole / chord_over_circle, 0.0, Datum::centre});
 }
 View plate_view(const PlannedPlate& plate, int number) {
   View view{.name = fmt::format("Plate {}", number), .material = "flat sheet", .inches = false};
   const std::vector<PlanePoint> holes = holes_of(plate);
-  const double out = in(distance(holes.front(), {0.0 * mm, 0.0 * mm}), mm);
-  const Length half = out * mm + 0.5 * plate.hole + rim;
-  add_rectangle(view, {{-half, -half}, {half, half}});
+  Length right = 0.0 * mm, up = 0.0 * mm;
+  for (const PlanePoint& hole : holes) {
+    right = std::max({right, hole.x, -hole.x});
+    up = std::max({up, hole.y, -hole.y});
+  }
+  right += 0.5 * plate.hole + rim;
+  up += 0.5 * plate.hole + rim;
+  add_rectangle(view, {{-right, -up}, {right, up}});
   for (const PlanePoint& hole : holes) add_bore(view, {hole.x, hole.y}, plate.hole);
-  view.entities.push_back(DiameterDimension{.centre = {holes.front().x, holes.front().y},
+  constexpr double slope = 35.0;
+  const PlanePoint first = holes.front();
+  const double cosine = std::cos(slope * degree);
+  view.entities.push_back(DiameterDimension{.centre = {first.x, first.y},
                                             .diameter = plate.hole,
-                                            .at = degrees(35.0),
-                                            .away = 0.6 * half,
+                                            .at = degrees(slope),
+                                            .away = (right - first.x) / cosine - 0.5 * plate.hole + 6.0 * mm,
                                             .before = templates_of::times(plate.holes) + "bore sharp "});
-  view.entities.push_back(LinearDimension{{-half, -half}, {half, -half}, Along::horizontal, -8.0 * mm});
+  view.entities.push_back(LinearDimension{{-right, -up}, {right, -up}, Along::horizontal, -8.0 * mm});
+  view.entities.push_back(LinearDimension{{-right, -up}, {-right, up}, Along::vertical, -8.0 * mm});
   view.note = fmt::format("sharp, square edge; expect {:.3g} Pa at {:.3g} l/min", in(plate.depression, Pa),
                           in(plate.flow, m3_per_s) * 60000.0);
   return view;
