@@ -10,7 +10,7 @@
 
 namespace lumwright::cli {
 namespace {
-constexpr std::size_t enough_to_refuse = 256 * 1024;  // the reader stops at 64 kB
+constexpr std::size_t enough_to_refuse = 1280 * 1024;  // the reader of bins stops at 1 MB, others sooner
 
 std::string reason(int number) { return std::generic_category().message(number); }
 struct Close {

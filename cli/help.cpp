@@ -11,6 +11,7 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
   lumwright tune FILE LOG     learn from a measured lighting-up
   lumwright draw FILE -o DIR  1:1 templates for tin and brass, to print and cut
   lumwright sheet FILE        what to measure, cut, drill, and in which order
+  lumwright choose BIN        which fan, pack, step-up and tube for which engine
   lumwright bench READINGS    the curve of an unmarked fan from a shop-made test
   lumwright new FILE          write a description to fill in
   lumwright units             list the units that may be written
@@ -229,6 +230,36 @@ Example
 
 Leaves with 0; with 1 when the description has nothing to make in it.
 )";
+constexpr std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, step-up and tube
+
+  Tries every combination of what lies in the bin for each engine of the shed,
+  and ranks those that do what each engine wants: minutes to steam, light-ups on
+  one charge, mass. Times too close to tell apart share a place. It names the
+  one unit that serves every engine, with a tube for each; the combinations that
+  nothing beats on all three; and in a word why each other one loses.
+
+  A bin holds the parts of a description as lists
+    fans, packs, step_ups, tubes, engines
+                              each item with a `name` and the keys of its part
+    place, fuel, adapter, supply, want
+                              at the top: for every engine that says nothing
+    count                     how many there are: two fans may be a pair
+    pairs: yes                two like fans in series or side by side as well
+    drawers, from             loose cells that packs are made from: none is
+                              used twice in one unit
+    step_ups: [ none, ... ]   none: the fan straight on the pack
+    lower_to                  a lower output once steam is near
+    tubes: stock              tubes off the shelf, by the table of stock sizes
+
+  --format text | json | csv
+  --units as-written | metric | imperial
+  --colour auto | always | never
+
+Example
+  lumwright choose shed.yaml
+
+Leaves with 0; with 2 when the bin cannot be used.
+)";
 constexpr std::string_view bench_page = R"(lumwright bench READINGS: the curve of an unmarked fan
 
   Works out a fan's curve from a test made with a box, plates with sharp holes
@@ -286,9 +317,11 @@ constexpr std::string_view help_page = R"(lumwright help COMMAND: more on one co
 struct Page {
   std::string_view topic, text;
 };
-constexpr Page pages[] = {{"", manual},        {"check", check_page}, {"explain", explain_page}, {"trace", trace_page},
-                          {"tune", tune_page}, {"draw", draw_page},   {"sheet", sheet_page},     {"bench", bench_page},
-                          {"new", new_page},   {"units", units_page}, {"schema", schema_page},   {"help", help_page}};
+constexpr Page pages[] = {{"", manual},          {"check", check_page},   {"explain", explain_page},
+                          {"trace", trace_page}, {"tune", tune_page},     {"draw", draw_page},
+                          {"sheet", sheet_page}, {"choose", choose_page}, {"bench", bench_page},
+                          {"new", new_page},     {"units", units_page},   {"schema", schema_page},
+                          {"help", help_page}};
 }  // namespace
 
 Answer help(const Options& options) {

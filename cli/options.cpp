@@ -13,9 +13,9 @@ struct CommandWord {
   Command command;
 };
 constexpr CommandWord commands[] = {
-    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace}, {"tune", Command::tune},
-    {"draw", Command::draw},   {"sheet", Command::sheet},     {"bench", Command::bench}, {"new", Command::create},
-    {"units", Command::units}, {"schema", Command::schema},   {"help", Command::help}};
+    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace},   {"tune", Command::tune},
+    {"draw", Command::draw},   {"sheet", Command::sheet},     {"choose", Command::choose}, {"bench", Command::bench},
+    {"new", Command::create},  {"units", Command::units},     {"schema", Command::schema}, {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -85,6 +85,10 @@ void add_commands(CLI::App& app, Raw& raw) {
   draw.add_option("--scale-x", raw.bar_x);
   draw.add_option("--scale-y", raw.bar_y);
   draw.add_flag("--draft", raw.draft);
+  CLI::App& choose = *app.add_subcommand("choose");
+  choose.add_option("BIN", raw.file);
+  choose.add_option("--format", raw.format);
+  add_style(choose, raw);
   CLI::App& bench = *app.add_subcommand("bench");
   bench.add_option("READINGS", raw.file);
   bench.add_option("--format", raw.format);
@@ -163,7 +167,7 @@ Options options_of(Command command, const Raw& raw) {
   out.file = raw.file;
   out.check_id = raw.check_id;
   std::vector<Word<Format>> formats = {{"text", Format::text}, {"json", Format::json}};
-  if (command == Command::bench) formats.push_back({"csv", Format::csv});
+  if (command == Command::bench || command == Command::choose) formats.push_back({"csv", Format::csv});
   out.format = chosen<Format>("--format", raw.format, formats);
   out.units = chosen<UnitSystem>(
       "--units", raw.units,
@@ -180,6 +184,7 @@ Options options_of(Command command, const Raw& raw) {
   out.log = raw.log;
   if (command == Command::tune) require(raw.file, "FILE", "tune FILE LOG");
   if (command == Command::tune) require(raw.log, "LOG", "tune FILE LOG");
+  if (command == Command::choose) require(raw.file, "BIN", "choose BIN");
   if (command == Command::bench) require(raw.file, "READINGS", "bench READINGS");
   if (command == Command::draw || command == Command::bench)
     out.paper = chosen<std::string_view>("--paper", raw.paper, {{"A4", "A4"}, {"Letter", "Letter"}});

@@ -14,7 +14,7 @@ struct UsageError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class Command { bench, draw, sheet, tune, help, version, check, explain, trace, create, units, schema };
+enum class Command { choose, bench, draw, sheet, tune, help, version, check, explain, trace, create, units, schema };
 enum class Format { text, json, csv };
 enum class Colour { when_terminal, always, never };
 

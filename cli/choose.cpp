@@ -1,0 +1,24 @@
+#include "build/bin.hpp"
+#include "commands.hpp"
+#include "files.hpp"
+#include "progress.hpp"
+#include "quantity/errors.hpp"
+#include "report/choice.hpp"
+#include "style.hpp"
+
+namespace lumwright::cli {
+Answer choose(const Options& options) {
+  const Bin bin = read_bin(read_file(options.file));
+  Progress progress("combinations");
+  ChooseAsked asked;
+  asked.progress = [&](std::size_t done, std::size_t of) { progress.show(done, of); };
+  try {
+    const Choice choice = lumwright::choose(bin, asked);
+    if (options.format == Format::json) return {choice_json(choice)};
+    if (options.format == Format::csv) return {choice_csv(choice)};
+    return {choice_report(choice, style_of(options))};
+  } catch (const ModelError& e) {
+    throw NoAnswer(e.what());
+  }
+}
+}  // namespace lumwright::cli

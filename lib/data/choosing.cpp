@@ -1,0 +1,26 @@
+#include "data/choosing.hpp"
+#include "data/table.hpp"
+#include <stdexcept>
+
+namespace lumwright::data {
+namespace {
+Row rule(std::string_view id) {
+  for (const Row& row : rows("choosing", "rules"))
+    if (row.text("id") == id) return row;
+  throw std::logic_error("choosing.yaml has no rule with the id " + std::string(id));
+}
+}  // namespace
+
+const ChoosingRules& choosing_rules() {
+  static const ChoosingRules rules = [] {
+    const Row time = rule("time over pressure"), near = rule("gauge near steam");
+    return ChoosingRules{.time_over_pressure = time.number("value"),
+                         .time_source = time.source(),
+                         .time_standing = time.standing(),
+                         .near_steam = near.quantity<GaugePressure>("value"),
+                         .fan_block = rule("fan mass over its block").quantity<Density>("value"),
+                         .step_up = rule("step-up mass").quantity<Mass>("value")};
+  }();
+  return rules;
+}
+}  // namespace lumwright::data

@@ -1,0 +1,16 @@
+// What two alike fans lose by working together.
+#pragma once
+#include "quantity/band.hpp"
+#include <string>
+#include <string_view>
+
+namespace lumwright::data {
+struct FanPairRow {
+  std::string id;               // "series", "side by side"
+  Band<double> pressure, flow;  // over the sum without loss
+  std::string source;
+  std::string standing;
+};
+/// Throws std::logic_error for a pair that is not in the table.
+const FanPairRow& fan_pair(std::string_view id);
+}  // namespace lumwright::data

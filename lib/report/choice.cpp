@@ -1,0 +1,174 @@
+#include "report/choice.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+bool same(const Combination& a, const Combination& b) {
+  return a.fan == b.fan && a.pack == b.pack && a.step_up == b.step_up && a.tube == b.tube && a.pairing == b.pairing &&
+         a.lowered == b.lowered;
+}
+std::string name_of(const Candidate& c) { return fmt::format("{}, {}, {}, {}", c.fan, c.pack, c.step_up, c.tube); }
+
+const char* grade_words(const Candidate& c) {
+  if (c.in_time) return c.enough ? "all that you want" : "in time, but too few light-ups";
+  return c.enough ? "light-ups enough, but too slow" : "too slow, and too few light-ups";
+}
+
+class Reporter {
+ public:
+  Reporter(const Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
+  std::string write() {
+    head();
+    for (const EngineChoice& engine : choice_.engines) {
+      page_.heading(engine.engine);
+      page_.gap();
+      if (!engine.lacking.empty()) {
+        page_.paragraph(fmt::format("Nothing can be said of it: the bin lacks {}.", fmt::join(engine.lacking, ", ")));
+        continue;
+      }
+      places(engine);
+      front(engine);
+      losers(engine);
+    }
+    units();
+    return page_.finish();
+  }
+
+ private:
+  template <class Q>
+  std::string shown(Q q, const char* unit, int digits = 3) const {
+    return show({AnyQuantity(q), unit}, page_.style(), digits);
+  }
+  std::string minutes(Duration t) const { return shown(t, "min", 2); }
+  std::string mass(const std::optional<Mass>& m) const { return m ? shown(*m, "g", 2) : "?"; }
+
+  void head() {
+    page_.paragraph(
+        fmt::format("{}{} combinations.", choice_.name.empty() ? "" : choice_.name + ": ", choice_.effort.combinations),
+        0, Ink::strong);
+    page_.paragraph(
+        fmt::format("Places with = cannot be told apart by their minutes: the fans leave {} open. The lighter stands "
+                    "first. Masses that you did not write are usual ones.",
+                    percent(choice_.told_apart, 2)));
+    for (const std::string& sentence : choice_.shared) {
+      page_.gap();
+      page_.hung("watch", sentence, Ink::care);
+    }
+  }
+  void places(const EngineChoice& engine) {
+    page_.paragraph(fmt::format("Wanted: steam in {}, {} {} on a charge.", minutes(engine.within),
+                                fmt::format("{:g}", engine.wanted), engine.wanted == 1.0 ? "light-up" : "light-ups"));
+    if (engine.places.empty()) {
+      page_.paragraph("None of them raises steam here.", 0, Ink::bad);
+      return;
+    }
+    page_.gap();
+    std::vector<Page::Row> rows{{{"", "steam", "light-ups", "mass", "with"}, "", Ink::faint}};
+    const char* grade = "";
+    for (std::size_t i = 0; i < engine.places.size(); ++i) {
+      const Place& p = engine.places[i];
+      const Candidate& c = p.candidate;
+      std::string remark = grade == grade_words(c) ? "" : grade_words(c);
+      grade = grade_words(c);
+      if (!p.fails.empty()) {
+        if (!remark.empty()) remark += "; ";
+        remark += fmt::format("a check of it fails: {}", fmt::join(p.fails, ", "));
+      }
+      rows.push_back({{fmt::format("{}{}", i + 1, p.tied ? "=" : ""), minutes(c.to_steam),
+                       fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)},
+                      remark,
+                      i == 0 ? Ink::strong : Ink::plain});
+    }
+    page_.table(rows);
+  }
+  void front(const EngineChoice& engine) {
+    if (engine.front.empty()) return;
+    page_.heading("No other is better in minutes, light-ups and mass at once");
+    page_.gap();
+    std::vector<Page::Row> rows{{{"steam", "light-ups", "mass", "with"}, "", Ink::faint}};
+    for (const Candidate& c : engine.front)
+      rows.push_back({{minutes(c.to_steam), fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)}, "", Ink::plain});
+    page_.table(rows);
+  }
+  static std::string fate(const ItemFate& item) {
+    if (item.place) return fmt::format("place {}", *item.place) + (item.on_front ? ", on the front" : "");
+    return item.on_front ? "on the front" : std::string(words(item.mostly));
+  }
+  void losers(const EngineChoice& engine) {
+    page_.heading("Why the others lose");
+    page_.gap();
+    std::vector<std::string> counts;
+    for (const LossCount& loss : engine.losses) counts.push_back(fmt::format("{} {}", loss.count, words(loss.loss)));
+    page_.paragraph(counts.empty() ? "None lose." : fmt::format("{}.", fmt::join(counts, ", ")));
+    page_.gap();
+    std::vector<Page::Row> rows;
+    for (const ItemFate& item : engine.items) rows.push_back({{item.list, item.name, fate(item)}, "", Ink::plain});
+    page_.table(rows);
+  }
+  void units() {
+    if (choice_.engines.size() < 2) return;
+    page_.heading("One fan with its pack for all engines");
+    page_.gap();
+    if (choice_.for_all.empty()) {
+      page_.paragraph("None of them raises steam on any engine.", 0, Ink::bad);
+      return;
+    }
+    const UnitChoice& best = choice_.for_all.front();
+    page_.paragraph(fmt::format(
+        "{}, {}, {} serves {} of {} engines, {} of them as you want it. An adapter tube for each:", best.unit.fan_name,
+        best.unit.pack_name, best.unit.step_up_name, best.served, choice_.engines.size(), best.contented));
+    page_.gap();
+    std::vector<Page::Row> rows{{{"engine", "tube", "steam", "light-ups"}, "", Ink::faint}};
+    for (const Serving& s : best.engines) {
+      if (s.with)
+        rows.push_back({{s.engine, s.with->tube, minutes(s.with->to_steam), fmt::format("{}", s.with->light_ups)},
+                        s.with->in_time && s.with->enough ? "" : grade_words(*s.with),
+                        Ink::plain});
+      else
+        rows.push_back({{s.engine, "-", "-", "-"}, std::string(words(s.loss)), Ink::bad});
+    }
+    page_.table(rows);
+    next_units();
+  }
+  void next_units() {
+    if (choice_.for_all.size() < 2) return;
+    page_.gap();
+    page_.paragraph("The next:");
+    std::vector<Page::Row> rows{{{"", "fan", "pack", "step-up", "serves", "as wanted", "mass"}, "", Ink::faint}};
+    for (std::size_t i = 1; i < choice_.for_all.size(); ++i) {
+      const UnitChoice& u = choice_.for_all[i];
+      rows.push_back({{fmt::format("{}", i + 1), u.unit.fan_name, u.unit.pack_name, u.unit.step_up_name,
+                       fmt::format("{}", u.served), fmt::format("{}", u.contented), mass(u.unit.mass)},
+                      "",
+                      Ink::plain});
+    }
+    page_.table(rows);
+  }
+
+  const Choice& choice_;
+  Page page_;
+};
+}  // namespace
+
+std::string choice_report(const Choice& choice, const TextStyle& style) { return Reporter(choice, style).write(); }
+
+std::vector<ChoiceDot> choice_dots(const EngineChoice& engine) {
+  std::vector<ChoiceDot> dots;
+  std::vector<Combination> seen;
+  const auto add = [&](const Candidate& c, std::optional<std::size_t> place, bool on_front) {
+    for (std::size_t i = 0; i < seen.size(); ++i)
+      if (same(seen[i], c.at)) {
+        dots[i].on_front = dots[i].on_front || on_front;
+        return;
+      }
+    seen.push_back(c.at);
+    dots.push_back({name_of(c), c.to_steam, c.light_ups, c.mass, place, on_front});
+  };
+  for (std::size_t i = 0; i < engine.places.size(); ++i) add(engine.places[i].candidate, i + 1, false);
+  for (const Candidate& c : engine.front) add(c, std::nullopt, true);
+  std::stable_sort(dots.begin(), dots.end(),
+                   [](const ChoiceDot& a, const ChoiceDot& b) { return a.to_steam < b.to_steam; });
+  return dots;
+}
+}  // namespace lumwright

@@ -1,0 +1,165 @@
+#include "report/choice.hpp"
+#include <cmath>
+#include <fmt/format.h>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <stdexcept>
+#include <tuple>
+
+namespace lumwright {
+namespace {
+using Json = nlohmann::ordered_json;  // keys stay in the order they are written
+
+double finite(double x) {
+  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the choice's JSON");
+  return x;
+}
+Json object(AnyQuantity q) { return {{"value", finite(q.si)}, {"unit", si_symbol(q.kind)}}; }
+Json object(const std::optional<Mass>& mass) { return mass ? object(AnyQuantity(*mass)) : Json(); }
+std::string_view word(FanPairing pairing) {
+  if (pairing == FanPairing::one) return "one";
+  return pairing == FanPairing::series ? "series" : "side by side";
+}
+Json object(const Candidate& c) {
+  return {{"fan", c.fan},
+          {"pack", c.pack},
+          {"step_up", c.step_up},
+          {"tube", c.tube},
+          {"fans", std::string(word(c.at.pairing))},
+          {"turned_down", c.at.lowered},
+          {"to_steam", object(AnyQuantity(c.to_steam))},
+          {"runtime", object(AnyQuantity(c.runtime))},
+          {"light_ups", c.light_ups},
+          {"mass", object(c.mass)},
+          {"in_time", c.in_time},
+          {"enough", c.enough}};
+}
+Json object(const Place& p) {
+  Json out = object(p.candidate);
+  out["group"] = p.group;
+  out["tied"] = p.tied;
+  out["fails"] = p.fails;
+  return out;
+}
+Json object(const LossCount& loss) {
+  return {{"why", std::string(id(loss.loss))}, {"words", std::string(words(loss.loss))}, {"count", loss.count}};
+}
+Json object(const ItemFate& item) {
+  Json out{
+      {"list", item.list}, {"name", item.name}, {"place", Json()}, {"on_front", item.on_front}, {"mostly", Json()}};
+  if (item.place) out["place"] = *item.place;
+  if (item.mostly != Loss::none) out["mostly"] = std::string(id(item.mostly));
+  return out;
+}
+Json object(const ChoiceDot& dot) {
+  Json out{{"name", dot.name},
+           {"to_steam", object(AnyQuantity(dot.to_steam))},
+           {"light_ups", dot.light_ups},
+           {"mass", object(dot.mass)},
+           {"place", Json()},
+           {"on_front", dot.on_front}};
+  if (dot.place) out["place"] = *dot.place;
+  return out;
+}
+Json object(const Serving& s) {
+  Json out{{"engine", s.engine}, {"with", Json()}, {"why_not", Json()}};
+  if (s.with) out["with"] = object(*s.with);
+  if (s.loss != Loss::none) out["why_not"] = std::string(id(s.loss));
+  return out;
+}
+template <class T>
+Json list(const std::vector<T>& items);
+Json object(const UnitChoice& u) {
+  return {{"fan", u.unit.fan_name},
+          {"pack", u.unit.pack_name},
+          {"step_up", u.unit.step_up_name},
+          {"mass", object(u.unit.mass)},
+          {"served", u.served},
+          {"as_wanted", u.contented},
+          {"slowest_over_wanted", finite(u.slowest)},
+          {"fewest_light_ups", u.fewest},
+          {"engines", list(u.engines)}};
+}
+Json object(const EngineChoice& e) {
+  return {{"engine", e.engine},
+          {"lacking", e.lacking},
+          {"tubes", e.tubes},
+          {"steam_within", object(AnyQuantity(e.within))},
+          {"light_ups_wanted", finite(e.wanted)},
+          {"places", list(e.places)},
+          {"front", list(e.front)},
+          {"losses", list(e.losses)},
+          {"items", list(e.items)},
+          {"chart", list(choice_dots(e))}};
+}
+template <class T>
+Json list(const std::vector<T>& items) {
+  Json out = Json::array();
+  for (const T& item : items) out.push_back(object(item));
+  return out;
+}
+
+std::string cell(std::string_view text) {
+  constexpr std::string_view formula = "=+-@\t\r";  // OWASP, CSV injection
+  std::string out;
+  if (!text.empty() && formula.find(text.front()) != std::string_view::npos) out += '\'';
+  for (const char c : text) {
+    if (c == '"') out += c;
+    out += c;
+  }
+  return text.find_first_of(",\"\r\n") == std::string_view::npos ? out : '"' + out + '"';
+}
+
+/// Where a combination is shown.
+struct Shown {
+  std::optional<std::size_t> place;
+  bool on_front = false;
+};
+using Where = std::tuple<std::size_t, FanPairing, std::size_t, std::size_t, bool, std::size_t>;
+std::map<Where, Shown> shown_of(const EngineChoice& engine) {
+  std::map<Where, Shown> out;
+  const auto where = [](const Combination& c) { return Where{c.fan, c.pairing, c.pack, c.step_up, c.lowered, c.tube}; };
+  for (std::size_t i = 0; i < engine.places.size(); ++i) out[where(engine.places[i].candidate.at)].place = i + 1;
+  for (const Candidate& c : engine.front) out[where(c.at)].on_front = true;
+  return out;
+}
+void add_engine(std::string& out, const Choice& choice, const EngineChoice& engine) {
+  if (engine.judged.empty()) return;
+  const auto shown = shown_of(engine);
+  std::size_t next = 0;
+  for (const Unit& u : choice.units) {
+    const std::string unit =
+        fmt::format("{},{},{},{}", cell(engine.engine), cell(u.fan_name), cell(u.pack_name), cell(u.step_up_name));
+    const std::string mass = u.mass ? fmt::format("{}", in(*u.mass, unit::kg)) : "";
+    for (std::size_t tube = 0; tube < engine.tubes.size(); ++tube) {
+      const Judged& j = engine.judged[next++];
+      const auto found = shown.find({u.fan, u.pairing, u.pack, u.step_up, u.lowered, tube});
+      const Shown at = found == shown.end() ? Shown{} : found->second;
+      const bool known = j.to_steam > 0.0 * unit::s;
+      out += fmt::format("{},{},{},{},{},{},{},{}\n", unit, cell(engine.tubes[tube]),
+                         at.place ? fmt::format("{}", *at.place) : "", at.on_front ? "yes" : "",
+                         known ? fmt::format("{}", in(j.to_steam, unit::s)) : "",
+                         known ? fmt::format("{}", j.light_ups) : "", mass, j.loss == Loss::none ? "" : id(j.loss));
+    }
+  }
+}
+}  // namespace
+
+std::string choice_json(const Choice& choice) {
+  const Json report = {{"format", "lumwright/1"},
+                       {"choice",
+                        {{"name", choice.name},
+                         {"combinations", choice.effort.combinations},
+                         {"told_apart", finite(choice.told_apart)},
+                         {"engines", list(choice.engines)},
+                         {"for_all", list(choice.for_all)},
+                         {"shared", choice.shared}}}};
+  return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
+}
+
+std::string choice_csv(const Choice& choice) {
+  std::string out = "engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not\n";
+  for (const EngineChoice& engine : choice.engines) add_engine(out, choice, engine);
+  return out;
+}
+}  // namespace lumwright

@@ -1,0 +1,112 @@
+// What is shown of a choice.
+#include "report/choice.hpp"
+#include <algorithm>
+#include <doctest/doctest.h>
+#include <fstream>
+#include <iterator>
+#include <nlohmann/json.hpp>
+#include <sstream>
+using namespace lumwright;
+
+namespace {
+std::string shed() {
+  std::ifstream in(std::string(SOURCE_DIR) + "/examples/bins/tarn-beck-shed.yaml", std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+const Choice& choice() {
+  static const Choice made = choose(read_bin({"shed.yaml", shed()}));
+  return made;
+}
+std::vector<std::string> lines(const std::string& text) {
+  std::vector<std::string> out;
+  std::istringstream in(text);
+  for (std::string line; std::getline(in, line);) out.push_back(line);
+  return out;
+}
+}  // namespace
+
+TEST_CASE("the page fits, names every engine and thing, and the best first") {
+  for (const int width : {60, 80, 120}) {
+    const std::string page = choice_report(choice(), {.width = width});
+    for (const std::string& line : lines(page)) CHECK(line.size() <= static_cast<std::size_t>(width));
+    for (const EngineChoice& engine : choice().engines) {
+      CHECK(page.find("\n" + engine.engine + "\n") != std::string::npos);
+      for (const ItemFate& item : engine.items) CHECK(page.find(item.name) != std::string::npos);
+    }
+    CHECK(page.find("One fan with its pack for all engines") != std::string::npos);
+    CHECK(page.find("  1") < page.find("  2"));
+  }
+}
+
+TEST_CASE("the JSON holds the ranking in SI and the chart's dots") {
+  const auto json = nlohmann::json::parse(choice_json(choice()));
+  CHECK(json["format"] == "lumwright/1");
+  const auto& engines = json["choice"]["engines"];
+  REQUIRE(engines.size() == choice().engines.size());
+  for (std::size_t e = 0; e < engines.size(); ++e) {
+    const EngineChoice& engine = choice().engines[e];
+    CHECK(engines[e]["engine"] == engine.engine);
+    REQUIRE(engines[e]["places"].size() == engine.places.size());
+    const Candidate& first = engine.places[0].candidate;
+    CHECK(engines[e]["places"][0]["fan"] == first.fan);
+    CHECK(engines[e]["places"][0]["to_steam"]["value"] == in(first.to_steam, unit::s));
+    CHECK(engines[e]["places"][0]["to_steam"]["unit"] == "s");
+    std::size_t lost = 0, on_front = 0, placed = 0;
+    for (const auto& loss : engines[e]["losses"]) lost += loss["count"].get<std::size_t>();
+    CHECK(lost < engine.judged.size());
+    for (const auto& dot : engines[e]["chart"]) {
+      on_front += dot["on_front"].get<bool>();
+      placed += !dot["place"].is_null();
+    }
+    CHECK(on_front == engine.front.size());
+    CHECK(placed == engine.places.size());
+  }
+}
+
+TEST_CASE("the CSV holds every combination once, with its place or its reason") {
+  const auto rows = lines(choice_csv(choice()));
+  std::size_t all = 0, places = 0;
+  for (const EngineChoice& engine : choice().engines) {
+    all += engine.judged.size();
+    places += engine.places.size();
+  }
+  REQUIRE(rows.size() == all + 1);
+  CHECK(rows[0] == "engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not");
+  std::size_t placed = 0;
+  for (std::size_t i = 1; i < rows.size(); ++i) {
+    CAPTURE(rows[i]);
+    std::vector<std::string> cells(1);
+    bool quoted = false;
+    for (const char c : rows[i]) {
+      if (c == '"') quoted = !quoted;
+      if (c == ',' && !quoted)
+        cells.emplace_back();
+      else
+        cells.back() += c;
+    }
+    REQUIRE(cells.size() == 11);
+    CHECK((cells[5] + cells[6]).empty() == !cells[10].empty());
+    placed += !cells[5].empty();
+  }
+  CHECK(placed == places);
+}
+
+// OWASP, CSV injection: a cell that begins with = + - @ is run as a formula by spreadsheets
+TEST_CASE("a name that a spreadsheet would run is made harmless") {
+  std::string text = shed();
+  const std::string from = "name: quick 40 mm", to = "name: '=HYPERLINK(\"a\",\"b\")'";
+  text.replace(text.find(from), from.size(), to);
+  const std::string csv = choice_csv(choose(read_bin({"shed.yaml", text})));
+  CHECK(csv.find(",=") == std::string::npos);
+  CHECK(csv.find(",\"'=HYPERLINK(\"\"a\"\",\"\"b\"\")\"") != std::string::npos);
+}
+
+TEST_CASE("the dots are those of places and front, the fastest first") {
+  for (const EngineChoice& engine : choice().engines) {
+    const auto dots = choice_dots(engine);
+    CHECK(dots.size() >= std::max(engine.places.size(), engine.front.size()));
+    CHECK(dots.size() <= engine.places.size() + engine.front.size());
+    CHECK(std::is_sorted(dots.begin(), dots.end(),
+                         [](const ChoiceDot& a, const ChoiceDot& b) { return a.to_steam < b.to_steam; }));
+  }
+}
