@@ -25,6 +25,7 @@ Answer sheet(const Options& options);
 Answer create(const Options& options);  // `new`
 Answer units(const Options& options);
 Answer schema(const Options& options);
+Answer completion(const Options& options);
 Answer help(const Options& options);
 Answer version(const Options& options);
 }  // namespace lumwright::cli

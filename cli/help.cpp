@@ -1,4 +1,7 @@
 #include "commands.hpp"
+#include "help_pages.hpp"
+#include "manual_roff.hpp"
+#include <vector>
 
 namespace lumwright::cli {
 namespace {
@@ -16,6 +19,7 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
   lumwright new FILE          write a description to fill in
   lumwright units             list the units that may be written
   lumwright schema            print the JSON Schema of descriptions
+  lumwright completion SHELL  words that bash, zsh or fish can complete
   lumwright help COMMAND      more on one command
 
 Purpose
@@ -186,146 +190,29 @@ Example of a log
 Leaves with 0; with 1 when nothing can be tuned, and says why; with 2 when FILE
 or LOG cannot be used.
 )";
-constexpr std::string_view draw_page = R"(lumwright draw FILE -o DIR: 1:1 templates for tin and brass
 
-  Writes into the folder DIR, which is made if it is not there:
-    templates.pdf             every part at true size, to print at 100 %, check
-                              with the two bars, and stick on the metal
-    templates-1.svg ...       the same, one sheet each
-    flange_mm.dxf ...         each part for a machine (DXF R12, millimetres)
-    holes.csv                 co-ordinates of every hole, about the middle of
-                              the part and from the edges that touch it
-    sheet.txt                 the build sheet, as `lumwright sheet` prints it
-  Files of these names are replaced, others are left alone. A build that fails
-  a check of fit or making (fit.*, make.*) is not drawn, unless as a draft. The
-  screw holes of a fan whose sizes no table fixes are drawn only when the
-  description says `measured: yes` under fan.holes.
-
-  --paper A4 | Letter         the paper you print on (usual: A4)
-  --scale-x 99.2 mm           what the 100 mm bar across the paper measures on
-  --scale-y 150.4 mm          your print, and the 150 mm bar along it: the next
-                              print comes out true. Not for DXF
-  --draft                     draw what fails as well, with DRAFT across it
-  --untuned                   leave out what was tuned
-
-Examples
-  lumwright draw mine.yaml -o bench
-  lumwright draw mine.yaml -o bench --paper Letter --scale-x "99.5 mm"
-
-Leaves with 0; with 1 when the build is not to be drawn, and says why; with 2
-when the description or an option cannot be used.
-)";
-constexpr std::string_view sheet_page = R"(lumwright sheet FILE: what goes to the bench
-
-  Prints what to measure before you cut, the cut list, the drill list in order
-  of size with pilot and step drills, taps and screws, where every hole lies,
-  and the order of work, with the cautions at the step where they bite.
-
-  --units as-written | metric | imperial
-  --colour auto | always | never
-  --untuned                   leave out what was tuned
-
-Example
-  lumwright sheet mine.yaml > bench.txt
-
-Leaves with 0; with 1 when the description has nothing to make in it.
-)";
-constexpr std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, step-up and tube
-
-  Tries every combination of what lies in the bin for each engine of the shed,
-  and ranks those that do what each engine wants: minutes to steam, light-ups on
-  one charge, mass. Times too close to tell apart share a place. It names the
-  one unit that serves every engine, with a tube for each; the combinations that
-  nothing beats on all three; and in a word why each other one loses.
-
-  A bin holds the parts of a description as lists
-    fans, packs, step_ups, tubes, engines
-                              each item with a `name` and the keys of its part
-    place, fuel, adapter, supply, want
-                              at the top: for every engine that says nothing
-    count                     how many there are: two fans may be a pair
-    pairs: yes                two like fans in series or side by side as well
-    drawers, from             loose cells that packs are made from: none is
-                              used twice in one unit
-    step_ups: [ none, ... ]   none: the fan straight on the pack
-    lower_to                  a lower output once steam is near
-    tubes: stock              tubes off the shelf, by the table of stock sizes
-
-  --format text | json | csv
-  --units as-written | metric | imperial
-  --colour auto | always | never
-
-Example
-  lumwright choose shed.yaml
-
-Leaves with 0; with 2 when the bin cannot be used.
-)";
-constexpr std::string_view bench_page = R"(lumwright bench READINGS: the curve of an unmarked fan
-
-  Works out a fan's curve from a test made with a box, plates with sharp holes
-  and a U-tube: corrected to air of 1.2 kg/m3 and to the rated voltage, with its
-  band, and with warnings of a box too small, a leak, readings out of range. The
-  last lines it prints go into a description as they are.
-  `lumwright new --readings FILE` writes a file of readings to fill in.
-
-  --box                       how to make the test box for this fan, and what
-                              each shortcut costs in accuracy
-  -o DIR                      everything into a folder: the lines for the
-                              description, CSV, JSON, the page, the test box,
-                              and its orifice plates at true size
-  --format text | json | csv
-  --paper A4 | Letter, --scale-x, --scale-y
-                              as in `lumwright help draw`
-  --units as-written | metric | imperial
-  --colour auto | always | never
-
-Examples
-  lumwright new --readings fan.yaml
-  lumwright bench --box fan.yaml
-  lumwright bench fan.yaml -o fan-test
-
-Leaves with 0; with 1 when no curve follows from the readings; with 2 when they
-cannot be used.
-)";
-constexpr std::string_view new_page = R"(lumwright new FILE: write a description to fill in
-
-  Writes a description in which every key is explained. A file that is there
-  already is left alone and the command leaves with 2. With - for FILE the
-  description goes to standard output.
-
-  --readings                  readings of a shop-made fan test instead, for
-                              `lumwright bench`
-
-Example
-  lumwright new mine.yaml
-)";
-constexpr std::string_view units_page = R"(lumwright units: list the units that may be written
-
-  Lists every unit by what it measures, and the forms in which a number may be
-  written: fractions, spreads, per cent.
-)";
-constexpr std::string_view schema_page = R"(lumwright schema: print the JSON Schema of descriptions
-
-  For editors that complete keys and mark mistakes while you type.
-
-Example
-  lumwright schema > build.schema.json
-)";
-constexpr std::string_view help_page = R"(lumwright help COMMAND: more on one command
-)";
-
-struct Page {
-  std::string_view topic, text;
-};
-constexpr Page pages[] = {{"", manual},          {"check", check_page},   {"explain", explain_page},
-                          {"trace", trace_page}, {"tune", tune_page},     {"draw", draw_page},
-                          {"sheet", sheet_page}, {"choose", choose_page}, {"bench", bench_page},
-                          {"new", new_page},     {"units", units_page},   {"schema", schema_page},
-                          {"help", help_page}};
+const std::vector<ManualPage>& pages() {
+  static const std::vector<ManualPage> all = {{"", manual},
+                                              {"check", check_page},
+                                              {"explain", explain_page},
+                                              {"trace", trace_page},
+                                              {"tune", tune_page},
+                                              {"draw", draw_page},
+                                              {"sheet", sheet_page},
+                                              {"choose", choose_page},
+                                              {"bench", bench_page},
+                                              {"new", new_page},
+                                              {"units", units_page},
+                                              {"schema", schema_page},
+                                              {"completion", completion_page},
+                                              {"help", help_page}};
+  return all;
+}
 }  // namespace
 
 Answer help(const Options& options) {
-  for (const Page& page : pages)
+  if (options.roff) return {manual_roff(pages(), LUMWRIGHT_VERSION)};
+  for (const ManualPage& page : pages())
     if (page.topic == options.topic) return {std::string(page.text)};
   throw std::logic_error("no help on " + options.topic);
 }

@@ -41,6 +41,8 @@ Answer run(const Options& options) {
       return create(options);
     case Command::units:
       return units(options);
+    case Command::completion:
+      return completion(options);
     case Command::schema:
       return schema(options);
   }

@@ -1,7 +1,7 @@
 #include "options.hpp"
+#include "grammar.hpp"
 #include "input/utf8.hpp"
 #include "quantity/words.hpp"
-#include <CLI/CLI.hpp>
 #include <charconv>
 #include <fmt/format.h>
 #include <functional>
@@ -13,9 +13,11 @@ struct CommandWord {
   Command command;
 };
 constexpr CommandWord commands[] = {
-    {"check", Command::check}, {"explain", Command::explain}, {"trace", Command::trace},   {"tune", Command::tune},
-    {"draw", Command::draw},   {"sheet", Command::sheet},     {"choose", Command::choose}, {"bench", Command::bench},
-    {"new", Command::create},  {"units", Command::units},     {"schema", Command::schema}, {"help", Command::help}};
+    {"check", Command::check},   {"explain", Command::explain}, {"trace", Command::trace},
+    {"tune", Command::tune},     {"draw", Command::draw},       {"sheet", Command::sheet},
+    {"choose", Command::choose}, {"bench", Command::bench},     {"new", Command::create},
+    {"units", Command::units},   {"schema", Command::schema},   {"completion", Command::completion},
+    {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -39,87 +41,6 @@ T chosen(std::string_view option, const std::string& word, const std::vector<Wor
   refuse(fmt::format("{} cannot be", option), word, known);
 }
 
-/// The options as text, before they mean anything.
-struct Raw {
-  std::string file, check_id, format = "text", units = "as-written", colour = "auto", topic;
-  std::string series{};
-  bool csv = false, json = false;  // of trace
-  bool untuned = false;
-  std::string samples = "1000", seed = "1";
-  std::string log{};
-  std::string folder, paper = "A4", bar_x, bar_y;  // of draw
-  bool draft = false, test_box = false, readings = false;
-  bool help = false, version = false;
-};
-void add_style(CLI::App& command, Raw& raw) {
-  command.add_option("--units", raw.units);
-  command.add_option("--colour,--color", raw.colour);
-}
-void add_commands(CLI::App& app, Raw& raw) {
-  app.add_flag("--version", raw.version);
-  CLI::App& check = *app.add_subcommand("check");
-  check.add_option("FILE", raw.file);
-  check.add_option("--format", raw.format);
-  add_style(check, raw);
-  CLI::App& explain = *app.add_subcommand("explain");
-  explain.add_option("CHECK", raw.check_id);
-  explain.add_option("FILE", raw.file);
-  add_style(explain, raw);
-  for (CLI::App* one : {&check, &explain}) {
-    one->add_option("--samples", raw.samples);
-    one->add_option("--seed", raw.seed);
-  }
-  CLI::App& trace = *app.add_subcommand("trace");
-  trace.add_option("FILE", raw.file);
-  trace.add_flag("--csv", raw.csv);
-  trace.add_flag("--json", raw.json);
-  trace.add_option("--series", raw.series);
-  CLI::App& tune = *app.add_subcommand("tune");
-  tune.add_option("FILE", raw.file);
-  tune.add_option("LOG", raw.log);
-  add_style(tune, raw);
-  CLI::App& draw = *app.add_subcommand("draw");
-  draw.add_option("FILE", raw.file);
-  draw.add_option("-o,--output", raw.folder);
-  draw.add_option("--paper", raw.paper);
-  draw.add_option("--scale-x", raw.bar_x);
-  draw.add_option("--scale-y", raw.bar_y);
-  draw.add_flag("--draft", raw.draft);
-  CLI::App& choose = *app.add_subcommand("choose");
-  choose.add_option("BIN", raw.file);
-  choose.add_option("--format", raw.format);
-  add_style(choose, raw);
-  CLI::App& bench = *app.add_subcommand("bench");
-  bench.add_option("READINGS", raw.file);
-  bench.add_option("--format", raw.format);
-  bench.add_option("-o,--output", raw.folder);
-  bench.add_option("--paper", raw.paper);
-  bench.add_option("--scale-x", raw.bar_x);
-  bench.add_option("--scale-y", raw.bar_y);
-  bench.add_flag("--box", raw.test_box);
-  add_style(bench, raw);
-  CLI::App& sheet = *app.add_subcommand("sheet");
-  sheet.add_option("FILE", raw.file);
-  add_style(sheet, raw);
-  for (CLI::App* one : {&check, &explain, &trace, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
-  CLI::App& create = *app.add_subcommand("new");
-  create.add_option("FILE", raw.file);
-  create.add_flag("--readings", raw.readings);
-  app.add_subcommand("units");
-  app.add_subcommand("schema");
-  app.add_subcommand("help")->add_option("COMMAND", raw.topic);
-  for (CLI::App* one : app.get_subcommands(std::function<bool(CLI::App*)>())) {
-    one->set_help_flag();
-    one->add_flag("-h,--help", raw.help);
-    one->allow_extras();
-  }
-}
-std::vector<std::string> option_names(const CLI::App& command) {
-  std::vector<std::string> names;
-  for (const CLI::Option* option : command.get_options())
-    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
-  return names;
-}
 /// What the parser could not place, as a complaint.
 void refuse_leftovers(const CLI::App& command, const std::string& name) {
   const std::vector<std::string> left = command.remaining();
@@ -199,6 +120,10 @@ Options options_of(Command command, const Raw& raw) {
   out.test_box = raw.test_box;
   out.readings = raw.readings;
   if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
+  if (command == Command::completion) {
+    require(raw.file, "SHELL", "completion SHELL");
+    chosen<int>("SHELL", raw.file, {{"bash", 0}, {"zsh", 1}, {"fish", 2}});
+  }
   if (command == Command::create) require(raw.file, "FILE", "new FILE");
   return out;
 }
@@ -244,8 +169,11 @@ Options parse_options(int argc, char** argv) {
   if (raw.help) return help_on(name);
   refuse_leftovers(*asked.front(), name);
   if (!app.remaining().empty()) refuse_top_level(app);
-  if (name == "help")  // a command behind it counts as a command
-    return help_on(asked.size() > 1 ? asked[1]->get_name() : raw.topic);
+  if (name == "help") {  // a command behind it counts as a command
+    Options out = help_on(asked.size() > 1 ? asked[1]->get_name() : raw.topic);
+    out.roff = raw.roff;
+    return out;
+  }
   for (const CommandWord& row : commands)
     if (row.word == name) return options_of(row.command, raw);
   throw std::logic_error("no command " + name);

@@ -14,7 +14,22 @@ struct UsageError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class Command { choose, bench, draw, sheet, tune, help, version, check, explain, trace, create, units, schema };
+enum class Command {
+  choose,
+  bench,
+  draw,
+  sheet,
+  tune,
+  help,
+  version,
+  check,
+  explain,
+  trace,
+  create,
+  units,
+  schema,
+  completion
+};
 enum class Format { text, json, csv };
 enum class Colour { when_terminal, always, never };
 
@@ -32,6 +47,7 @@ struct Options {
   std::string paper = "A4";      // of draw
   std::string bar_x{}, bar_y{};  // of draw: what the bars measured on paper
   bool test_box = false;         // of bench: how to make it
+  bool roff = false;             // of help: the manual as a man page
   bool readings = false;         // of new: readings of a fan test
   bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;

@@ -1,0 +1,91 @@
+#include "commands.hpp"
+#include "grammar.hpp"
+#include <fmt/format.h>
+#include <functional>
+
+namespace lumwright::cli {
+namespace {
+struct Shape {
+  std::string word;
+  std::vector<std::string> options;
+};
+std::vector<Shape> shapes() {
+  Raw raw;
+  CLI::App app;
+  add_commands(app, raw);
+  const CLI::App& made = app;
+  std::vector<Shape> all;
+  for (const CLI::App* one : made.get_subcommands(std::function<bool(const CLI::App*)>()))
+    all.push_back({one->get_name(), option_names(*one)});
+  return all;
+}
+template <class List>
+std::string joined(const List& words, std::string_view between = " ") {
+  std::string text;
+  for (const auto& word : words) text += (text.empty() ? std::string() : std::string(between)) + std::string(word);
+  return text;
+}
+std::vector<std::string> words_of(const std::vector<Shape>& all) {
+  std::vector<std::string> words;
+  for (const Shape& shape : all) words.push_back(shape.word);
+  return words;
+}
+
+std::string bash() {
+  const std::vector<Shape> all = shapes();
+  std::string text =
+      "# lumwright completion bash: made from the program's own table\n_lumwright() {\n"
+      "  local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}\n"
+      "  case $before in\n";
+  for (const OptionWords& row : option_words())
+    text +=
+        fmt::format("    {}) COMPREPLY=($(compgen -W '{}' -- \"$word\")); return ;;\n", row.option, joined(row.words));
+  text += "  esac\n  if [ \"$COMP_CWORD\" -eq 1 ]; then\n";
+  text += fmt::format("    COMPREPLY=($(compgen -W '{} --help --version' -- \"$word\")); return\n  fi\n",
+                      joined(words_of(all)));
+  text += "  local options=\n  case ${COMP_WORDS[1]} in\n";
+  for (const Shape& shape : all) text += fmt::format("    {}) options='{}' ;;\n", shape.word, joined(shape.options));
+  text +=
+      "  esac\n  case $word in\n    -*) COMPREPLY=($(compgen -W \"$options\" -- \"$word\")) ;;\n"
+      "    *) COMPREPLY=($(compgen -f -- \"$word\")) ;;\n  esac\n}\n"
+      "complete -o filenames -F _lumwright lumwright\n";
+  return text;
+}
+std::string zsh() {
+  const std::vector<Shape> all = shapes();
+  std::string text =
+      "#compdef lumwright\n# lumwright completion zsh: made from the program's own table\n"
+      "_lumwright() {\n  case $words[CURRENT-1] in\n";
+  for (const OptionWords& row : option_words())
+    text += fmt::format("    {}) compadd -- {}; return ;;\n", row.option, joined(row.words));
+  text += fmt::format("  esac\n  if (( CURRENT == 2 )); then\n    compadd -- {} --help --version\n    return\n  fi\n",
+                      joined(words_of(all)));
+  text += "  local -a options\n  case $words[2] in\n";
+  for (const Shape& shape : all) text += fmt::format("    {}) options=({}) ;;\n", shape.word, joined(shape.options));
+  return text + "  esac\n  if [[ $PREFIX == -* ]]; then compadd -- $options; else _files; fi\n}\n_lumwright \"$@\"\n";
+}
+std::string fish() {
+  const std::vector<Shape> all = shapes();
+  std::string text = "# lumwright completion fish: made from the program's own table\n";
+  text += fmt::format("complete -c lumwright -n __fish_use_subcommand -f -a '{}'\n", joined(words_of(all)));
+  text +=
+      "complete -c lumwright -n __fish_use_subcommand -l help\ncomplete -c lumwright -n __fish_use_subcommand -l "
+      "version\n";
+  for (const Shape& shape : all)
+    for (const std::string& option : shape.options) {
+      text +=
+          fmt::format("complete -c lumwright -n '__fish_seen_subcommand_from {}' -l {}", shape.word, option.substr(2));
+      for (const OptionWords& row : option_words())
+        if (row.option == option) text += fmt::format(" -x -a '{}'", joined(row.words));
+      text += "\n";
+    }
+  return text;
+}
+}  // namespace
+
+Answer completion(const Options& options) {
+  if (options.file == "bash") return {bash()};
+  if (options.file == "zsh") return {zsh()};
+  return {fish()};
+}
+}  // namespace lumwright::cli

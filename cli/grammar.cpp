@@ -1,0 +1,90 @@
+#include "grammar.hpp"
+#include <functional>
+
+namespace lumwright::cli {
+namespace {
+void add_style(CLI::App& command, Raw& raw) {
+  command.add_option("--units", raw.units);
+  command.add_option("--colour,--color", raw.colour);
+}
+}  // namespace
+
+void add_commands(CLI::App& app, Raw& raw) {
+  app.add_flag("--version", raw.version);
+  CLI::App& check = *app.add_subcommand("check");
+  check.add_option("FILE", raw.file);
+  check.add_option("--format", raw.format);
+  add_style(check, raw);
+  CLI::App& explain = *app.add_subcommand("explain");
+  explain.add_option("CHECK", raw.check_id);
+  explain.add_option("FILE", raw.file);
+  add_style(explain, raw);
+  for (CLI::App* one : {&check, &explain}) {
+    one->add_option("--samples", raw.samples);
+    one->add_option("--seed", raw.seed);
+  }
+  CLI::App& trace = *app.add_subcommand("trace");
+  trace.add_option("FILE", raw.file);
+  trace.add_flag("--csv", raw.csv);
+  trace.add_flag("--json", raw.json);
+  trace.add_option("--series", raw.series);
+  CLI::App& tune = *app.add_subcommand("tune");
+  tune.add_option("FILE", raw.file);
+  tune.add_option("LOG", raw.log);
+  add_style(tune, raw);
+  CLI::App& draw = *app.add_subcommand("draw");
+  draw.add_option("FILE", raw.file);
+  draw.add_option("-o,--output", raw.folder);
+  draw.add_option("--paper", raw.paper);
+  draw.add_option("--scale-x", raw.bar_x);
+  draw.add_option("--scale-y", raw.bar_y);
+  draw.add_flag("--draft", raw.draft);
+  CLI::App& choose = *app.add_subcommand("choose");
+  choose.add_option("BIN", raw.file);
+  choose.add_option("--format", raw.format);
+  add_style(choose, raw);
+  CLI::App& bench = *app.add_subcommand("bench");
+  bench.add_option("READINGS", raw.file);
+  bench.add_option("--format", raw.format);
+  bench.add_option("-o,--output", raw.folder);
+  bench.add_option("--paper", raw.paper);
+  bench.add_option("--scale-x", raw.bar_x);
+  bench.add_option("--scale-y", raw.bar_y);
+  bench.add_flag("--box", raw.test_box);
+  add_style(bench, raw);
+  CLI::App& sheet = *app.add_subcommand("sheet");
+  sheet.add_option("FILE", raw.file);
+  add_style(sheet, raw);
+  for (CLI::App* one : {&check, &explain, &trace, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
+  CLI::App& create = *app.add_subcommand("new");
+  create.add_option("FILE", raw.file);
+  create.add_flag("--readings", raw.readings);
+  app.add_subcommand("units");
+  app.add_subcommand("schema");
+  app.add_subcommand("completion")->add_option("SHELL", raw.file);
+  CLI::App& help = *app.add_subcommand("help");
+  help.add_option("COMMAND", raw.topic);
+  help.add_flag("--roff", raw.roff);
+  for (CLI::App* one : app.get_subcommands(std::function<bool(CLI::App*)>())) {
+    one->set_help_flag();
+    one->add_flag("-h,--help", raw.help);
+    one->allow_extras();
+  }
+}
+std::vector<std::string> option_names(const CLI::App& command) {
+  std::vector<std::string> names;
+  for (const CLI::Option* option : command.get_options())
+    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+  return names;
+}
+
+const std::vector<OptionWords>& option_words() {
+  static const std::vector<OptionWords> all = {{"--format", {"text", "json", "csv"}},
+                                               {"--units", {"as-written", "metric", "imperial"}},
+                                               {"--colour", {"auto", "always", "never"}},
+                                               {"--color", {"auto", "always", "never"}},
+                                               {"--paper", {"A4", "Letter"}},
+                                               {"--series", {"raise", "discharge"}}};
+  return all;
+}
+}  // namespace lumwright::cli

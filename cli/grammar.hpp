@@ -1,0 +1,31 @@
+// Which commands there are and which options each takes, as text. What they mean is in options.cpp.
+#pragma once
+#include <CLI/CLI.hpp>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lumwright::cli {
+/// The options as text, before they mean anything.
+struct Raw {
+  std::string file, check_id, format = "text", units = "as-written", colour = "auto", topic;
+  std::string series{};
+  bool csv = false, json = false;  // of trace
+  bool untuned = false;
+  std::string samples = "1000", seed = "1";
+  std::string log{};
+  std::string folder, paper = "A4", bar_x, bar_y;  // of draw
+  bool draft = false, test_box = false, readings = false, roff = false;
+  bool help = false, version = false;
+};
+void add_commands(CLI::App& app, Raw& raw);
+/// "--format", "--units", ... of one command.
+std::vector<std::string> option_names(const CLI::App& command);
+
+/// The words that an option may hold, where there are some to choose from.
+struct OptionWords {
+  std::string_view option;
+  std::vector<std::string_view> words;
+};
+const std::vector<OptionWords>& option_words();
+}  // namespace lumwright::cli

@@ -1,0 +1,8 @@
+// The pages of the manual on the commands that make, choose and list.
+#pragma once
+#include <string_view>
+
+namespace lumwright::cli {
+extern const std::string_view choose_page, bench_page, draw_page, sheet_page, new_page, units_page, schema_page,
+    completion_page, help_page;
+}  // namespace lumwright::cli

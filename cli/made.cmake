@@ -1,0 +1,16 @@
+# cmake -DPROGRAM=lumwright -DTO=folder -P made.cmake: man page and completions, by the program itself. Nothing when it
+# cannot run here (built for another machine).
+file(MAKE_DIRECTORY ${TO})
+function(make_from name)
+  execute_process(COMMAND ${PROGRAM} ${ARGN} OUTPUT_FILE ${TO}/${name}.new RESULT_VARIABLE status)
+  if(status EQUAL 0)
+    file(RENAME ${TO}/${name}.new ${TO}/${name})
+  else()
+    file(REMOVE ${TO}/${name}.new)
+    file(TOUCH ${TO}/${name})
+  endif()
+endfunction()
+make_from(lumwright.1 help --roff)
+make_from(lumwright completion bash)
+make_from(_lumwright completion zsh)
+make_from(lumwright.fish completion fish)
