@@ -18,6 +18,7 @@ Answer check(const Options& options);
 Answer explain(const Options& options);
 Answer trace(const Options& options);
 Answer tune(const Options& options);
+Answer report(const Options& options);
 Answer choose(const Options& options);
 Answer bench(const Options& options);
 Answer draw(const Options& options);

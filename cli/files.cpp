@@ -50,16 +50,41 @@ void write_output(const std::string& text) {
   if (!write_all(stdout, text)) throw WriteError(fmt::format("cannot write the answer: {}", reason(errno)));
 }
 
-void create_file(const std::string& name, const std::string& text) {
-  std::FILE* file = std::fopen(name.c_str(), "wbx");  // x: fails where there is one (C11 7.21.5.3)
-  if (file == nullptr && errno == EEXIST)
-    throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(name)));
+namespace {
+[[noreturn]] void refuse_existing(const std::string& name) {
+  throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(name)));
+}
+/// Under `torso`, a name that nobody looks for; complaints speak of `name`.
+void fill_new(const std::string& torso, const std::string& name, const std::string& text) {
+  std::FILE* file = std::fopen(torso.c_str(), "wbx");  // x: fails where there is one (C11 7.21.5.3)
+  if (file == nullptr && errno == EEXIST) refuse_existing(name);
   if (file == nullptr) throw FileError(fmt::format("cannot create {}: {}", printable(name), reason(errno)));
   const bool written = write_all(file, text);
   const int why = errno;
   if (std::fclose(file) == 0 && written) return;
-  std::remove(name.c_str());
+  std::remove(torso.c_str());
   throw WriteError(fmt::format("cannot write {}: {}", printable(name), reason(why)));
+}
+/// In the folder of `name`, and short: its own name may be as long as names can be.
+std::string torso_beside(const std::string& name) {
+  const std::string passing = fmt::format(".lumwright-{:08x}.part", std::random_device()());
+  return (std::filesystem::path(name).parent_path() / passing).string();
+}
+}  // namespace
+
+void create_file(const std::string& name, const std::string& text) {
+  std::error_code why;
+  if (std::filesystem::symlink_status(name, why).type() != std::filesystem::file_type::not_found) {
+    if (why) throw FileError(fmt::format("cannot create {}: {}", printable(name), why.message()));
+    refuse_existing(name);
+  }
+  const std::string torso = torso_beside(name);
+  fill_new(torso, name, text);
+  // A link is made whole or not at all, and never over another file, so that a killed process leaves no half file.
+  std::filesystem::create_hard_link(torso, name, why);
+  std::remove(torso.c_str());
+  if (why == std::errc::file_exists) refuse_existing(name);
+  if (why) fill_new(name, name, text);  // a file system without links
 }
 
 bool file_exists(const std::string& name) {
@@ -89,7 +114,7 @@ class Passing {
   Passing(const Passing&) = delete;
   Passing& operator=(const Passing&) = delete;
   void add(const NamedText& file) {
-    create_file((folder_ / (file.name + mark_)).string(), file.text);
+    fill_new((folder_ / (file.name + mark_)).string(), (folder_ / file.name).string(), file.text);
     waiting_.push_back(file.name);
   }
   void settle() {
@@ -128,8 +153,8 @@ void write_folder(const std::string& folder, const std::vector<NamedText>& files
 }
 
 void replace_file(const std::string& name, const std::string& text) {
-  const std::string torso = fmt::format("{}.{:08x}.part", name, std::random_device()());
-  create_file(torso, text);
+  const std::string torso = torso_beside(name);
+  fill_new(torso, name, text);
   std::error_code why;
   std::filesystem::rename(torso, name, why);
   if (!why) return;

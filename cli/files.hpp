@@ -26,8 +26,8 @@ bool same_file(const std::string& one, const std::string& other);
 /// Puts the text in place of the file in one step: whoever reads it meets the old one or the new one, whole. Throws
 /// FileError where nothing can be written beside it, WriteError where it cannot be filled; the old file stays.
 void replace_file(const std::string& name, const std::string& text);
-/// Creates the file in the same step in which it makes sure that there was none. Throws FileError where there is one or
-/// none can be made; WriteError, with the torso removed, where it cannot be filled.
+/// Creates the file whole in the same step in which it makes sure that there was none. Throws FileError where there is
+/// one or none can be made; WriteError, with the torso removed, where it cannot be filled.
 void create_file(const std::string& name, const std::string& text);
 /// Writes all files into a folder, which is made if it is not there: each under a passing name first, and only when all
 /// are whole are they given their own, so that each is whole or absent. Files of these names are replaced, others left

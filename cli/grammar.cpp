@@ -32,6 +32,15 @@ void add_commands(CLI::App& app, Raw& raw) {
   tune.add_option("FILE", raw.file);
   tune.add_option("LOG", raw.log);
   add_style(tune, raw);
+  CLI::App& report = *app.add_subcommand("report");
+  report.add_option("FILE", raw.file);
+  report.add_option("-o,--output", raw.folder);
+  report.add_option("--paper", raw.paper);
+  report.add_option("--scale-x", raw.bar_x);
+  report.add_option("--scale-y", raw.bar_y);
+  report.add_option("--samples", raw.samples);
+  report.add_option("--seed", raw.seed);
+  report.add_option("--units", raw.units);
   CLI::App& draw = *app.add_subcommand("draw");
   draw.add_option("FILE", raw.file);
   draw.add_option("-o,--output", raw.folder);
@@ -55,7 +64,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& sheet = *app.add_subcommand("sheet");
   sheet.add_option("FILE", raw.file);
   add_style(sheet, raw);
-  for (CLI::App* one : {&check, &explain, &trace, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
+  for (CLI::App* one : {&check, &explain, &trace, &report, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
   CLI::App& create = *app.add_subcommand("new");
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);

@@ -12,6 +12,8 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
                               show how one check came about
   lumwright trace FILE        the raise through time, for a spreadsheet
   lumwright tune FILE LOG     learn from a measured lighting-up
+  lumwright report FILE -o DIR
+                              one page to read at the bench, with pictures
   lumwright draw FILE -o DIR  1:1 templates for tin and brass, to print and cut
   lumwright sheet FILE        what to measure, cut, drill, and in which order
   lumwright choose BIN        which fan, pack, step-up and tube for which engine
@@ -197,6 +199,7 @@ const std::vector<ManualPage>& pages() {
                                               {"explain", explain_page},
                                               {"trace", trace_page},
                                               {"tune", tune_page},
+                                              {"report", report_page},
                                               {"draw", draw_page},
                                               {"sheet", sheet_page},
                                               {"choose", choose_page},

@@ -1,6 +1,32 @@
 #include "help_pages.hpp"
 
 namespace lumwright::cli {
+const std::string_view report_page = R"(lumwright report FILE -o DIR: one page to read at the bench
+
+  Writes into the folder DIR, which is made if it is not there:
+    report.html               the verdict, the chief answers, pictures of fan,
+                              suction, lighting-up, pack, fit and heat, every
+                              check, what was assumed, what to measure next, and
+                              the cautions where they apply. One file: it needs
+                              no network, and prints on A4
+    report.md, report.json    the same as plain text and for programs
+    *.csv                     checks, assumed values and what goes through time
+    templates.pdf and others  the drawings, as `lumwright draw` makes them, when
+                              no check of fit or making fails
+  Files of these names are replaced, others are left alone.
+
+  --samples N, --seed N       as in `lumwright help check`
+  --paper, --scale-x, --scale-y
+                              as in `lumwright help draw`
+  --units as-written | metric | imperial
+  --untuned                   leave out what was tuned
+
+Example
+  lumwright report mine.yaml -o mine
+
+Leaves with 0, with 1 when a check fails, with 2 when the description cannot be
+used.
+)";
 const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, step-up and tube
 
   Tries every combination of what lies in the bin for each engine of the shed,

@@ -3,6 +3,6 @@
 #include <string_view>
 
 namespace lumwright::cli {
-extern const std::string_view choose_page, bench_page, draw_page, sheet_page, new_page, units_page, schema_page,
-    completion_page, help_page;
+extern const std::string_view report_page, choose_page, bench_page, draw_page, sheet_page, new_page, units_page,
+    schema_page, completion_page, help_page;
 }  // namespace lumwright::cli

@@ -29,6 +29,8 @@ Answer run(const Options& options) {
       return trace(options);
     case Command::tune:
       return tune(options);
+    case Command::report:
+      return report(options);
     case Command::choose:
       return choose(options);
     case Command::bench:

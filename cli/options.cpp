@@ -12,12 +12,13 @@ struct CommandWord {
   std::string_view word;
   Command command;
 };
-constexpr CommandWord commands[] = {
-    {"check", Command::check},   {"explain", Command::explain}, {"trace", Command::trace},
-    {"tune", Command::tune},     {"draw", Command::draw},       {"sheet", Command::sheet},
-    {"choose", Command::choose}, {"bench", Command::bench},     {"new", Command::create},
-    {"units", Command::units},   {"schema", Command::schema},   {"completion", Command::completion},
-    {"help", Command::help}};
+constexpr CommandWord commands[] = {{"check", Command::check},           {"explain", Command::explain},
+                                    {"trace", Command::trace},           {"tune", Command::tune},
+                                    {"report", Command::report},         {"draw", Command::draw},
+                                    {"sheet", Command::sheet},           {"choose", Command::choose},
+                                    {"bench", Command::bench},           {"new", Command::create},
+                                    {"units", Command::units},           {"schema", Command::schema},
+                                    {"completion", Command::completion}, {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -100,15 +101,20 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
   if (command == Command::trace) trace_options(raw, out);
   out.untuned = raw.untuned;
-  if (command == Command::check || command == Command::explain) out.samples = whole("--samples", raw.samples, 1000000);
+  if (command == Command::check || command == Command::explain || command == Command::report)
+    out.samples = whole("--samples", raw.samples, 1000000);
   out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;
   if (command == Command::tune) require(raw.file, "FILE", "tune FILE LOG");
   if (command == Command::tune) require(raw.log, "LOG", "tune FILE LOG");
   if (command == Command::choose) require(raw.file, "BIN", "choose BIN");
   if (command == Command::bench) require(raw.file, "READINGS", "bench READINGS");
-  if (command == Command::draw || command == Command::bench)
+  if (command == Command::draw || command == Command::bench || command == Command::report)
     out.paper = chosen<std::string_view>("--paper", raw.paper, {{"A4", "A4"}, {"Letter", "Letter"}});
+  if (command == Command::report) {
+    require(raw.file, "FILE", "report FILE -o DIR");
+    require(raw.folder, "DIR", "report FILE -o DIR");
+  }
   if (command == Command::draw) {
     require(raw.file, "FILE", "draw FILE -o DIR");
     require(raw.folder, "DIR", "draw FILE -o DIR");

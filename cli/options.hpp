@@ -15,6 +15,7 @@ struct UsageError : std::runtime_error {
 };
 
 enum class Command {
+  report,
   choose,
   bench,
   draw,

@@ -22,7 +22,7 @@ Entry read_entry(const data::EmbeddedFile& file) {
   const Node root = read_yaml(source, faults);
   if (!faults.empty()) throw std::logic_error(InputError(source, faults).what());
   const data::Row row(source.name, root);
-  return {{row.text("id"), row.text("title"), row.text("text"), row.text("authority")},
+  return {{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near")},
           &condition_called(source.name, row.text("when"))};
 }
 /// Those of `always` first, else in the order of their files.

@@ -1,0 +1,42 @@
+// Fan and gas path as curves over the flow, cold and hot: the picture in which the operating point lies.
+#pragma once
+#include "draught/gas_path.hpp"
+#include "plan/solved.hpp"
+#include <vector>
+
+namespace lumwright {
+struct FlowPoint {
+  VolumeFlow flow;  // at the fan's inlet
+  Pressure pressure;
+};
+/// Between which pressures eight worlds of ten lie at one flow. `high` is missing where more than one world in ten asks
+/// for more than the picture shows.
+struct FlowBand {
+  VolumeFlow flow;
+  Pressure low;
+  std::optional<Pressure> high;
+};
+struct DraughtState {
+  Temperature gas;                  // at the fan
+  std::vector<FlowPoint> fan;       // what the fan holds; empty without a fan
+  std::vector<FlowPoint> path;      // what the gas path asks for
+  FlowPoint at;                     // where the two meet
+  std::vector<FlowPoint> others;    // where they meet besides: the fan may settle there
+  std::vector<ElementLoss> losses;  // in the order of the flow
+  Pressure natural_draught;
+};
+struct StallFlows {
+  VolumeFlow from, to;  // between these an axial fan stalls and recovers; below, it is stalled
+};
+struct DraughtCurves {
+  DraughtState hot, cold;
+  std::optional<StallFlows> stall;
+  VolumeFlow widest;                          // flow up to which the curves reach: free air, where there is a fan
+  Pressure highest;                           // pressure up to which they matter
+  std::vector<FlowBand> fan_band, path_band;  // hot; empty when no worlds were tried
+};
+
+/// Follows the gas path at prescribed flows; some 5 ms. The hot fan curve is that of the gas at the operating point.
+/// Throws ModelError as the gas path does.
+DraughtCurves draught_curves(const SolvedDraught& draught, const Outcome<SolvedFan>& fan);
+}  // namespace lumwright

@@ -1,0 +1,108 @@
+#include "plan/report_data.hpp"
+#include "matter/water.hpp"
+#include "plan/curve_bands.hpp"
+#include <algorithm>
+
+namespace lumwright {
+namespace {
+constexpr int most_light_ups = 60;
+
+/// What became of a part of the model, told of something that is made from it.
+template <class To, class From, class F>
+Outcome<To> made_from(const Outcome<From>& part, F&& make) {
+  Outcome<To> made;
+  made.missing = part.missing;
+  made.impossible = part.impossible;
+  if (!part) return made;
+  try {
+    made.value = make(*part);
+  } catch (const ModelError& e) {
+    made.impossible = e.what();
+  }
+  return made;
+}
+RaiseMarks marks(const Build& build, const SolvedRaise& raise) {
+  return {.own_blower = raise.input.own_blower,
+          .working = raise.input.working,
+          .fan_gas_limit = raise.input.fan_gas_limit,
+          .wanted = raise.within,
+          .wish_written = static_cast<bool>(build.want.steam_within)};
+}
+WrittenUnits units_of(const Solved& solved) {
+  const auto unit = [&](std::string_view key) {
+    const Input* input = solved.inputs.find(key);
+    return input != nullptr ? input->unit : std::string();
+  };
+  const auto first = [](std::string one, std::string other) { return one.empty() ? other : one; };
+  return {.flow = solved.build.fan.curve.x_unit,
+          .pressure = solved.build.fan.curve.y_unit,
+          .gauge = first(unit("engine.boiler.own_blower_from"), unit("engine.boiler.working")),
+          .temperature = unit("place.air"),
+          .fan_gas = first(unit("fan.gas_limit"), unit("place.air")),
+          .time = unit("want.steam_within"),
+          .size = unit("engine.chimney.bore")};
+}
+}  // namespace
+
+RepeatedLightUps repeated_light_ups(const SolvedSupply& s, Duration each) {
+  RepeatedLightUps out{.each = each,
+                       .whole = light_ups(s.run.runtime, each),
+                       .first = {},
+                       .series = s.run.series,
+                       .reason = s.run.reason,
+                       .stop_at = s.stop_at,
+                       .least_input = std::nullopt};
+  if (s.feed.step_up && s.feed.step_up->input_min > 0.0 * V) out.least_input = s.feed.step_up->input_min;
+  Sample begins = s.run.start;
+  for (int i = 0; i < std::min(out.whole, most_light_ups); ++i) {
+    const Duration to = std::min((i + 1.0) * each, s.run.runtime);
+    const Sample ends = to < s.run.runtime ? state_after(s.pack, s.feed, s.stop_at, to) : s.run.end;
+    out.first.push_back({.from = static_cast<double>(i) * each, .to = to, .begins = begins, .ends = ends});
+    begins = ends;
+  }
+  return out;
+}
+
+HeatBalance heat_balance(const SolvedRaise& solved) {
+  const Raise& raise = solved.raise;
+  const RaiseEvent* reached = raise.find(RaiseEventKind::own_blower);
+  if (reached == nullptr && !solved.input.own_blower) reached = raise.find(RaiseEventKind::working);
+  const RaiseAccount& account = reached != nullptr ? reached->account : raise.account;
+  const RaiseInstant& last = reached != nullptr ? reached->at : raise.series.back();
+  const Energy held = account.absorbed - account.outside;
+  const Energy water = solved.input.boiler.water * heat_to(solved.input.water, last.water);
+  const Energy metal = solved.input.boiler.metal * (last.water - solved.input.water);
+  const Energy steam = account.steam > 0.0 * g ? std::max(held - water - metal, 0.0 * J) : 0.0 * J;
+  const bool warmed = water + metal > 0.0 * J;
+  const double fitted = warmed ? in(held - steam, water + metal) : 1.0;  // to the last joule
+  return {.until = last.time,
+          .reached = reached != nullptr,
+          .fuel = account.fuel,
+          .chemical = account.chemical,
+          .parts = {{"water", fitted * water},
+                    {"metal", fitted * metal},
+                    {"steam", steam},
+                    {"outside", account.outside},
+                    {"chimney", account.stack},
+                    {"unburnt", account.carbon_monoxide},
+                    {"bed", account.bed},
+                    {"astray", account.astray}}};
+}
+
+ReportData report_data(const Build& build, const ReportAsked& asked) {
+  Solved solved = solve(build, {}, asked.tuning);
+  solved.units = asked.units;
+  solved.spread_tried = asked.worlds.count > 0;
+  ReportData data{.assessment = judged(solved, asked.tuning, asked.worlds),
+                  .units = units_of(solved),
+                  .draught = made_from<DraughtCurves>(
+                      solved.draught, [&](const SolvedDraught& d) { return draught_curves(d, solved.fan); }),
+                  .raise = made_from<RaiseMarks>(solved.raise, [&](const SolvedRaise& r) { return marks(build, r); }),
+                  .heat = made_from<HeatBalance>(solved.raise, heat_balance),
+                  .supply = made_from<RepeatedLightUps>(
+                      solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, solved.light_up); }),
+                  .fit = solved.fit};
+  if (data.draught) add_curve_bands(*data.draught.value, build, asked.tuning, asked.worlds);
+  return data;
+}
+}  // namespace lumwright

@@ -1,0 +1,73 @@
+// All that a report shows of one build: the assessment, and what its pictures are drawn from.
+#pragma once
+#include "plan/assess.hpp"
+#include "plan/curves.hpp"
+#include "plan/solved.hpp"
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lumwright {
+/// Levels that matter on the way to steam; the way itself is the assessment's series "raise".
+struct RaiseMarks {
+  std::optional<GaugePressure> own_blower, working;
+  std::optional<Temperature> fan_gas_limit;
+  Duration wanted;  // that the owner will wait
+  bool wish_written;
+};
+
+/// The pack over one charge: light-ups of one length, each begun where the last one ended, with no credit for the rest
+/// between them (10 to 30 % for alkaline cells).
+struct LightUp {
+  Duration from, to;  // of the fan's running time
+  Sample begins, ends;
+};
+struct RepeatedLightUps {
+  Duration each;
+  int whole;                   // that one charge gives
+  std::vector<LightUp> first;  // of the whole ones, at most 60
+  std::vector<Sample> series;  // to the stop
+  StopReason reason;
+  std::optional<Voltage> stop_at, least_input;  // least_input: of the step-up
+};
+/// Throws ModelError as the discharge does.
+RepeatedLightUps repeated_light_ups(const SolvedSupply& supply, Duration each);
+
+/// Where the fuel's heat has gone when the fan comes off; the parts add up to `chemical`.
+struct HeatPart {
+  std::string_view id;  // water, metal, steam, outside, chimney, unburnt, bed, astray
+  Energy energy;
+};
+struct HeatBalance {
+  Duration until;
+  bool reached;  // own-blower pressure, or working pressure where only that is known
+  Mass fuel;
+  Energy chemical;
+  std::vector<HeatPart> parts;
+};
+/// Water and metal share what the boiler holds in proportion to what warms them; steam is what was let out at the boil.
+HeatBalance heat_balance(const SolvedRaise& raise);
+
+/// Units that the owner wrote for things of a kind; empty where nothing was written.
+struct WrittenUnits {
+  std::string flow, pressure, gauge, temperature, fan_gas, time, size;
+};
+
+struct ReportData {
+  Assessment assessment;
+  WrittenUnits units;
+  Outcome<DraughtCurves> draught;
+  Outcome<RaiseMarks> raise;
+  Outcome<HeatBalance> heat;
+  Outcome<RepeatedLightUps> supply;
+  Outcome<SolvedFit> fit;
+};
+
+struct ReportAsked {
+  UnitSystem units = UnitSystem::as_written;
+  const Tuning* tuning = nullptr;
+  WorldsAsked worlds{};
+};
+/// Solves the build once and gathers everything. Throws as `assess` does; a part that has no answer says why.
+ReportData report_data(const Build& build, const ReportAsked& asked = {});
+}  // namespace lumwright

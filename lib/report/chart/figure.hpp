@@ -1,0 +1,68 @@
+// A picture within a page: shapes and words whose looks are classes of the page's style sheet (html/style.cpp).
+#pragma once
+#include "report/markup.hpp"
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lumwright::chart {
+struct Spot {
+  double x, y;  // px, y runs down
+};
+struct Pane {
+  double left, top, right, bottom;
+  double width() const { return right - left; }
+  double height() const { return bottom - top; }
+};
+enum class Anchor { start, middle, end };
+enum class Marker { circle, ring, diamond, square, cross };
+enum class Hatch { slant, counter, dots };
+
+/// What stands for the picture where it is not seen.
+struct About {
+  std::string id;  // unlike any other on the page
+  std::string title, description;
+};
+
+inline constexpr double letter = 12.5;  // size of the words, px
+
+class Figure {
+ public:
+  Figure(Tag parent, const About& about, double width, double height);
+  double width() const { return width_; }
+  bool narrow() const { return width_ < 500.0; }
+
+  void line(Spot from, Spot to, std::string_view look);
+  void trace(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
+  void shape(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
+  void box(const Pane& area, std::string_view look);
+  void hatched(const Pane& area, Hatch hatch);
+  void hatched(const std::vector<Spot>& spots, Hatch hatch, std::string_view clip = {});
+  void words(Spot at, std::string_view text, std::string_view look, Anchor anchor = Anchor::start);
+  void mark(Spot at, Marker marker, std::string_view look);
+  /// A clip path of this area; its name is for `trace` and `shape`.
+  std::string clip(const Pane& area);
+
+ private:
+  Tag drawn(const char* shape, std::string_view look, std::string_view clip = {});
+  std::string hatch_fill(Hatch hatch);
+  std::string id_;
+  double width_;
+  Tag svg_, defs_;
+  int clips_ = 0;
+  bool hatches_[3] = {false, false, false};
+};
+
+/// One thing that a legend explains: how it is drawn, and its words.
+struct Key {
+  std::string words;
+  std::string look;       // of a line; empty for none
+  std::string area = {};  // of a patch behind the line
+  int marker = -1;        // a Marker
+  int hatch = -1;         // a Hatch on the patch
+};
+/// Height that a legend of these keys takes across the figure.
+double legend_height(const std::vector<Key>& keys, double width);
+/// Keys side by side, on as many lines as they need. The first line's words stand at `top` + letter.
+void legend(Figure& figure, const std::vector<Key>& keys, double left, double top, double width);
+}  // namespace lumwright::chart

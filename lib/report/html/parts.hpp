@@ -1,0 +1,37 @@
+// The parts of the page, in the order in which they stand on it.
+#pragma once
+#include "report/html/html.hpp"
+#include "report/markup.hpp"
+#include <string_view>
+
+namespace lumwright::html {
+extern const std::string_view style_sheet;
+
+/// What every part is written from.
+struct Writing {
+  const ReportData& data;
+  const TextStyle& style;
+  const Assessment& assessment() const { return data.assessment; }
+};
+
+void write_head(Tag html, const Writing& w);
+void write_verdict(Tag body, const Writing& w);   // title block, verdict, chief answers, what to do first
+void write_pictures(Tag main, const Writing& w);  // by subject, each with the cautions that belong there
+void write_checks(Tag main, const Writing& w);    // the gravest first, then what is not known yet
+void write_numbers(Tag main, const Writing& w);   // every result, every assumed value
+void write_sources(Tag main, const Writing& w);   // each once, with what leans on it
+void write_beside(Tag main, const std::vector<Beside>& beside);
+
+// What they share.
+
+/// The text with a blank that does not break between a number and its unit.
+std::string tied(std::string_view text);
+/// A verdict as a shape and a word.
+void badge(Tag parent, Verdict verdict, std::string_view word = {});
+/// A section with its heading, which contents may link to.
+Tag section(Tag parent, const char* id, std::string_view heading);
+/// The cautions told beside one part of the engine; nothing where there are none.
+void write_cautions(Tag parent, const Writing& w, std::string_view near);
+/// A table in a box of its own, which scrolls where the page is too narrow. One row of headings.
+Tag table(Tag parent, std::string_view caption, const std::vector<std::string_view>& headings);
+}  // namespace lumwright::html

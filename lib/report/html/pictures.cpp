@@ -1,0 +1,72 @@
+#include "report/bands.hpp"
+#include "report/html/parts.hpp"
+#include "report/picture/picture.hpp"
+#include "report/standing.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright::html {
+namespace {
+constexpr double wide = 700.0, narrow = 340.0;
+
+void write_picture(Tag parent, const Picture& picture) {
+  const Tag figure = parent.add("figure").set("id", "picture-" + picture.id);
+  const Tag caption = figure.add("figcaption");
+  caption.add("h3", picture.title);
+  if (!picture.draw) {
+    caption.add("p", "Not drawn: " + picture.not_drawn + ".").set("class", "faint");
+    return;
+  }
+  caption.add("p", tied(picture.says));
+  const Tag drawn = figure.add("div");
+  picture.draw(drawn, picture.id + "-w", wide);
+  picture.draw(drawn, picture.id + "-n", narrow);
+}
+void write_narrowing(Tag list, const Writing& w, const Narrowing& one, const Result* answer) {
+  const Tag item = list.add("li");
+  item.add("strong", fmt::format("{} to {}", named(one.of), one.within));
+  item.say(tied(fmt::format(": {}.", what_it_leaves(one, answer, w.style))) + " ");
+  item.say(tied(fmt::format("How: {}{} With: {}. Write it as ", one.how, one.how.ends_with('.') ? "" : ".",
+                            one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs))) +
+           " ");
+  item.add("code", one.write);
+  item.say(". ");
+  item.add("span", source_in_words(one.source, one.standing)).set("class", "faint");
+}
+void write_next_measurements(Tag part, const Writing& w) {
+  const Bands& bands = *w.assessment().bands;
+  std::vector<std::string> told;
+  const Tag box = part.add("div").set("class", "todo");
+  box.add("h3", "Measure this next");
+  const Tag list = box.add("ul");
+  for (const Leaning& leaning : bands.leanings)
+    for (const Narrowing* one : worth_telling(leaning)) {
+      if (std::find(told.begin(), told.end(), one->id) != told.end()) continue;
+      told.push_back(one->id);
+      write_narrowing(list, w, *one, find_result(w.assessment(), leaning.answer));
+    }
+  if (told.empty()) list.add("li", "No single measurement narrows an answer much.");
+  part.add("p", sureness(bands)).set("class", "small-print");
+}
+}  // namespace
+
+void write_pictures(Tag main, const Writing& w) {
+  const Tag air = section(main, "pictures-air", "Air through the fire");
+  write_picture(air, picture_of_draught(w.data, w.style));
+  write_picture(air, picture_of_losses(w.data, w.style));
+  write_cautions(air, w, "air");
+  const Tag steam = section(main, "pictures-steam", "Fire and steam");
+  write_picture(steam, picture_of_raise(w.data, w.style));
+  write_picture(steam, picture_of_heat(w.data, w.style));
+  write_cautions(steam, w, "steam");
+  const Tag pack = section(main, "pictures-pack", "The pack");
+  write_picture(pack, picture_of_supply(w.data, w.style));
+  write_cautions(pack, w, "pack");
+  const Tag fit = section(main, "pictures-fit", "Fit and making");
+  write_picture(fit, picture_of_fit(w.data, w.style));
+  write_cautions(fit, w, "making");
+  const Tag sure = section(main, "sureness", "How sure this is");
+  write_picture(sure, picture_of_leanings(w.data, w.style));
+  if (w.assessment().bands && !w.assessment().bands->leanings.empty()) write_next_measurements(sure, w);
+}
+}  // namespace lumwright::html

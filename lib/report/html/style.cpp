@@ -1,0 +1,153 @@
+#include "report/html/parts.hpp"
+
+// Own colours. On their grounds words have a contrast of 4.5 and more, lines of 3 and more (WCAG 2.2, 1.4.3 and
+// 1.4.11), and the colours of lines stay apart for eyes that lack one cone (tests/report/palette_test.cpp). Every line
+// differs in dashes or marker too, every area in its hatching, every verdict in shape and word.
+namespace lumwright::html {
+const std::string_view style_sheet = R"css(
+:root { color-scheme: light dark;
+  --paper: #fcfbf8; --card: #f3f1ea; --ink: #2a2f36; --faint: #5b626b; --rule: #c9c6bb; --grid: #e4e1d7;
+  --hot: #c0470f; --cold: #1f5f99; --grey: #7b828a; --stripe: #ece9df;
+  --good: #1d6b3a; --care: #8a5a00; --bad: #b3201f; --link: #1f5f99; }
+@media (prefers-color-scheme: dark) { :root {
+  --paper: #15191e; --card: #1f252c; --ink: #e6e8ea; --faint: #a9b1ba; --rule: #434b55; --grid: #2b323a;
+  --hot: #ff9a62; --cold: #7fb7ee; --grey: #8b939c; --stripe: #20272e;
+  --good: #7fd49b; --care: #f0c35a; --bad: #ff8f86; --link: #7fb7ee; } }
+* { box-sizing: border-box; }
+html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
+body { margin: 0 auto; max-width: 70rem; padding: 1rem; background: var(--paper); color: var(--ink);
+  font: 1rem/1.5 system-ui, "Segoe UI", "Liberation Sans", "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }
+h1, h2, h3, h4, p, ul, dl, dd, figure { margin: 0; }
+a { color: var(--link); }
+code { font: 0.92em ui-monospace, "DejaVu Sans Mono", monospace; }
+.faint { color: var(--faint); }
+.small-print { color: var(--faint); font-size: 0.875rem; }
+
+.title-block { border: 2px solid var(--ink); }
+.title-block .name { padding: 0.75rem 1rem; }
+.title-block h1 { font-size: 1.5rem; line-height: 1.2; }
+.title-block dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); border-top: 1px solid var(--ink); }
+.title-block dl div { padding: 0.35rem 1rem; border-right: 1px solid var(--rule); }
+.title-block dt { font-size: 0.75rem; color: var(--faint); }
+.title-block dd { font-size: 0.875rem; }
+.verdict { display: flex; gap: 0.9rem; align-items: center; padding: 0.9rem 1rem; border: 2px solid var(--ink); border-top: 0;
+  font-size: 1.25rem; line-height: 1.3; font-weight: 600; }
+.verdict .badge { flex: none; }
+.verdict .badge .icon { width: 2rem; height: 2rem; vertical-align: -0.5rem; }
+@media screen and (max-width: 38rem) { .verdict { flex-wrap: wrap; font-size: 1.1rem; } }
+.pass { color: var(--good); } .watch { color: var(--care); } .fail, .bad { color: var(--bad); } .unknown { color: var(--faint); }
+.verdict .words { color: var(--ink); }
+.badge { display: inline-block; font-weight: 600; white-space: nowrap; }
+.badge .icon { width: 1.1em; height: 1.1em; vertical-align: -0.18em; margin-right: 0.35em; }
+.icon { fill: currentColor; } .icon .cut { fill: none; stroke: var(--paper); stroke-width: 2.4; stroke-linecap: round; stroke-linejoin: round; }
+.icon .cut-dot { fill: var(--paper); }
+
+.answers { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 0.75rem; margin: 0.75rem 0; padding: 0; list-style: none; }
+.answers li { min-width: 0; background: var(--card); border-top: 3px solid currentColor; padding: 0.8rem 1rem; }
+.answers h2 { font-size: 0.95rem; color: var(--faint); font-weight: 600; }
+.answers .figure { font-size: 2rem; line-height: 1.15; font-weight: 700; color: var(--ink); font-variant-numeric: tabular-nums; }
+.answers p { color: var(--ink); }
+.answers .small-print { color: var(--faint); }
+.todo { border: 1px solid var(--rule); padding: 0.8rem 1rem; }
+.todo h2 { font-size: 1.1rem; }
+.todo ol { margin: 0.4rem 0 0; padding-left: 1.4rem; }
+.todo li { margin: 0.25rem 0; }
+nav { margin: 1rem 0 0; font-size: 0.95rem; }
+nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.1rem; padding: 0; list-style: none; }
+nav a { display: inline-block; padding: 0.3rem 0; }
+
+main section { margin-top: 2.4rem; }
+main h2 { font-size: 1.35rem; line-height: 1.25; padding-bottom: 0.3rem; border-bottom: 2px solid var(--ink); }
+main h3, main h4 { font-size: 1.05rem; line-height: 1.3; }
+main h3.apart { margin-top: 1.4rem; }
+figure { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6rem 1.6rem; padding: 1.1rem 0; border-bottom: 1px solid var(--rule); }
+figcaption p { margin-top: 0.3rem; }
+.chart { display: block; width: 100%; height: auto; max-width: 45rem; overflow: visible; }
+.narrow { display: none; }
+@media (min-width: 60rem) { figure { grid-template-columns: 18rem minmax(0, 1fr); } }
+@media screen and (max-width: 38rem) { .chart.wide { display: none; } .chart.narrow { display: block; max-width: 28rem; } }
+
+.cautions { margin: 1rem 0 0; padding: 0; list-style: none; columns: 3 18rem; column-gap: 1.6rem; }
+.cautions li { margin-bottom: 1rem; }
+.caution { padding: 0.1rem 0 0.1rem 1.3rem; font-size: 0.9375rem; line-height: 1.45; break-inside: avoid;
+  background: repeating-linear-gradient(135deg, var(--care) 0 6px, var(--paper) 6px 11px) left / 8px 100% no-repeat; }
+.caution p { margin-top: 0.2rem; }
+
+.check { padding: 0.9rem 0; border-bottom: 1px solid var(--rule); display: grid; gap: 0.2rem 1.2rem; grid-template-columns: 1fr; break-inside: avoid; }
+.check .head { display: flex; flex-wrap: wrap; gap: 0.2rem 0.8rem; align-items: baseline; }
+.check dl { display: grid; grid-template-columns: 4rem minmax(0, 1fr); gap: 0.15rem 0.6rem; }
+.check dt { color: var(--faint); }
+.check .do { font-weight: 600; }
+details .folded { columns: 2 26rem; column-gap: 2rem; }
+.tables { columns: 2 26rem; column-gap: 2rem; }
+.tables .scroll { break-inside: avoid; margin: 0; padding-top: 1rem; }
+details { margin-top: 1rem; border: 1px solid var(--rule); padding: 0 1rem; }
+summary { cursor: pointer; padding: 0.7rem 0; font-weight: 600; }
+.scroll { overflow-x: auto; margin-top: 1rem; }
+.scroll:focus-visible, a:focus-visible, summary:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; }
+table { border-collapse: collapse; width: 100%; font-size: 0.9375rem; overflow-wrap: normal; }
+caption { text-align: left; font-weight: 600; padding: 0.3rem 0; }
+th, td { text-align: left; vertical-align: top; padding: 0.35rem 0.9rem 0.35rem 0; border-bottom: 1px solid var(--grid); }
+thead th { border-bottom: 1px solid var(--ink); font-size: 0.85rem; color: var(--faint); }
+tbody th { font-weight: 400; }
+td.number { font-variant-numeric: tabular-nums; min-width: 6.5rem; }
+.sources { padding-left: 1.2rem; columns: 2 24rem; column-gap: 2rem; margin-top: 0.8rem; font-size: 0.9rem; }
+.sources li { break-inside: avoid; margin-bottom: 0.5rem; }
+footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--ink); }
+
+.chart text { font-family: inherit; font-size: 12.5px; fill: var(--ink); }
+.chart .tick, .chart .axis-title { fill: var(--faint); font-size: 11.5px; }
+.chart .small { font-size: 11px; fill: var(--faint); }
+.chart .strong { font-weight: 700; }
+.chart text.bad { fill: var(--bad); }
+.chart .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; stroke-linejoin: round; }
+.grid { stroke: var(--grid); stroke-width: 1; }
+.axis { stroke: var(--ink); stroke-width: 1.2; }
+.rule { stroke: var(--rule); stroke-width: 1; }
+.carry { stroke: var(--grey); stroke-width: 1; }
+.line { fill: none; stroke-width: 2.4; stroke-linejoin: round; }
+.line.ink { stroke: var(--ink); } .line.hot { stroke: var(--hot); } .line.cold { stroke: var(--cold); }
+.dashed { stroke-dasharray: 7 4; }
+.ring { fill: var(--paper); stroke-width: 2.4; }
+.ring.line { fill: var(--paper); }
+.dot-hot { fill: var(--hot); stroke: var(--paper); stroke-width: 1.5; } .dot-cold { fill: var(--cold); stroke: var(--paper); stroke-width: 1.5; }
+.band { stroke: none; fill-opacity: 0.16; } .band.hot { fill: var(--hot); } .band.cold { fill: var(--cold); }
+.bar.hot { fill: var(--hot); } .bar.cold { fill: var(--cold); } .bar.grey { fill: var(--grey); }
+.trough { fill: var(--stripe); } .stripe { fill: var(--stripe); }
+.hatch { stroke: var(--paper); stroke-width: 1.4; stroke-opacity: 0.75; fill: none; } .dot { fill: var(--paper); }
+.hatched { stroke: none; }
+.moment { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 2 3; } .moment.bad { stroke: var(--bad); stroke-dasharray: none; }
+.moment.wish { stroke: var(--hot); stroke-dasharray: 8 3 2 3; }
+.level { stroke: var(--grey); stroke-width: 1.2; stroke-dasharray: 10 4; } .level.bad { stroke: var(--bad); }
+.metal { fill: var(--grey); } .metal-warm { fill: var(--hot); } .soot { fill: var(--ink); } .clash { fill: var(--bad); fill-opacity: 0.5; }
+.ghost { stroke: var(--ink); stroke-width: 1.4; stroke-dasharray: 5 3; }
+.centre { stroke: var(--faint); stroke-width: 1; stroke-dasharray: 12 3 2 3; }
+.lens { fill: none; stroke: var(--ink); stroke-width: 1.6; } .lens.ring { fill: none; }
+
+@page { size: A4; margin: 14mm 13mm; }
+@media print {
+  :root { color-scheme: light;
+    --paper: #ffffff; --card: #f4f3ee; --ink: #1c2024; --faint: #4d545c; --rule: #bdbab0; --grid: #dedbd2;
+    --hot: #c0470f; --cold: #1f5f99; --grey: #7b828a; --stripe: #ebe8df;
+    --good: #1d6b3a; --care: #8a5a00; --bad: #b3201f; --link: #1c2024; }
+  * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+  html { font-size: 9.5pt; }
+  body { padding: 0; max-width: none; }
+  nav { display: none; }
+  a { text-decoration: none; }
+  main section { margin-top: 1.4rem; }
+  h2, h3, caption, summary { break-after: avoid; }
+  figure, tr, .todo, .answers li, .check, .caution { break-inside: avoid; }
+  figure { display: block; }
+  figcaption { margin-bottom: 0.5rem; }
+  .chart { max-width: 50rem; }
+  .narrow { display: none; }
+  .answers { grid-template-columns: repeat(3, 1fr); }
+  .answers .figure { font-size: 1.5rem; }
+  .scroll { overflow: visible; }
+  details { border: 0; padding: 0; }
+  details::details-content { content-visibility: visible; block-size: auto; display: block; }
+  thead { display: table-header-group; }
+}
+)css";
+}  // namespace lumwright::html

@@ -1,0 +1,72 @@
+#include "report/judged.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string counted(std::size_t n, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", n, n == 1 ? one : many);
+}
+int gravity(Verdict verdict) { return verdict == Verdict::fail ? 0 : verdict == Verdict::watch ? 1 : 2; }
+
+bool open_alike(const Finding& x, const Finding& y) {
+  return x.verdict == y.verdict && x.missing == y.missing && x.why == y.why && x.action == y.action;
+}
+}  // namespace
+
+std::size_t count(const Assessment& a, Verdict verdict) {
+  return static_cast<std::size_t>(
+      std::count_if(a.checks.begin(), a.checks.end(), [&](const Finding& f) { return f.verdict == verdict; }));
+}
+std::string verdict_sentence(const Assessment& a) {
+  const std::size_t fails = count(a, Verdict::fail), watches = count(a, Verdict::watch),
+                    unknown = count(a, Verdict::unknown);
+  const std::size_t judged = a.checks.size() - unknown;
+  std::string text = (a.build.empty() ? a.file : a.build) + ": ";
+  if (judged == 0) return text + "nothing can be judged yet. The description says too little.";
+  const std::string will_do = unknown > 0 ? "what can be judged will do" : "it will do";
+  if (fails > 0) {
+    text +=
+        fmt::format("do not build it like this. {} out of {}.", counted(fails, "check fails", "checks fail"), judged);
+    if (watches > 0) text += fmt::format(" {} to watch.", counted(watches, "more is", "more are"));
+  } else if (watches > 0) {
+    text += fmt::format("{}, with {}.", will_do, counted(watches, "point to watch", "points to watch"));
+  } else {
+    text += fmt::format("{}. {}.", will_do,
+                        judged == 1 ? "The one check passes" : fmt::format("All {} checks pass", judged));
+  }
+  if (unknown > 0) text += fmt::format(" {} not be judged.", counted(unknown, "check could", "checks could"));
+  return text;
+}
+
+bool graver(const Finding& one, const Finding& other) { return gravity(one.verdict) < gravity(other.verdict); }
+
+std::vector<const Finding*> gravest_first(const Assessment& a) {
+  std::vector<const Finding*> judged;
+  for (const Finding& f : a.checks)
+    if (f.verdict != Verdict::unknown) judged.push_back(&f);
+  std::stable_sort(judged.begin(), judged.end(), [](const Finding* x, const Finding* y) { return graver(*x, *y); });
+  return judged;
+}
+
+std::vector<std::vector<const Finding*>> open_questions(const Assessment& a) {
+  std::vector<std::vector<const Finding*>> groups;
+  for (const Finding& f : a.checks) {
+    if (f.verdict != Verdict::unknown) continue;
+    const auto group =
+        std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return open_alike(*g.front(), f); });
+    if (group == groups.end())
+      groups.push_back({&f});
+    else
+      group->push_back(&f);
+  }
+  return groups;
+}
+
+std::string against_limit(const Finding& f, const TextStyle& style) {
+  const std::string value = f.value ? show(*f.value, style) : "";
+  if (!f.limit) return value;
+  return fmt::format("{}{}{} {}", value, value.empty() ? "" : ", ", bound_words(f.bound), show(*f.limit, style));
+}
+bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }
+}  // namespace lumwright

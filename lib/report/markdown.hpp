@@ -1,0 +1,13 @@
+// The report as Markdown: the same words without the pictures, for a notebook or a forum.
+#pragma once
+#include "plan/report_data.hpp"
+#include "report/page.hpp"
+#include <string>
+#include <string_view>
+
+namespace lumwright {
+/// CommonMark with pipe tables. What users and tables say is text: nothing of it becomes markup or a link.
+std::string markdown_report(const ReportData& data, const TextStyle& style);
+/// Text that CommonMark shows as it is, on one line; fit for a cell of a pipe table too.
+std::string markdown_text(std::string_view text);
+}  // namespace lumwright

@@ -1,0 +1,83 @@
+#include "report/answers.hpp"
+#include "report/chart/labels.hpp"
+#include "report/picture/parts.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+using namespace chart;
+constexpr double line = 17.0, bar = 12.0, group_gap = 16.0, row_gap = 8.0;
+
+std::string name_of(const Widening& one) { return one.meaning.empty() ? one.key : one.meaning; }
+std::string spread_of(const Widening& one, const TextStyle& style) {
+  return show(one.value, style) + " (" + show_span(one.low, one.high, one.value, style) + ")";
+}
+std::vector<std::string> words_of(const Widening& one, const TextStyle& style, double width) {
+  return lines_of(name_of(one) + ": " + spread_of(one, style), width, letter);
+}
+double height_of(const Leaning& leaning, const TextStyle& style, double width) {
+  double height = line * static_cast<double>(lines_of(words_for(leaning.answer), width, letter).size()) + group_gap;
+  for (const Widening& one : leaning.widest)
+    height += line * static_cast<double>(words_of(one, style, width).size()) + bar + row_gap;
+  return height;
+}
+double draw_group(Figure& figure, const Leaning& leaning, const TextStyle& style, double y) {
+  const double width = figure.width(), longest = width - 60.0;
+  for (const std::string& words : lines_of(words_for(leaning.answer), width, letter)) {
+    y += line;
+    figure.words({0.0, y - 3.0}, words, "label strong");
+  }
+  for (const Widening& one : leaning.widest) {
+    for (const std::string& words : words_of(one, style, width)) {
+      y += line;
+      figure.words({0.0, y - 3.0}, words, "label");
+    }
+    const double length = longest * std::clamp(one.share, 0.0, 1.0);
+    figure.box({0.0, y, longest, y + bar}, "trough");
+    figure.box({0.0, y, std::max(length, 1.0), y + bar}, "bar cold");
+    figure.words({longest + 8.0, y + bar - 1.5}, fmt::format("{} %", std::lround(100.0 * one.share)), "label strong");
+    y += bar + row_gap;
+  }
+  return y + group_gap;
+}
+void draw(const Bands& bands, const TextStyle& style, Tag parent, const About& about, double width) {
+  double height = 0.0;
+  for (const Leaning& leaning : bands.leanings) height += height_of(leaning, style, width);
+  Figure figure(parent, about, width, height);
+  double y = 0.0;
+  for (const Leaning& leaning : bands.leanings) y = draw_group(figure, leaning, style, y);
+}
+std::string description(const Bands& bands) {
+  std::string text = "For each answer, bars with the share of its scatter that goes with what is not known for sure.";
+  for (const Leaning& leaning : bands.leanings) {
+    text += " " + words_for(leaning.answer) + ":";
+    for (const Widening& one : leaning.widest)
+      text += fmt::format(" {} {} %;", name_of(one), std::lround(100.0 * one.share));
+    text.back() = '.';
+  }
+  return text;
+}
+}  // namespace
+
+Picture picture_of_leanings(const ReportData& data, const TextStyle& style) {
+  Picture picture{.id = "leanings", .title = "What widens the answers", .says = "", .description = ""};
+  const std::optional<Bands>& bands = data.assessment.bands;
+  if (!bands || bands->leanings.empty()) {
+    picture.not_drawn = bands ? "no spread in this description moves an answer"
+                              : "no worlds were tried; ask for them with --samples 1000";
+    return picture;
+  }
+  const Leaning& chief = bands->leanings.front();
+  picture.says = fmt::format(
+      "Of the scatter of \"{}\", {} % goes with {}. Each bar is the share of an answer's scatter "
+      "that would go if that one value were known.",
+      words_for(chief.answer), std::lround(100.0 * chief.widest.front().share), name_of(chief.widest.front()));
+  picture.description = description(*bands);
+  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
+    draw(*data.assessment.bands, style, parent, {id, about.title, about.description}, width);
+  };
+  return picture;
+}
+}  // namespace lumwright

@@ -1,0 +1,101 @@
+#include "report/chart/cascade.hpp"
+#include "report/picture/parts.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+#include <stdexcept>
+
+namespace lumwright {
+namespace {
+using namespace chart;
+
+Pressure cold_loss(const DraughtCurves& c, std::string_view name) {
+  for (const ElementLoss& loss : c.cold.losses)
+    if (loss.name == name) return loss.loss;
+  return 0.0 * Pa;
+}
+struct ElementWords {
+  std::string_view name, words;
+};
+constexpr ElementWords element_words[] = {{"air_entry", "into the ash-pan"},
+                                          {"grate", "through the grate"},
+                                          {"bed", "through the fuel"},
+                                          {"firebox", "into the fire tubes"},
+                                          {"tubes", "along the fire tubes"},
+                                          {"smokebox", "out into the smokebox"},
+                                          {"blast_pipe", "past the blast pipe"},
+                                          {"adapter_inlet", "into the adapter's tube"},
+                                          {"adapter_friction", "along the adapter's tube"},
+                                          {"fittings", "bends and mesh"},
+                                          {"box_entry", "out into the box"},
+                                          {"box_to_fan", "from the box to the fan"}};
+std::string words_of(std::string_view name) {
+  for (const ElementWords& row : element_words)
+    if (row.name == name) return std::string(row.words);
+  throw std::logic_error("a part of the gas path without words");
+}
+AxisUnit unit_of(const ReportData& data, const TextStyle& style) {
+  return {data.draught->highest, data.units.pressure, style};
+}
+std::vector<CascadeRow> steps(const ReportData& data, const TextStyle& style) {
+  const DraughtCurves& c = *data.draught;
+  const AxisUnit unit = unit_of(data, style);
+  std::vector<CascadeRow> out;
+  Pressure hot, cold;
+  const auto add = [&](std::string name, Pressure more_hot, Pressure more_cold) {
+    out.push_back({std::move(name),
+                   {{unit(hot), unit(hot + more_hot), unit.text(more_hot), "bar hot"},
+                    {unit(cold), unit(cold + more_cold), unit.text(more_cold), "bar cold", Hatch::slant}}});
+    hot += more_hot;
+    cold += more_cold;
+  };
+  for (const ElementLoss& loss : c.hot.losses) add(words_of(loss.name), loss.loss, cold_loss(c, loss.name));
+  add("hot gas lifts by itself", -c.hot.natural_draught, -c.cold.natural_draught);
+  out.push_back(
+      {c.hot.fan.empty() ? "must be held" : "the fan holds",
+       {{0.0, unit(hot), unit.text(hot), "bar hot"}, {0.0, unit(cold), unit.text(cold), "bar cold", Hatch::slant}},
+       true});
+  return out;
+}
+CascadeLook look(const ReportData& data, const TextStyle& style) {
+  return {"suction below the room's air, " + unit_of(data, style).symbol(),
+          {{"fire alight", "", "bar hot"}, {"cold", "", "bar cold", -1, static_cast<int>(Hatch::slant)}}};
+}
+const ElementLoss& greatest(const std::vector<ElementLoss>& losses) {
+  return *std::max_element(losses.begin(), losses.end(),
+                           [](const ElementLoss& a, const ElementLoss& b) { return a.loss < b.loss; });
+}
+std::string sentence(const ReportData& data, const TextStyle& style) {
+  const DraughtCurves& c = *data.draught;
+  const AxisUnit unit = unit_of(data, style);
+  Pressure total;
+  for (const ElementLoss& loss : c.hot.losses) total += loss.loss;
+  const ElementLoss& most = greatest(c.hot.losses);
+  return fmt::format("From ash-pan to fan, each part takes its share of the suction; the most is used up {}: {} of {}.",
+                     words_of(most.name), unit.text(most.loss), unit.text(total));
+}
+std::string description(const ReportData& data, const TextStyle& style) {
+  const AxisUnit unit = unit_of(data, style);
+  std::string text = "Bars from ash-pan to fan, each begun where the last one ended, with the fire alight:";
+  for (const ElementLoss& loss : data.draught->hot.losses)
+    text += fmt::format(" {} {};", words_of(loss.name), unit.text(loss.loss));
+  return text + fmt::format(" the hot gas lifts {} by itself.", unit.text(data.draught->hot.natural_draught));
+}
+}  // namespace
+
+Picture picture_of_losses(const ReportData& data, const TextStyle& style) {
+  Picture picture{.id = "losses", .title = "Where the suction goes", .says = "", .description = ""};
+  if (!data.draught || data.draught->hot.losses.empty()) {
+    picture.not_drawn = why_missing(data.draught);
+    return picture;
+  }
+  picture.says = sentence(data, style);
+  picture.description = description(data, style);
+  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
+    const std::vector<CascadeRow> all = steps(data, style);
+    const CascadeLook how = look(data, style);
+    Figure figure(parent, {id, about.title, about.description}, width, cascade_height(all, how, width));
+    draw_cascade(figure, all, how);
+  };
+  return picture;
+}
+}  // namespace lumwright

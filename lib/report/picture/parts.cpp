@@ -1,0 +1,18 @@
+#include "report/picture/parts.hpp"
+#include "report/answers.hpp"
+#include <algorithm>
+
+namespace lumwright {
+const std::vector<double>& column(const Assessment& assessment, std::string_view series, std::string_view name) {
+  static const std::vector<double> none;
+  for (const Series& one : assessment.series)
+    if (one.name == series)
+      for (const Series::Column& column : one.columns)
+        if (column.name == name) return column.si;
+  return none;
+}
+std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style) {
+  const Result* result = find_result(assessment, key);
+  return result == nullptr ? "" : answer_text(*result, style);
+}
+}  // namespace lumwright

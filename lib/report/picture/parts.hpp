@@ -1,0 +1,39 @@
+// What the pictures share: units of their axes, columns of a series, why a picture is missing.
+#pragma once
+#include "report/chart/plot.hpp"
+#include "report/picture/picture.hpp"
+#include <optional>
+#include <string_view>
+
+namespace lumwright {
+/// The unit of an axis and numbers in it.
+class AxisUnit {
+ public:
+  /// The unit that suits `like`, as the owner wrote it where the style leaves that open.
+  AxisUnit(AnyQuantity like, std::string_view written, const TextStyle& style)
+      : kind_(like.kind), unit_(choose_unit(like, written, style.units)) {}
+  double operator()(AnyQuantity q) const { return number_in(q, unit_); }
+  double of_si(double si) const { return number_in(AnyQuantity(si, kind_), unit_); }
+  std::string text(AnyQuantity q, int digits = 3) const { return format(q, unit_, digits); }
+  const std::string& symbol() const { return unit_; }
+
+ private:
+  Kind kind_;
+  std::string unit_;
+};
+
+/// The SI numbers of a column; empty where series or column are not there.
+const std::vector<double>& column(const Assessment& assessment, std::string_view series, std::string_view name);
+
+/// "the description lacks a and b", or what physics said.
+template <class T>
+std::string why_missing(const Outcome<T>& part) {
+  if (part.missing.empty()) return part.impossible.empty() ? "the description does not say enough" : part.impossible;
+  std::string text = "the description lacks ";
+  for (std::size_t i = 0; i < part.missing.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == part.missing.size() ? " and " : ", ") + part.missing[i];
+  return text;
+}
+/// A result with its band, as the answers have it; empty where it is not there.
+std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style);
+}  // namespace lumwright

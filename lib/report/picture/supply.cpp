@@ -1,0 +1,107 @@
+#include "report/answers.hpp"
+#include "report/chart/labels.hpp"
+#include "report/picture/parts.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+using namespace chart;
+constexpr double margin = 46.0, top = 26.0, gap = 34.0;
+
+AxisUnit time_unit(const ReportData& data, const TextStyle& style) {
+  return {data.supply->series.back().time, "", style};
+}
+template <class Of>
+std::vector<Point> points(const RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
+  std::vector<Point> out;
+  for (const Sample& sample : all.series) out.push_back({time(sample.time), unit(of(sample))});
+  return out;
+}
+Range range_of(const std::vector<Point>& points, const std::vector<Level>& more) {
+  Range range{points.front().y, points.front().y};
+  for (const Point& p : points) range = {std::min(range.low, p.y), std::max(range.high, p.y)};
+  for (const Level& level : more) range = {std::min(range.low, level.y), std::max(range.high, level.y)};
+  return rounded_out(range, 4);
+}
+/// Every second light-up on a grey ground, with numbers where there is room for them.
+void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, const AxisUnit& time, bool numbered) {
+  const double width = plot.x().at(time(all.each)) - plot.x().at(0.0);
+  if (width < 4.0) return;
+  const int every = static_cast<int>(std::ceil(22.0 / width));
+  const auto from = [&](int i) { return time(static_cast<double>(i) * all.each); };
+  for (int i = 0; i < all.whole; i += 2) plot.stripe({from(i), from(i + 1)}, "stripe");
+  if (!numbered) return;
+  for (int i = every - 1; i < all.whole; i += every) {
+    const double middle = 0.5 * (plot.x().at(from(i)) + plot.x().at(from(i + 1)));
+    figure.words({middle, plot.area().bottom - 6.0}, std::to_string(i + 1), "small", Anchor::middle);
+  }
+}
+void draw(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+  const RepeatedLightUps& all = *data.supply;
+  const AxisUnit time = time_unit(data, style), volts(all.series.front().voltage, "", style);
+  const auto by_current = [](const Sample& a, const Sample& b) { return a.current < b.current; };
+  const AxisUnit amps(std::max_element(all.series.begin(), all.series.end(), by_current)->current, "", style);
+  const double each = width < 500.0 ? 120.0 : 140.0, bottom = top + 2.0 * each + gap;
+  Figure figure(parent, about, width, bottom + 42.0);
+  const Axis x{
+      {0.0, time(all.series.back().time)}, "running time of the fan, " + time.symbol(), figure.narrow() ? 5 : 9, false};
+  const auto voltage = points(all, time, volts, [](const Sample& s) { return s.voltage; });
+  const auto current = points(all, time, amps, [](const Sample& s) { return s.current; });
+  std::vector<Level> levels;
+  if (all.stop_at) levels.push_back({volts(*all.stop_at), "stop, " + volts.text(*all.stop_at), "level bad"});
+  if (all.least_input)
+    levels.push_back({volts(*all.least_input), "least input of the step-up, " + volts.text(*all.least_input), "level"});
+  Plot upper(figure, {margin, top, width - 10.0, top + each}, x,
+             {range_of(voltage, levels), "pack voltage, " + volts.symbol(), 4});
+  draw_light_ups(upper, figure, all, time, false);
+  upper.curve(voltage, "line cold");
+  upper.levels(levels);
+  upper.mark(voltage.back(), Marker::diamond, "dot-cold");
+  Axis numbered = x;
+  numbered.numbered = true;
+  Range span = range_of(current, {});
+  span.low = std::min(span.low, 0.0);
+  Plot lower(figure, {margin, bottom - each, width - 10.0, bottom}, numbered,
+             {span, "pack current, " + amps.symbol(), 4});
+  draw_light_ups(lower, figure, all, time, true);
+  lower.curve(current, "line hot dashed");
+  lower.mark(current.back(), Marker::diamond, "dot-hot");
+}
+std::string sentence(const ReportData& data, const TextStyle& style) {
+  const RepeatedLightUps& all = *data.supply;
+  const std::string each = show(Measure{all.each, data.units.time}, style);
+  const std::string why = told(data.assessment, "power.stop_reason", style);
+  if (all.whole == 0)
+    return fmt::format("One charge does not last for one light-up of {}: after {}, {}.", each,
+                       show(Measure{all.series.back().time}, style), why);
+  return fmt::format(
+      "One charge gives {} of {} each; after {} of running, {}. Grey and white stretches are the "
+      "light-ups, each begun where the last one ended: rest between them is not counted in your favour.",
+      all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), each,
+      show(Measure{all.series.back().time}, style), why);
+}
+std::string description(const ReportData& data, const TextStyle& style) {
+  const RepeatedLightUps& all = *data.supply;
+  const auto say = [&](AnyQuantity q) { return show(Measure{q}, style); };
+  return fmt::format("Pack voltage falls from {} to {} while the current goes from {} to {}, over {} of running.",
+                     say(all.series.front().voltage), say(all.series.back().voltage), say(all.series.front().current),
+                     say(all.series.back().current), say(all.series.back().time));
+}
+}  // namespace
+
+Picture picture_of_supply(const ReportData& data, const TextStyle& style) {
+  Picture picture{.id = "supply", .title = "The pack, light-up after light-up", .says = "", .description = ""};
+  if (!data.supply || data.supply->series.size() < 2) {
+    picture.not_drawn = data.supply ? "the pack does not carry the load for any time" : why_missing(data.supply);
+    return picture;
+  }
+  picture.says = sentence(data, style);
+  picture.description = description(data, style);
+  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
+    draw(data, style, parent, {id, about.title, about.description}, width);
+  };
+  return picture;
+}
+}  // namespace lumwright

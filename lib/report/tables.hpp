@@ -1,0 +1,19 @@
+// What a report shows, as comma-separated tables for spreadsheets.
+#pragma once
+#include "plan/report_data.hpp"
+#include "report/page.hpp"
+#include <string>
+
+namespace lumwright {
+// Numbers are SI with the unit in the heading unless it says otherwise, as short as can be and without loss; text cells
+// are fit for a spreadsheet (csv.hpp). All throw std::logic_error for a number that is not finite.
+
+/// id,title,verdict,value,value_unit,bound,limit,limit_unit,holds,why,do,source,standing,missing: the gravest first.
+std::string checks_csv(const Assessment& assessment);
+/// key,value,band,why,source,standing: as the page shows them.
+std::string assumed_csv(const Assessment& assessment);
+/// light_up,from_s,to_s,voltage_from_V,voltage_to_V,current_from_A,current_to_A,charge_left: the whole ones.
+std::string light_ups_csv(const RepeatedLightUps& all);
+/// curve,state,flow_m3_per_s,pressure_Pa: fan and path, hot and cold, with the points where they meet.
+std::string draught_csv(const DraughtCurves& curves);
+}  // namespace lumwright
