@@ -1,6 +1,10 @@
 #include "numeric/quasi_random.hpp"
 #include "quantity/errors.hpp"
+#include <boost/random/mersenne_twister.hpp>
 #include <boost/random/sobol.hpp>
+#include <boost/random/uniform_int_distribution.hpp>
+#include <numeric>
+#include <utility>
 
 namespace lumwright {
 namespace {
@@ -35,6 +39,22 @@ std::uint32_t scrambled(std::uint32_t x, std::uint32_t seed) {
   x ^= x * 0x8D22F6E6U;
   return reversed(x);
 }
+// Sobol's first two dimensions, the origin (which the engine leaves out) first.
+std::vector<std::uint32_t> first_two(std::size_t count) {
+  Engine engine(2);
+  std::vector<std::uint32_t> points(2 * count);
+  for (std::size_t i = 2; i < points.size(); ++i) points[i] = engine();
+  return points;
+}
+// Fisher and Yates's shuffle with a generator and a distribution that are the same everywhere.
+std::vector<std::uint32_t> shuffled(std::size_t count, std::uint64_t seed) {
+  std::vector<std::uint32_t> order(count);
+  std::iota(order.begin(), order.end(), 0U);
+  boost::random::mt19937_64 random(seed);
+  for (std::size_t i = count; i > 1; --i)
+    std::swap(order[i - 1], order[boost::random::uniform_int_distribution<std::size_t>(0, i - 1)(random)]);
+  return order;
+}
 double in_open_interval(std::uint32_t x) { return (static_cast<double>(x) + 0.5) / 4294967296.0; }
 }  // namespace
 
@@ -43,13 +63,14 @@ QuasiRandom::QuasiRandom(Size size, std::uint64_t seed) : size_(size) {
     throw ModelError("at most 16 million points in 1000 dimensions can be drawn");
   points_.resize(size.count * size.dimensions);
   if (points_.empty()) return;
-  Engine engine(size.dimensions);
-  std::vector<std::uint32_t> seeds;
-  for (std::size_t d = 0; d < size.dimensions; ++d)
-    seeds.push_back(static_cast<std::uint32_t>(mixed(mixed(seed) + d) >> 32U));
-  for (std::size_t d = 0; d < size.dimensions; ++d) points_[d] = in_open_interval(scrambled(0, seeds[d]));
-  for (std::size_t i = size.dimensions; i < points_.size(); ++i)  // the engine leaves the origin out
-    points_[i] = in_open_interval(scrambled(engine(), seeds[i % size.dimensions]));
+  const std::vector<std::uint32_t> base = first_two(size.count);
+  std::vector<std::uint32_t> order;
+  for (std::size_t d = 0; d < size.dimensions; ++d) {
+    const auto digits = static_cast<std::uint32_t>(mixed(mixed(seed) + d) >> 32U);
+    if (d % 2 == 0) order = shuffled(size.count, mixed(seed + 1) + d);
+    for (std::size_t i = 0; i < size.count; ++i)
+      points_[i * size.dimensions + d] = in_open_interval(scrambled(base[2 * order[i] + d % 2], digits));
+  }
 }
 
 double stray_coordinate(std::size_t point, std::string_view name, std::uint64_t seed) {

@@ -6,10 +6,13 @@
 #include <vector>
 
 namespace lumwright {
-/// The first `count` points of a scrambled Sobol sequence in the open unit cube: Sobol 1967 with the direction numbers
-/// of Joe and Kuo 2008 (Boost.Random), each co-ordinate scrambled by a hashed nested permutation of its binary digits
-/// (Owen 1995; the hash of Laine and Karras 2011, with the constants of Burley 2020). Any number of points may be taken;
-/// powers of two are the most even. Up to 1000 dimensions and 2^24 points; throws ModelError beyond.
+/// Points in the open unit cube, co-ordinates in pairs. Each pair is the first `count` points of the first two
+/// dimensions of Sobol's sequence (1967; Boost.Random), which fill every dyadic box evenly, each co-ordinate scrambled
+/// by a hashed nested permutation of its binary digits (Owen 1995; the hash of Laine and Karras 2011, constants of
+/// Burley 2020); and each pair is taken in a random order of its own (Kollig and Keller 2002). So every co-ordinate is
+/// as even as a Latin hypercube, and no two of different pairs go together: higher dimensions of the sequence itself
+/// do, for some thousand points. Powers of two are the most even. Up to 1000 dimensions and 2^24 points; throws
+/// ModelError beyond.
 class QuasiRandom {
  public:
   struct Size {

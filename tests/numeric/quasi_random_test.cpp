@@ -1,5 +1,5 @@
-#include "near.hpp"
 #include "numeric/quasi_random.hpp"
+#include "near.hpp"
 #include "numeric/statistics.hpp"
 #include "quantity/errors.hpp"
 #include <cmath>
@@ -23,8 +23,8 @@ TEST_CASE("every dyadic box of the first two co-ordinates holds its one point") 
     for (unsigned wide = 0; wide <= 8; ++wide) {
       std::set<std::pair<int, int>> seen;
       for (std::size_t i = 0; i < 256; ++i)
-        seen.insert({static_cast<int>(points.at(i, 0) * (1U << wide)),
-                     static_cast<int>(points.at(i, 1) * (1U << (8 - wide)))});
+        seen.insert(
+            {static_cast<int>(points.at(i, 0) * (1U << wide)), static_cast<int>(points.at(i, 1) * (1U << (8 - wide)))});
       CHECK(seen.size() == 256);
     }
   }
@@ -36,6 +36,20 @@ TEST_CASE("in each of many dimensions every sixteenth holds its sixteenth of the
     for (std::size_t i = 0; i < 1024; ++i) ++heap[static_cast<std::size_t>(points.at(i, d) * 16.0)];
     for (const int count : heap) CHECK(count == 64);
   }
+}
+TEST_CASE("no two co-ordinates go together, however many there are") {
+  // correlations of independent columns scatter by 1 / sqrt(n) = 0.031; 780 pairs, so up to four times that
+  const QuasiRandom points({1000, 40}, 1);
+  std::vector<std::vector<double>> columns(40);
+  for (std::size_t d = 0; d < 40; ++d)
+    for (std::size_t i = 0; i < 1000; ++i) columns[d].push_back(points.at(i, d));
+  for (std::size_t a = 0; a < 40; ++a)
+    for (std::size_t b = 0; b < a; ++b) {
+      double sum = 0.0;
+      for (std::size_t i = 0; i < 1000; ++i) sum += (columns[a][i] - 0.5) * (columns[b][i] - 0.5);
+      CHECK(std::abs(12.0 * sum / 1000.0) < 0.13);
+      CHECK(variance_share({columns[a], columns[b]}) < 0.05);
+    }
 }
 TEST_CASE("same seed, same points; another seed, others; never 0 or 1") {
   const QuasiRandom one({500, 7}, 3), again({500, 7}, 3), other({500, 7}, 4);
