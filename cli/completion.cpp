@@ -27,6 +27,7 @@ std::string joined(const List& words, std::string_view between = " ") {
 }
 std::vector<std::string> words_of(const std::vector<Shape>& all) {
   std::vector<std::string> words;
+  words.reserve(all.size());
   for (const Shape& shape : all) words.push_back(shape.word);
   return words;
 }

@@ -36,6 +36,7 @@ Answer report(const Options& options) {
   const ReportData data = report_data(build, {.units = options.units, .tuning = used, .worlds = worlds});
   std::vector<NamedText> drawings = drawings_of(options, data.assessment, solve(build, {}, used));
   std::vector<Beside> beside;
+  beside.reserve(drawings.size());
   for (const NamedText& file : drawings) beside.push_back({file.name, file.what});
   std::vector<NamedText> files;
   for (const ReportFile& file : report_files(data, style_of(options), beside))

@@ -5,6 +5,7 @@
 #include "matter/water.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/sound.hpp"
 #include <algorithm>
 #include <limits>
 
@@ -14,6 +15,21 @@ constexpr double tolerance = 1e-5;
 // In one step: keeps trial states near the solution, and the series fine enough.
 constexpr TemperatureRise most_rise = 60.0 * K;
 constexpr double first_step = 15.0;  // s
+
+const RaiseInstant& sound_instant(const RaiseInstant& now) {
+  const std::initializer_list<Operand> inputs = {{"time", now.time}, {"water", now.water}, {"share alight", now.lit}};
+  sound(now.time, Sound::not_negative, "raise", "time", inputs);
+  sound(now.water, Sound::positive, "boiler", "water temperature", inputs);
+  sound(now.gauge, Sound::not_negative, "boiler", "gauge pressure", inputs);
+  sound(now.air, Sound::finite, "raise", "air flow", inputs);
+  sound(now.burning.chemical, Sound::not_negative, "fire", "heat set free", inputs);
+  sound(now.heat.absorbed, Sound::finite, "boiler", "heat taken up", inputs);
+  if (now.supply) {
+    sound(now.supply->pack, Sound::not_negative, "pack", "voltage", inputs);
+    sound(now.supply->current, Sound::not_negative, "pack", "current", inputs);
+  }
+  return now;
+}
 }  // namespace
 
 Raising::Raising(const RaiseInput& input)
@@ -122,9 +138,9 @@ void Raising::record_series(double until, const RaiseInstant& last, const Phase&
   const double from = steps_.from();
   for (int i = 1; i < input_.points_per_step; ++i) {
     const double t = from + (until - from) * i / input_.points_per_step;
-    out_.series.push_back(instant(t, steps_.at(t), phase));
+    out_.series.push_back(sound_instant(instant(t, steps_.at(t), phase)));
   }
-  out_.series.push_back(last);
+  out_.series.push_back(sound_instant(last));
 }
 
 void Raising::begin(double t, const State& x) {
@@ -142,7 +158,7 @@ Raise Raising::run() {
     phase_.smouldering = true;
     begin(0.0, x);
   }
-  out_.series.push_back(*before_);
+  out_.series.push_back(sound_instant(*before_));
   while (!done_) {
     const double rise =
         std::abs(steps_.end_rates()[water]) * in(water_scale, most_rise);  // share of the most, a second

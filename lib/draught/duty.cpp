@@ -128,6 +128,7 @@ Duty solve_duty(const GasNetwork& network, const TemperatureSource& source, cons
     }
     stable = !stable;
   }
+  check_sound(duty.flow, network.ambient().pressure);
   check_closed(duty, fan);
   if (!(duty.flow.tubes > 0.0 * kg_per_s) || !(duty.flow.fan > 0.0 * kg_per_s))
     throw ModelError("no flow: the fan draws " + format(duty.flow.fan, "g/s") + " and " +
@@ -138,7 +139,8 @@ Duty solve_duty(const GasNetwork& network, const TemperatureSource& source, cons
   return duty;
 }
 
-PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& source, MassFlow engine) {
+namespace {
+PathFlow follow_engine_flow(const GasNetwork& network, const TemperatureSource& source, MassFlow engine) {
   require_above_zero("air flow through the engine", engine);
   const std::optional<Leak>& way = network.path().past_bed;
   const auto* part = way ? std::get_if<LeakShare>(&*way) : nullptr;
@@ -148,5 +150,12 @@ PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& sour
   for (int i = 0; i < 60 && excess(most) < 0.0; ++i)
     most *= 2.0;  // a firebox that blows out passes more than the engine
   return network.follow(bracketed_root(excess, 0.0, most, "air flow through the bed") * kg_per_s, source);
+}
+}  // namespace
+
+PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& source, MassFlow engine) {
+  PathFlow flow = follow_engine_flow(network, source, engine);
+  check_sound(flow, network.ambient().pressure);
+  return flow;
 }
 }  // namespace lumwright

@@ -34,6 +34,6 @@ struct Duty {
 Duty solve_duty(const GasNetwork& network, const TemperatureSource& source, const RunningFan& fan);
 
 /// The path at a measured flow of air through the engine (through the bed and past it), with no fan: what suctions
-/// belong to it. Flow above zero, else ModelError.
+/// belong to it. Flow above zero, and such that the suction stays below the pressure of the air, else ModelError.
 PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& source, MassFlow engine);
 }  // namespace lumwright

@@ -116,6 +116,7 @@ class Prior {
 
 SmoothCurve posterior(const Prior& prior, const std::vector<ScaledPoint>& points, const SmoothCurve& before) {
   std::vector<Sight> seen;
+  seen.reserve(points.size());
   for (const ScaledPoint& p : points) seen.push_back(sight(p, before));
   const std::size_t n = seen.size(), nodes = before.y.size();
   Matrix read(n, Vector(n));

@@ -87,6 +87,7 @@ class GasNetwork {
   /// the source is out of the range of air's properties.
   PathFlow follow(MassFlow bed_air, const TemperatureSource& source) const;
 
+  const Ambient& ambient() const { return ambient_; }
   Density ambient_density() const { return rho_; }
   const GasPath& path() const { return path_; }
 

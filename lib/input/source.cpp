@@ -15,7 +15,18 @@ std::string_view line_of(std::string_view text, int line) {
 }
 bool continues_character(char c) { return (c & 0xC0) == 0x80; }
 
-// The part of a line around a byte, cut between characters; control characters become blanks.
+std::size_t characters(std::string_view text) {
+  return text.size() - static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continues_character));
+}
+// As a terminal may have it: control characters become blanks, what is no character a question mark.
+std::string shown(std::string_view text) {
+  std::string out(text);
+  for (char& c : out)
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = ' ';
+  return printable(out);
+}
+
+// The part of a line around a byte, cut between characters.
 struct Excerpt {
   std::string text;
   std::size_t caret;
@@ -25,17 +36,13 @@ Excerpt excerpt(std::string_view line, std::size_t byte) {
   while (from < line.size() && from > 0 && continues_character(line[from])) ++from;
   std::size_t to = std::min(line.size(), from + widest);
   while (to < line.size() && to > from && continues_character(line[to])) --to;
-  Excerpt out{from > 0 ? "..." : "", from > 0 ? 3u : 0u};
-  for (std::size_t i = from; i < to; ++i) {
-    const bool control = static_cast<unsigned char>(line[i]) < 0x20 || line[i] == 0x7F;
-    if (i < byte && !continues_character(line[i])) ++out.caret;
-    out.text += control ? ' ' : line[i];
-  }
+  const std::size_t caret = std::clamp(byte, from, to);
+  Excerpt out{from > 0 ? "..." : "", 0};
+  out.text += shown(line.substr(from, caret - from));
+  out.caret = characters(out.text);
+  out.text += shown(line.substr(caret, to - caret));
   if (to < line.size()) out.text += "...";
   return out;
-}
-std::size_t characters(std::string_view text) {
-  return text.size() - static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continues_character));
 }
 std::string wrapped(std::string_view text) {  // help below the caret, broken at blanks
   constexpr std::size_t columns = 92;
@@ -75,9 +82,9 @@ std::string render(const Source& source, const Fault& fault) {
   const Excerpt part = excerpt(line, byte);
   const std::string_view marked = line.substr(byte, static_cast<std::size_t>(std::max(fault.at.width, 1)));
   const std::size_t width =
-      std::min(std::max<std::size_t>(characters(marked), 1), widest - std::min(part.caret, widest - 1));
-  std::string out = fmt::format("{}:{}:{}: {}{}{}\n{:>5} | {}\n      | {}{}", source.name, fault.at.line,
-                                characters(line.substr(0, byte)) + 1, printable(fault.key),
+      std::min(std::max<std::size_t>(characters(shown(marked)), 1), widest - std::min(part.caret, widest - 1));
+  std::string out = fmt::format("{}:{}:{}: {}{}{}\n{:>5} | {}\n      | {}{}", printable(source.name), fault.at.line,
+                                characters(shown(line.substr(0, byte))) + 1, printable(fault.key),
                                 fault.key.empty() ? "" : ": ", printable(fault.message), fault.at.line, part.text,
                                 std::string(part.caret, ' '), std::string(width, '^'));
   return out + wrapped(printable(fault.help));

@@ -61,6 +61,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
   if (worlds.count > 0) add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
   assessment.verdict = overall(assessment.checks);
   assessment.cautions = cautions_for(build, assessment);
+  require_sound(assessment);
   return assessment;
 }
 

@@ -1,6 +1,32 @@
 #include "plan/assessment.hpp"
+#include "quantity/sound.hpp"
 
 namespace lumwright {
+namespace {
+void require_sound(const std::string& key, std::string_view what, const std::optional<Measure>& measure) {
+  if (measure) sound(measure->quantity, Sound::finite, key, what, {});
+}
+}  // namespace
+
+void require_sound(const Assessment& assessment) {
+  for (const Result& result : assessment.results) {
+    if (const Measure* measure = std::get_if<Measure>(&result.value)) require_sound(result.key, "the result", *measure);
+    require_sound(result.key, "the low end", result.low);
+    require_sound(result.key, "the high end", result.high);
+    if (result.share) sound(*result.share, Sound::not_negative, result.key, "the share of worlds", {});
+  }
+  for (const Finding& finding : assessment.checks) {
+    require_sound(finding.id, "the value", finding.value);
+    require_sound(finding.id, "the limit", finding.limit);
+    for (const Term& term : finding.terms) require_sound(finding.id, term.symbol, term.value);
+    if (finding.holds) sound(*finding.holds, Sound::not_negative, finding.id, "the share of worlds", {});
+  }
+  for (const Series& series : assessment.series)
+    for (const Series::Column& column : series.columns)
+      for (const double si : column.si)
+        sound(AnyQuantity(si, column.kind), Sound::finite, series.name, column.name, {});
+}
+
 const char* verdict_word(Verdict verdict) {
   switch (verdict) {
     case Verdict::pass:

@@ -118,6 +118,9 @@ struct Assessment {
   std::optional<Bands> bands{};
 };
 
+/// Holds that every number is one. Throws UnsoundNumber that names the result, check or series that is not.
+void require_sound(const Assessment& assessment);
+
 const char* verdict_word(Verdict verdict);  // "pass", "watch", "fail", "unknown"
 const Result* find_result(const Assessment& assessment, std::string_view key);
 const Finding* find_check(const Assessment& assessment, std::string_view id);

@@ -1,6 +1,9 @@
 #include "plan/results.hpp"
 #include "draught/bed.hpp"
 #include "plan/check.hpp"
+#include "quantity/sound.hpp"
+#include <cmath>
+#include <fmt/format.h>
 #include <stdexcept>
 
 namespace lumwright {
@@ -9,15 +12,25 @@ class List {
  public:
   explicit List(const Solved& solved) : solved_(solved) {}
   void add(std::string key, AnyQuantity quantity, std::string_view like = "") {
-    found.push_back({std::move(key), measure(solved_, quantity, like), {}, {}});
+    put(std::move(key), measure(solved_, quantity, like));
   }
-  void add_share(std::string key, double share) {
-    found.push_back({std::move(key), Measure{AnyQuantity(share), "%"}, {}, {}});
+  void add_share(std::string key, double share) { put(std::move(key), Measure{AnyQuantity(share), "%"}); }
+  void put(std::string key, Measure measure) {
+    if (!std::isfinite(measure.quantity.si)) refuse(key, measure.quantity);
+    found.push_back({std::move(key), std::move(measure), {}, {}});
   }
   void add_text(std::string key, std::string text) { found.push_back({std::move(key), std::move(text), {}, {}}); }
   std::vector<Result> found;
 
  private:
+  /// Names everything that went into the solve: our mistake must be found from what its user sees.
+  [[noreturn]] void refuse(const std::string& key, AnyQuantity quantity) const {
+    std::string inputs;
+    for (const auto& [name, input] : solved_.inputs.all())
+      inputs += fmt::format("{}{} {:.6g} {}", inputs.empty() ? " from " : ", ", name, input.value.si,
+                            si_symbol(input.value.kind));
+    throw UnsoundNumber(fmt::format("{} came to {} {}{}", key, quantity.si, si_symbol(quantity.kind), inputs));
+  }
   const Solved& solved_;
 };
 
@@ -28,9 +41,8 @@ void add_draught(const Solved& solved, List& list) {
   list.add("draught.cold_air_flow", d.cold_flow.engine, "draught.air_flow");
   if (d.hot) {
     const std::string& unit = solved.build.fan.curve.x_unit;
-    list.found.push_back({"draught.fan_flow", Measure{d.hot_flow.fan_volume, unit}, {}, {}});
-    list.found.push_back(
-        {"draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit}, {}, {}});
+    list.put("draught.fan_flow", Measure{d.hot_flow.fan_volume, unit});
+    list.put("draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit});
     list.add_share("draught.free_air_share", d.hot->free_air_share);
     list.add("draught.cold_fan_static_pressure", d.cold->static_pressure);
     list.add("draught.fan_speed", d.fan_speed, "fan.rated.speed");

@@ -136,6 +136,17 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
       because("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
 }
 
+// Cells lose their charge by themselves in less, which the model leaves out. Common practice, no source.
+constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
+void check_run(const Run& run, std::optional<Voltage> stop) {
+  if (!run.starts)
+    throw ModelError("the pack cannot drive this load even when charged: it sinks to " +
+                     format(run.start.voltage, "V") + (stop ? ", the stop is at " + format(*stop, "V") : ""));
+  if (run.runtime > longest_run)
+    throw ModelError("the load, " + format(run.start.current, "mA") +
+                     " at the pack, is too small for a fan: it would run for " + format(run.runtime, "h"));
+}
+
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
 SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
 
@@ -167,9 +178,7 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     const Pack pack = make_pack(input);
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const Run run = discharge(pack, feed, stop);
-    if (!run.starts)
-      throw ModelError("the pack cannot drive this load even when charged: it sinks to " +
-                       format(run.start.voltage, "V") + (stop ? ", the stop is at " + format(*stop, "V") : ""));
+    check_run(run, stop);
     auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
     if (!limit && module) limit = module->input_limit;
     SolvedSupply solved{.pack_input = input,

@@ -4,6 +4,7 @@
 #include "power/load_curve.hpp"
 #include "power/output_draw.hpp"
 #include "power/require.hpp"
+#include "quantity/sound.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -173,6 +174,17 @@ WeakCellFate fate_of_weak_cell(const Rundown& rundown, const std::vector<Sample>
   return fate;
 }
 
+const Sample& sound_sample(const Sample& at, const Pack& pack) {
+  const std::initializer_list<Operand> inputs = {{"open-circuit voltage", at.open_circuit},
+                                                 {"pack resistance", pack.resistance()},
+                                                 {"capacity", pack.full},
+                                                 {"charge left", at.charge_share}};
+  sound(at.time, Sound::not_negative, "pack", "running time", inputs);
+  sound(at.voltage, Sound::not_negative, "pack", "voltage", inputs);
+  sound(at.current, Sound::not_negative, "pack", "current", inputs);
+  return at;
+}
+
 void check(const Pack& pack) {
   check(pack.curve);
   require_not_negative(pack.inside, "ohm", "pack resistance");
@@ -205,6 +217,7 @@ Run discharge(const Pack& pack, const Load& load, std::optional<Voltage> stop_at
   std::vector<Sample> series{rundown.sample(rundown.pieces().front(), 0.0, Duration())};
   for (const Piece& piece : rundown.pieces())
     series.push_back(rundown.sample(piece, 1.0, series.back().time + rundown.time(piece, 1.0)));
+  for (const Sample& at : series) sound_sample(at, pack);
   const auto by_current = [](const Sample& a, const Sample& b) { return a.current < b.current; };
   Run run{.runtime = series.back().time,
           .reason = rundown.reason(),

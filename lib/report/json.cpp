@@ -88,6 +88,7 @@ Json list(const std::vector<T>& items) {
 }  // namespace
 
 std::string json_report(const Assessment& assessment) {
+  require_sound(assessment);
   Json results = Json::object(), series = Json::object();
   for (const Result& result : assessment.results) results[result.key] = object(result);
   for (const Series& one : assessment.series) series[one.name] = object(one);

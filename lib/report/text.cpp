@@ -79,6 +79,7 @@ void write_next_step(Page& page, const Assessment& a) {
 }  // namespace
 
 std::string text_report(const Assessment& assessment, const TextStyle& style) {
+  require_sound(assessment);
   Page page(style);
   page.paragraph(verdict_sentence(assessment), 0, ink_of(assessment.verdict));
   write_answers(page, assessment);

@@ -19,6 +19,7 @@ import subprocess
 import sys
 import tempfile
 import time
+import unicodedata
 
 LUMWRIGHT, EXAMPLES = sys.argv[1], pathlib.Path(sys.argv[2]).resolve()
 EXAMPLE = EXAMPLES / 'tarn-beck.yaml'
@@ -59,7 +60,8 @@ def finite(node):
 
 def plain(text):
     """Readable, and nothing in it that a terminal would obey."""
-    return all(c == '\n' or (c.isprintable() or c in '\u00a0\u2009\u202f\u200b') for c in text.decode('utf-8'))
+    reordering = range(0x202A, 0x202F), range(0x2066, 0x206A)
+    return all(c == '\n' or (unicodedata.category(c) != 'Cc' and not any(ord(c) in one for one in reordering)) for c in text.decode('utf-8'))
 
 
 def judged(result, what, statuses=(0, 1, 2)):
@@ -146,7 +148,7 @@ def texts():
             path = pathlib.Path(folder) / 'bad.yaml'
             path.write_bytes(text)
             for command in (['choose', path], ['bench', path], ['bench', path, '-o', folder], ['tune', EXAMPLE, path], ['explain', 'fit.hot', path],
-                            ['trace', path], ['draw', path, '-o', folder], ['sheet', path]):
+                            ['trace', path], ['draw', path, '-o', folder], ['report', path, '-o', folder], ['sheet', path]):
                 result = judged(run(*command), f'{command[0]} on bad text {number}', (2,))
                 expect(re.match(rb'[^\n]*:\d+:\d+: ', result.stderr), f'{command[0]} on bad text {number}: no place')
             expect(os.listdir(folder) == ['bad.yaml'], f'bad text {number} left {os.listdir(folder)}')
@@ -161,7 +163,8 @@ def places():
         fifo_free = [absent, long_path, folder, pathlib.Path('/' + 'd/' * 3000 + 'f'), folder / 'a' / 'b']
         for path in fifo_free:
             for command in (['check', path], ['explain', 'fit.hot', path], ['trace', path], ['tune', path, path], ['tune', EXAMPLE, path],
-                            ['choose', path], ['bench', path], ['sheet', path], ['draw', path, '-o', folder / 'out']):
+                            ['choose', path], ['bench', path], ['sheet', path], ['draw', path, '-o', folder / 'out'],
+                            ['report', path, '-o', folder / 'out']):
                 judged(run(*command), f'{command[0]} {str(path)[-30:]}', (2,))
         expect(os.listdir(folder) == [], f'a refusal left {os.listdir(folder)}')
         for path in ('/dev/zero', '/dev/urandom', '/dev/null'):
@@ -214,6 +217,9 @@ def folders(good, other):
         (top / 'deep').mkdir()
         expect(draw(top / 'deep' / 'out', escaping).returncode == 0, 'a name that would escape')
         expect(set(contents(top / 'deep' / 'out')) == set(good), 'the name of a build names a file')
+        for command in ('report', 'check'):
+            run(command, '--samples', '8', *(['-o', top / 'deep' / 'report'] if command == 'report' else []), escaping)
+        expect(all(re.fullmatch(r'[a-z0-9_-]+\.[a-z]+', name) for name in os.listdir(top / 'deep' / 'report')), 'the name of a build names a file')
         expect(sorted(os.listdir(top)) == ['deep', 'escaping.yaml'], 'a name escaped from its folder')
 
         real, link = top / 'real', top / 'link'

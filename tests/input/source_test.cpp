@@ -70,3 +70,8 @@ TEST_CASE("of very many faults the first fifty are shown and the rest are counte
   const std::string text = InputError({"b.yaml", "x"}, faults).what();
   CHECK(text.find("\n... and 30 more") != std::string::npos);
 }
+TEST_CASE(
+    "bytes that are no text, and a name that is none, are shown as question marks, the caret below the right one") {
+  CHECK(render({"a\x1B[2Jb\xFF.yaml", "x: \xE9\xE9 \xC2\xB1\x80z\n"}, {{1, 9, 1}, "", "odd", ""}) ==
+        "a?[2Jb?.yaml:1:8: odd\n    1 | x: ?? \xC2\xB1?z\n      |        ^");
+}

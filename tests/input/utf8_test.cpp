@@ -34,3 +34,7 @@ TEST_CASE("text for a terminal holds no control characters") {
   CHECK(printable("\xFFx") == "?x");
   CHECK(printable("17 \xC2\xB1 2 \xE2\x84\xA6") == "17 \xC2\xB1 2 \xE2\x84\xA6");
 }
+TEST_CASE("what is shown stands in the order in which it is read") {  // Unicode UAX 9, table 1: explicit formatting
+  CHECK(printable("a\u202Eb\u2066c") == "a?b?c");
+  CHECK(printable("\u2029\u202F\u2065") == "\u2029\u202F\u2065");  // their neighbours
+}

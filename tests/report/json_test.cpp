@@ -1,5 +1,7 @@
 #include "report/json.hpp"
 #include "quantity/format.hpp"
+#include "quantity/sound.hpp"
+#include "report/text.hpp"
 #include "specimen.hpp"
 #include <doctest/doctest.h>
 #include <limits>
@@ -102,6 +104,14 @@ TEST_CASE("a number that is not finite is our mistake and never printed") {
   a = specimen();
   a.results[0].high = Measure{AnyQuantity(std::numeric_limits<double>::infinity(), kind_of<MassFlow>)};
   CHECK_THROWS_AS(json_report(a), std::logic_error);
+}
+
+TEST_CASE("the complaint names the result") {
+  Assessment a = specimen();
+  a.results[0].low = Measure{AnyQuantity(std::numeric_limits<double>::quiet_NaN(), kind_of<MassFlow>)};
+  CHECK_THROWS_WITH_AS(json_report(a), (a.results[0].key + ": the low end came to nan kg/s").c_str(), UnsoundNumber);
+  CHECK_THROWS_WITH_AS(text_report(a, {}), (a.results[0].key + ": the low end came to nan kg/s").c_str(),
+                       UnsoundNumber);
 }
 
 TEST_CASE("an assessment of nothing is still the whole object") {

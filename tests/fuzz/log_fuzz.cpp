@@ -1,0 +1,14 @@
+// Any bytes as the log of a lighting-up, and as a file of tuned values.
+#include "build/log.hpp"
+#include "build/tuned_file.hpp"
+#include "finite.hpp"
+using namespace lumwright;
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  fuzz::read_and(read_log, data, size, [](const Log& log) { fuzz::all_finite(log); });
+  return fuzz::read_and(read_tuned, data, size, [](const TunedFile& tuned) {
+    fuzz::all_finite(tuned);
+    const std::string text = write_tuned(tuned);
+    fuzz::must(write_tuned(read_tuned({"again.yaml", text})) == text, "what is written reads back to the same");
+  });
+}
