@@ -51,6 +51,7 @@ void bound_tasks(Yard& yard, const Stock& stock, unsigned threads) {
     if (!yard.tasks[i].hopeless) groups[{key.fan, key.pairing, yard.tasks[i].tube}].push_back(i);
   }
   std::vector<const std::vector<std::size_t>*> work;
+  work.reserve(groups.size());
   for (const auto& [key, tasks] : groups) work.push_back(&tasks);
   share_out(work.size(), threads, [&](std::size_t i) { bound(yard, stock, *work[i]); });
 }

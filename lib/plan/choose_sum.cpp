@@ -86,6 +86,7 @@ void add_fates(EngineChoice& choice, const Stock& stock, const char* list, const
 template <class Item>
 std::vector<std::string> names_of(const std::vector<Item>& items) {
   std::vector<std::string> names;
+  names.reserve(items.size());
   for (const Item& item : items) names.push_back(*item.name);
   return names;
 }

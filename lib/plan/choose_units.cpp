@@ -33,6 +33,7 @@ class UnitSearch {
     std::vector<std::size_t> order(stock_.units.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::vector<Worth> hopes;
+    hopes.reserve(order.size());
     for (const std::size_t unit : order) hopes.push_back(hope(unit));
     std::stable_sort(order.begin(), order.end(),
                      [&](std::size_t a, std::size_t b) { return hopes[a].key() < hopes[b].key(); });
