@@ -39,7 +39,7 @@ Answer report(const Options& options) {
   beside.reserve(drawings.size());
   for (const NamedText& file : drawings) beside.push_back({file.name, file.what});
   std::vector<NamedText> files;
-  for (const ReportFile& file : report_files(data, style_of(options), beside))
+  for (const NamedText& file : report_files(data, style_of(options), beside))
     files.push_back({file.name, file.what, file.text});
   files.insert(files.end(), std::make_move_iterator(drawings.begin()), std::make_move_iterator(drawings.end()));
   write_folder(options.folder, files);

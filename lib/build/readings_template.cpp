@@ -5,13 +5,13 @@
 
 namespace lumwright {
 namespace {
-constexpr std::size_t columns = 80;
+constexpr std::size_t line_width = 80;
 
 /// `text` behind "# ", in lines of a page's width.
 std::string remark(const std::string& margin, std::string_view text) {
   std::string out, line = margin + "#";
   for (const std::string_view word : words(text)) {
-    if (line.size() + 1 + word.size() > columns) {
+    if (line.size() + 1 + word.size() > line_width) {
       out += line + '\n';
       line = margin + "#";
     }

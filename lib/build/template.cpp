@@ -10,11 +10,7 @@
 
 namespace lumwright {
 namespace {
-constexpr std::size_t columns = 80;
-
-std::size_t characters(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
-}
+constexpr std::size_t page_width = 80;
 constexpr char hard_blank = '\x01';  // a blank that no line breaks at: between a number and its unit
 std::string unbroken(std::string_view text) {
   std::string out(text);
@@ -26,7 +22,7 @@ std::string filled(std::string_view text, const std::string& first, const std::s
   std::string out, line = first;
   bool empty = true;
   for (std::string_view word : words(text)) {
-    if (!empty && characters(line) + 1 + characters(word) > columns) {
+    if (!empty && characters(line) + 1 + characters(word) > page_width) {
       out += line + '\n';
       line = prefix;
       empty = true;

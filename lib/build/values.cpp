@@ -45,11 +45,6 @@ bool within(const WrittenBand& band, const Node& node, Kind kind, Limits limits,
       help);
   return false;
 }
-std::size_t characters(std::string_view text) {
-  std::size_t count = 0;
-  for (char c : text) count += (c & 0xC0) != 0x80;
-  return count;
-}
 }  // namespace
 
 void Complaints::add(Position at, std::string message, std::string help) const {

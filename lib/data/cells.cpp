@@ -6,14 +6,6 @@
 
 namespace lumwright::data {
 namespace {
-template <class Q>
-Band<Q> triple(const Row& row, std::string_view key) {
-  const std::vector<Q> v = row.list<Q>(key);
-  if (v.size() != 3 || v[0] > v[1] || v[1] > v[2])
-    throw std::logic_error("cells.yaml: `" + std::string(key) + "` is not low, usual, high");
-  return {.value = v[1], .low = v[0], .high = v[2]};
-}
-
 ChemistryRow read_chemistry(const Row& row) {
   ChemistryRow c{.id = row.text("id"),
                  .nominal = row.quantity<Voltage>("nominal"),
@@ -21,7 +13,7 @@ ChemistryRow read_chemistry(const Row& row) {
                  .temperatures = row.list<Temperature>("temperatures"),
                  .capacity_share = row.numbers("capacity_share"),
                  .resistance_factor = row.numbers("resistance_factor"),
-                 .loss_per_month = triple<double>(row, "loss_per_month"),
+                 .loss_per_month = row.triple<double>("loss_per_month"),
                  .loss_on_first_day = row.number("loss_on_first_day"),
                  .loss_doubles_per = row.optional<TemperatureRise>("loss_doubles_per"),
                  .reversed_soc = {},
@@ -51,11 +43,11 @@ Row row_with_id(std::string_view list, const std::string& id) {
 
 BankOutput read_bank(const Row& row) {
   return {.output = row.quantity<Voltage>("output"),
-          .inside = triple<Voltage>(row, "inside"),
-          .conversion = triple<double>(row, "conversion"),
-          .sleeps_below = triple<Current>(row, "sleeps_below"),
-          .sleeps_after = triple<Duration>(row, "sleeps_after"),
-          .port_limit = triple<Current>(row, "port_limit")};
+          .inside = row.triple<Voltage>("inside"),
+          .conversion = row.triple<double>("conversion"),
+          .sleeps_below = row.triple<Current>("sleeps_below"),
+          .sleeps_after = row.triple<Duration>("sleeps_after"),
+          .port_limit = row.triple<Current>("port_limit")};
 }
 
 CellRow read_cell(const Row& row) {
@@ -66,12 +58,12 @@ CellRow read_cell(const Row& row) {
             .cells_inside = row.has("cells_inside") ? static_cast<int>(row.number("cells_inside")) : 1,
             .soc = curve.numbers("soc"),
             .ocv = curve.list<Voltage>("ocv"),
-            .capacity = triple<Charge>(row, "capacity"),
-            .resistance = triple<Resistance>(row, "resistance"),
+            .capacity = row.triple<Charge>("capacity"),
+            .resistance = row.triple<Resistance>("resistance"),
             .resistance_goes_with_size = row.yes("resistance_goes_with_size"),
             .rated_rate = row.number("rated_rate"),
-            .rate_exponent = triple<double>(row, "rate_exponent"),
-            .most_rate = triple<double>(row, "most_rate"),
+            .rate_exponent = row.triple<double>("rate_exponent"),
+            .most_rate = row.triple<double>("most_rate"),
             .mass = row.quantity<Mass>("mass"),
             .bank = {},
             .source = row.source(),
@@ -96,9 +88,9 @@ const std::vector<ConditionRow>& conditions() {
     for (const Row& row : rows("cells", "conditions"))
       out.push_back({.id = row.text("id"),
                      .meaning = row.text("meaning"),
-                     .capacity = triple<double>(row, "capacity"),
-                     .resistance = triple<double>(row, "resistance"),
-                     .weakest = triple<double>(row, "weakest"),
+                     .capacity = row.triple<double>("capacity"),
+                     .resistance = row.triple<double>("resistance"),
+                     .weakest = row.triple<double>("weakest"),
                      .source = row.source(),
                      .standing = row.standing()});
     return out;
@@ -111,7 +103,7 @@ const std::vector<SeriesResistanceRow>& series_resistances() {
     std::vector<SeriesResistanceRow> out;
     for (const Row& row : rows("cells", "series_resistances"))
       out.push_back({.id = row.text("id"),
-                     .resistance = triple<Resistance>(row, "resistance"),
+                     .resistance = row.triple<Resistance>("resistance"),
                      .source = row.source(),
                      .standing = row.standing()});
     return out;

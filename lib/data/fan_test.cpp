@@ -1,18 +1,8 @@
 #include "data/fan_test.hpp"
 #include "data/table.hpp"
-#include <algorithm>
 #include <stdexcept>
 
 namespace lumwright::data {
-namespace {
-template <class T>
-const T& by_id(const std::vector<T>& all, const std::string& id) {
-  const auto found = std::find_if(all.begin(), all.end(), [&](const T& one) { return one.id == id; });
-  if (found == all.end()) throw std::logic_error("fan_test.yaml has no row with the id " + id);
-  return *found;
-}
-}  // namespace
-
 const std::vector<PlateDischarge>& plate_discharges() {
   static const std::vector<PlateDischarge> all = [] {
     std::vector<PlateDischarge> found;
@@ -34,7 +24,7 @@ const TubeShare& tube_share(const std::string& id) {
           {row.text("id"), row.number("shortest"), row.band<double>("value"), row.source(), row.standing()});
     return found;
   }();
-  return by_id(all, id);
+  return by_id("fan_test", all, id);
 }
 
 const FanTestRule& fan_test_rule(const std::string& id) {
@@ -44,7 +34,7 @@ const FanTestRule& fan_test_rule(const std::string& id) {
       found.push_back({row.text("id"), row.number("value"), row.source(), row.standing()});
     return found;
   }();
-  return by_id(all, id);
+  return by_id("fan_test", all, id);
 }
 
 const LaidDown& laid_down_u_tube() {

@@ -92,13 +92,6 @@ GenericFan read_generic(const Row& row) {
           .standing = row.standing()};
 }
 
-template <class Read>
-auto read_all(std::string_view list, Read read) {
-  std::vector<decltype(read(std::declval<const Row&>()))> all;
-  for (const Row& row : rows("fans", list)) all.push_back(read(row));
-  if (all.empty()) throw std::logic_error("fans.yaml: no rows under " + std::string(list));
-  return all;
-}
 template <class T>
 const T& for_depth(const std::vector<T>& all, FanKind kind, Length thickness) {
   for (const T& row : all)
@@ -111,39 +104,39 @@ const T& for_depth(const std::vector<T>& all, FanKind kind, Length thickness) {
 std::string_view name(FanKind kind) { return kind == FanKind::axial ? "axial" : "centrifugal"; }
 
 const FanShape& fan_shape(FanKind kind, Length thickness) {
-  static const std::vector<FanShape> all = read_all("shapes", read_shape);
+  static const std::vector<FanShape> all = read_all("fans", "shapes", read_shape);
   return for_depth(all, kind, thickness);
 }
 const FanTipSpeed& fan_tip_speed(FanKind kind, Length thickness) {
-  static const std::vector<FanTipSpeed> all = read_all("tip_speed", read_tip_speed);
+  static const std::vector<FanTipSpeed> all = read_all("fans", "tip_speed", read_tip_speed);
   return for_depth(all, kind, thickness);
 }
 const FanCredibility& fan_credibility(FanKind kind) {
-  static const std::vector<FanCredibility> all = read_all("credible", read_credibility);
+  static const std::vector<FanCredibility> all = read_all("fans", "credible", read_credibility);
   for (const FanCredibility& row : all)
     if (row.kind == kind) return row;
   throw std::logic_error("fans.yaml: a kind without limits");
 }
 const FanStall* fan_stall(FanKind kind) {
-  static const std::vector<FanStall> all = read_all("stall", read_stall);
+  static const std::vector<FanStall> all = read_all("fans", "stall", read_stall);
   for (const FanStall& row : all)
     if (row.kind == kind) return &row;
   return nullptr;
 }
 const FanTolerance& fan_tolerance() {
-  static const FanTolerance row = read_all("tolerance", read_tolerance).front();
+  static const FanTolerance row = read_all("fans", "tolerance", read_tolerance).front();
   return row;
 }
 const FanVoltage& fan_voltage() {
-  static const FanVoltage row = read_all("voltage", read_voltage).front();
+  static const FanVoltage row = read_all("fans", "voltage", read_voltage).front();
   return row;
 }
 const FanGasLimit& fan_gas_limit() {
-  static const FanGasLimit row = read_all("gas_limit", read_gas_limit).front();
+  static const FanGasLimit row = read_all("fans", "gas_limit", read_gas_limit).front();
   return row;
 }
 const std::vector<GenericFan>& generic_fans() {
-  static const std::vector<GenericFan> all = read_all("generic", read_generic);
+  static const std::vector<GenericFan> all = read_all("fans", "generic", read_generic);
   return all;
 }
 }  // namespace lumwright::data

@@ -1,21 +1,11 @@
 // The shop's rules for a tube in a chimney: soot, running clearance, skimming, leak and engaged length.
 #pragma once
-#include "quantity/band.hpp"
+#include "data/rule.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace lumwright::data {
-/// What the trade goes by, with the range in which people set it.
-template <class Q>
-struct Rule {
-  std::string name;
-  Band<Q> value;
-  std::string note;
-  std::string source;
-  std::string standing;
-};
 /// "soot" (per side), "running clearance", "roughing cut", "finishing cut", "heavy skim" (all on diameter),
 /// "flat beyond ridge". Throws std::logic_error for a name that the table lacks.
 const Rule<Length>& length_rule(const std::string& name);

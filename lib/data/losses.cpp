@@ -29,26 +29,14 @@ Polynomial read_polynomial(const Row& row) {
           row.source(),   row.standing()};
 }
 
-template <class Read>
-auto read_all(std::string_view list, Read read) {
-  std::vector<decltype(read(std::declval<const Row&>()))> all;
-  for (const Row& row : rows("losses", list)) all.push_back(read(row));
-  return all;
-}
-template <class T>
-const T& by_id(const std::vector<T>& all, std::string_view id) {
-  for (const T& row : all)
-    if (row.id == id) return row;
-  throw std::logic_error("losses.yaml: no row " + std::string(id));
-}
 }  // namespace
 
 const std::vector<Discharge>& discharges() {
-  static const std::vector<Discharge> all = read_all("discharge", read_discharge);
+  static const std::vector<Discharge> all = read_all("losses", "discharge", read_discharge);
   return all;
 }
 const std::vector<Roughness>& roughnesses() {
-  static const std::vector<Roughness> all = read_all("roughness", read_roughness);
+  static const std::vector<Roughness> all = read_all("losses", "roughness", read_roughness);
   return all;
 }
 const Roughness& roughness(std::string_view id) {
@@ -57,19 +45,19 @@ const Roughness& roughness(std::string_view id) {
   throw ModelError("no roughness is known of a wall called '" + std::string(id) + "'");
 }
 const Points& loss_points(std::string_view id) {
-  static const std::vector<Points> all = read_all("points", read_points);
-  return by_id(all, id);
+  static const std::vector<Points> all = read_all("losses", "points", read_points);
+  return by_id("losses", all, id);
 }
 const Grid& loss_grid(std::string_view id) {
-  static const std::vector<Grid> all = read_all("projecting_inlet", read_grid);
-  return by_id(all, id);
+  static const std::vector<Grid> all = read_all("losses", "projecting_inlet", read_grid);
+  return by_id("losses", all, id);
 }
 const Spline& loss_spline(std::string_view id) {
-  static const std::vector<Spline> all = read_all("splines", read_spline);
-  return by_id(all, id);
+  static const std::vector<Spline> all = read_all("losses", "splines", read_spline);
+  return by_id("losses", all, id);
 }
 const Polynomial& loss_polynomial(std::string_view id) {
-  static const std::vector<Polynomial> all = read_all("polynomials", read_polynomial);
-  return by_id(all, id);
+  static const std::vector<Polynomial> all = read_all("losses", "polynomials", read_polynomial);
+  return by_id("losses", all, id);
 }
 }  // namespace lumwright::data

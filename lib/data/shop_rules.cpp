@@ -1,24 +1,12 @@
 #include "data/shop_rules.hpp"
-#include "data/table.hpp"
-#include <stdexcept>
+#include "data/read_rules.hpp"
 
 namespace lumwright::data {
 namespace {
 template <class Q>
 const Rule<Q>& find(std::string_view list, std::string_view name) {
-  static const std::vector<Rule<Q>> rules = [&] {
-    std::vector<Rule<Q>> found;
-    for (const Row& row : rows("shop_rules", list))
-      found.push_back({row.text("name"),
-                       {row.quantity<Q>("value"), row.quantity<Q>("from"), row.quantity<Q>("to")},
-                       row.text("note"),
-                       row.source(),
-                       row.standing()});
-    return found;
-  }();
-  for (const Rule<Q>& rule : rules)
-    if (rule.name == name) return rule;
-  throw std::logic_error("shop_rules.yaml has no rule named " + std::string(name));
+  static const std::vector<Rule<Q>> rules = read_rules<Q>("shop_rules", list);
+  return rule_named("shop_rules", rules, name);
 }
 }  // namespace
 

@@ -1,6 +1,7 @@
 // Rules of the bench: edges, webs, gaps, laps, reserves. One list a kind of quantity.
 #pragma once
-#include "data/fits.hpp"
+#include "data/rule.hpp"
+#include "quantity/quantity.hpp"
 #include <string_view>
 
 namespace lumwright::data {

@@ -2,13 +2,6 @@
 #include "data/table.hpp"
 
 namespace lumwright::data {
-namespace {
-Band<double> triple(const Row& row, std::string_view key) {
-  const std::vector<double> v = row.numbers(key);
-  return {.value = v.at(1), .low = v.at(0), .high = v.at(2)};
-}
-}  // namespace
-
 const MotorShares& motor_shares() {
   static const MotorShares shares = [] {
     const Row row = section("speed_control", "motor");
@@ -25,8 +18,8 @@ const MotorShares& motor_shares() {
 const FanElectrics& fan_electrics() {
   static const FanElectrics electrics = [] {
     const Row row = section("speed_control", "electrics");
-    return FanElectrics{.current_exponent = triple(row, "current_exponent"),
-                        .start_current = triple(row, "start_current"),
+    return FanElectrics{.current_exponent = row.triple<double>("current_exponent"),
+                        .start_current = row.triple<double>("start_current"),
                         .regulator_dropout = row.quantity<Voltage>("regulator_dropout"),
                         .source = row.source(),
                         .standing = row.standing()};

@@ -4,8 +4,10 @@
 #include "input/yaml_tree.hpp"
 #include "quantity/text.hpp"
 #include <optional>
+#include <stdexcept>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace lumwright::data {
@@ -44,6 +46,13 @@ class Row {
     return out;
   }
   Row section(std::string_view key) const { return {*file_, node_at(key)}; }
+  /// A list of low, usual and high; throws where they do not rise.
+  template <class Q>
+  Band<Q> triple(std::string_view key) const {
+    const std::vector<Q> v = list<Q>(key);
+    if (v.size() != 3 || v[0] > v[1] || v[1] > v[2]) fail(node_at(key), "is not low, usual, high");
+    return {.value = v[1], .low = v[0], .high = v[2]};
+  }
   std::vector<Row> rows(std::string_view key) const;
   std::string source() const { return text("source"); }
   std::string standing() const { return text("standing"); }
@@ -64,4 +73,20 @@ std::vector<Row> rows(std::string_view table, std::string_view list);
 Row section(std::string_view table, std::string_view key);
 /// The same for any text and for tests; `file` and `root` must outlive the rows.
 std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list);
+
+/// Every row of a list, by a function that reads one. Throws std::logic_error where there is none.
+template <class Read>
+auto read_all(std::string_view table, std::string_view list, Read read) {
+  std::vector<decltype(read(std::declval<const Row&>()))> all;
+  for (const Row& row : rows(table, list)) all.push_back(read(row));
+  if (all.empty()) throw std::logic_error(std::string(table) + ".yaml: no rows under " + std::string(list));
+  return all;
+}
+/// The row with that id, for an id that our own code writes: std::logic_error where there is none.
+template <class T>
+const T& by_id(std::string_view table, const std::vector<T>& all, std::string_view id) {
+  for (const T& row : all)
+    if (row.id == id) return row;
+  throw std::logic_error(std::string(table) + ".yaml has no row with the id " + std::string(id));
+}
 }  // namespace lumwright::data

@@ -5,17 +5,17 @@
 
 namespace lumwright::drawing {
 namespace {
-constexpr Layer layer = Layer::calibration;
+constexpr Layer bar_layer = Layer::calibration;
 constexpr double level_length = 100.0, upright_length = 150.0;
 
 void ticks(Inks& out, Spot origin, Spot way, double length) {
   const Spot side = left_of(way);
-  stroke(out, {origin, origin + length * way}, layer);
+  stroke(out, {origin, origin + length * way}, bar_layer);
   for (int i = 0; 10.0 * i <= length; ++i) {
     const Spot at = origin + 10.0 * i * way;
     const bool end = i == 0 || 10.0 * i == length;
     const double half = end ? 2.5 : i % 5 == 0 ? 1.8 : 1.0;
-    stroke(out, {at - half * side, at + half * side}, layer);
+    stroke(out, {at - half * side, at + half * side}, bar_layer);
   }
 }
 }  // namespace
@@ -27,14 +27,14 @@ void draw_bars(Inks& out, const Regions& where) {
   ticks(out, origin, up, upright_length);
   const double small = in(data::letter_height("small"), mm), note = in(data::letter_height("note"), mm);
   letter(out, origin + Spot{50.0, -7.5}, "Measure both bars first: print at 100 %, no fit to page.",
-         {note, Across::centre}, layer);
-  letter(out, origin + Spot{52.0, 3.2}, "must measure 100.0 mm", {small, Across::left}, layer);
-  letter(out, origin + Spot{100.0, 3.2}, "100", {small, Across::centre}, layer);
+         {note, Across::centre}, bar_layer);
+  letter(out, origin + Spot{52.0, 3.2}, "must measure 100.0 mm", {small, Across::left}, bar_layer);
+  letter(out, origin + Spot{100.0, 3.2}, "100", {small, Across::centre}, bar_layer);
   const Lettering upward{small, Across::left, Up::base, pi / 2.0};
-  letter(out, origin + Spot{-3.2, 3.0}, "square if 141.4 mm between the two 100 ticks", upward, layer);
-  letter(out, origin + Spot{-3.2, 98.0}, "100", upward, layer);
-  letter(out, origin + Spot{-3.2, 108.0}, "must measure 150.0 mm", upward, layer);
-  letter(out, origin + Spot{-3.2, 148.0}, "150", upward, layer);
+  letter(out, origin + Spot{-3.2, 3.0}, "square if 141.4 mm between the two 100 ticks", upward, bar_layer);
+  letter(out, origin + Spot{-3.2, 98.0}, "100", upward, bar_layer);
+  letter(out, origin + Spot{-3.2, 108.0}, "must measure 150.0 mm", upward, bar_layer);
+  letter(out, origin + Spot{-3.2, 148.0}, "150", upward, bar_layer);
 }
 
 void draw_legend(Inks& out, const Regions& where, const std::vector<Patch>& patches) {

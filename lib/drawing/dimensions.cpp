@@ -7,9 +7,9 @@
 
 namespace lumwright::drawing {
 namespace {
-constexpr double gap = 0.8, overrun = 1.5, arrow = 2.2, over_line = 0.9;
+constexpr double foot_gap = 0.8, overrun = 1.5, arrow = 2.2, over_line = 0.9;
 constexpr double inch_share = 0.8;  // height of the inches against that of the millimetres
-constexpr Layer layer = Layer::dimension;
+constexpr Layer drawn_on = Layer::dimension;
 double note_height() { return in(data::letter_height("note"), mm); }
 
 struct Number {
@@ -31,15 +31,15 @@ Number number(Length size, std::string_view sign, Around around, bool inches) {
 void put(Inks& out, const Number& n, Spot at, Spot way, Across across) {
   const double h = note_height(), small = inch_share * h, turn = std::atan2(way.y, way.x);
   const Spot up = left_of(way);
-  letter(out, at + over_line * up, n.over, {h, across, Up::base, turn}, layer);
-  if (!n.under.empty()) letter(out, at - (over_line + small) * up, n.under, {small, across, Up::base, turn}, layer);
+  letter(out, at + over_line * up, n.over, {h, across, Up::base, turn}, drawn_on);
+  if (!n.under.empty()) letter(out, at - (over_line + small) * up, n.under, {small, across, Up::base, turn}, drawn_on);
 }
 void extension(Inks& out, Spot from, Spot foot) {
   const Spot way = foot - from;
   const double length = std::hypot(way.x, way.y);
-  if (length <= gap) return;
+  if (length <= foot_gap) return;
   const Spot unit = (1.0 / length) * way;
-  stroke(out, {from + gap * unit, foot + overrun * unit}, layer);
+  stroke(out, {from + foot_gap * unit, foot + overrun * unit}, drawn_on);
 }
 // From `left` to `right` in reading direction.
 void dimension_line(Inks& out, Spot left, Spot right, const Number& n) {
@@ -49,25 +49,25 @@ void dimension_line(Inks& out, Spot left, Spot right, const Number& n) {
   const Spot way = (1.0 / length) * span;
   const bool words_fit = n.width() + 1.0 <= length, arrows_fit = length >= 2.0 * arrow + 1.5;
   if (arrows_fit) {
-    stroke(out, {left, right}, layer);
-    arrowhead(out, left, -1.0 * way, layer);
-    arrowhead(out, right, way, layer);
+    stroke(out, {left, right}, drawn_on);
+    arrowhead(out, left, -1.0 * way, drawn_on);
+    arrowhead(out, right, way, drawn_on);
   } else {
-    arrowhead(out, left, way, layer);
-    arrowhead(out, right, -1.0 * way, layer);
-    stroke(out, {left - 2.0 * arrow * way, right + 2.0 * arrow * way}, layer);
+    arrowhead(out, left, way, drawn_on);
+    arrowhead(out, right, -1.0 * way, drawn_on);
+    stroke(out, {left - 2.0 * arrow * way, right + 2.0 * arrow * way}, drawn_on);
   }
   if (words_fit && (arrows_fit || n.under.empty())) return put(out, n, left + 0.5 * span, way, Across::centre);
   const double start = (arrows_fit ? 0.0 : 2.0 * arrow) + (arrows_fit ? overrun : 0.0);
-  stroke(out, {right, right + (start + n.width()) * way}, layer);
+  stroke(out, {right, right + (start + n.width()) * way}, drawn_on);
   put(out, n, right + start * way, way, Across::left);
 }
 // A line that points at a curve from outside, with the number on a level shoulder.
 void shoulder(Inks& out, Spot tip, Spot elbow, const Number& n) {
   const bool to_right = elbow.x >= tip.x - 1e-9;
   const Spot end = elbow + Spot{to_right ? n.width() + 1.0 : -n.width() - 1.0, 0.0};
-  stroke(out, {tip, elbow, end}, layer);
-  arrowhead(out, tip, tip - elbow, layer);
+  stroke(out, {tip, elbow, end}, drawn_on);
+  arrowhead(out, tip, tip - elbow, drawn_on);
   put(out, n, to_right ? elbow + Spot{0.7, 0.0} : elbow - Spot{0.7, 0.0}, {1.0, 0.0},
       to_right ? Across::left : Across::right);
 }
@@ -114,12 +114,12 @@ void add_dimension(Inks& out, const AngularDimension& d) {
   const Spot apex = spot(d.apex);
   const bool inside = sweep * radius >= 2.0 * arrow + 1.5;
   const double tail = inside ? 0.0 : 2.0 * arrow / radius;
-  out.push_back({Bow{apex, radius, from - tail, std::min(sweep + 2.0 * tail, 2.0 * pi)}, layer, layer});
+  out.push_back({Bow{apex, radius, from - tail, std::min(sweep + 2.0 * tail, 2.0 * pi)}, drawn_on, drawn_on});
   for (const double ray : {from, from + sweep}) {
     const Spot way = toward(ray), end = apex + radius * way;
     extension(out, apex + in(d.inner, mm) * way, end);
     const bool outward_is_left = (ray != from) == inside;
-    arrowhead(out, end, outward_is_left ? left_of(way) : -1.0 * left_of(way), layer);
+    arrowhead(out, end, outward_is_left ? left_of(way) : -1.0 * left_of(way), drawn_on);
   }
   const std::string words = clean(fmt::format("{}{}\u00B0{}", d.before, dimension_number(sweep * 180.0 / pi), d.after));
   const Spot way = toward(from + sweep / 2.0);
@@ -127,7 +127,7 @@ void add_dimension(Inks& out, const AngularDimension& d) {
   const bool between_rays = sweep * radius > 2.0 * (half + note_height());  // else over the ends of the rays
   const double clear =
       radius + (between_rays ? 1.2 : overrun + 0.5) + half * std::abs(way.x) + note_height() / 2.0 * std::abs(way.y);
-  letter(out, apex + clear * way, words, {note_height(), Across::centre, Up::middle}, layer);
+  letter(out, apex + clear * way, words, {note_height(), Across::centre, Up::middle}, drawn_on);
 }
 void add_leader(Inks& out, const Leader& l) {
   const Spot tip = spot(l.tip), elbow = spot(l.elbow);

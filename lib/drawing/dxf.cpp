@@ -7,7 +7,7 @@
 
 namespace lumwright::drawing {
 namespace {
-class Writer {
+class DxfWriter {
  public:
   void tag(int code, std::string_view value) { text_ += fmt::format("{:>3}\n{}\n", code, value); }
   void tag(int code, int value) { tag(code, std::to_string(value)); }
@@ -20,7 +20,7 @@ class Writer {
   std::string text_;
 };
 
-void write_header(Writer& w, const Extent& box) {
+void write_header(DxfWriter& w, const Extent& box) {
   w.tag(999, "lumwright: true scale, units are millimetres");
   w.tag(0, "SECTION");
   w.tag(2, "HEADER");
@@ -32,8 +32,10 @@ void write_header(Writer& w, const Extent& box) {
   w.at(10, box.high);
   w.tag(0, "ENDSEC");
 }
-void begin_table(Writer& w, std::string_view name, int count) { w.tag(0, "TABLE"), w.tag(2, name), w.tag(70, count); }
-void write_line_types(Writer& w) {
+void begin_table(DxfWriter& w, std::string_view name, int count) {
+  w.tag(0, "TABLE"), w.tag(2, name), w.tag(70, count);
+}
+void write_line_types(DxfWriter& w) {
   std::map<std::string, const data::Pen*> types;  // the pens that share a name share their dashes
   for (const data::Pen& pen : data::pens()) types.emplace(pen.dxf_line, &pen);
   begin_table(w, "LTYPE", static_cast<int>(types.size()));
@@ -51,7 +53,7 @@ void write_line_types(Writer& w) {
   }
   w.tag(0, "ENDTAB");
 }
-void write_tables(Writer& w) {
+void write_tables(DxfWriter& w) {
   w.tag(0, "SECTION");
   w.tag(2, "TABLES");
   write_line_types(w);
@@ -69,7 +71,7 @@ void write_tables(Writer& w) {
   w.tag(0, "ENDSEC");
 }
 
-void write(Writer& w, const Stroke& s, Layer layer) {
+void write(DxfWriter& w, const Stroke& s, Layer layer) {
   if (s.filled) {
     w.begin("SOLID", layer);
     w.at(10, s.points[0]), w.at(11, s.points[1]), w.at(12, s.points[2]), w.at(13, s.points[2]);
@@ -87,7 +89,7 @@ void write(Writer& w, const Stroke& s, Layer layer) {
   for (const Spot& p : s.points) w.begin("VERTEX", layer), w.at(10, p);
   w.begin("SEQEND", layer);
 }
-void write(Writer& w, const Bow& b, Layer layer) {
+void write(DxfWriter& w, const Bow& b, Layer layer) {
   w.begin(b.whole() ? "CIRCLE" : "ARC", layer);
   w.at(10, b.centre);
   w.real(40, b.radius);
@@ -98,7 +100,7 @@ void write(Writer& w, const Bow& b, Layer layer) {
   }
   if (b.whole() && layer == Layer::drill) w.begin("POINT", layer), w.at(10, b.centre);  // where a machine drills
 }
-void write(Writer& w, const Words& words, Layer layer) {
+void write(DxfWriter& w, const Words& words, Layer layer) {
   w.begin("TEXT", layer);
   w.at(10, words.at);
   w.real(40, words.height);
@@ -128,7 +130,7 @@ void add_foot(Inks& out, const TitleBlock& title) {
 std::string dxf(const View& view, const TitleBlock& title) {
   Inks all = captioned_ink(view);
   add_foot(all, title);
-  Writer w;
+  DxfWriter w;
   write_header(w, extent(all));
   write_tables(w);
   w.tag(0, "SECTION");

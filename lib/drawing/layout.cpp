@@ -8,7 +8,7 @@
 
 namespace lumwright::drawing {
 namespace {
-constexpr double gap = 6.0;       // between views
+constexpr double view_gap = 6.0;  // between views
 constexpr double overlap = 20.0;  // of the pieces of a split view
 constexpr double heading = 6.0;   // above a piece: which one it is
 constexpr double tiny = 1e-9;
@@ -31,14 +31,14 @@ struct Filled {
 };
 bool clear_of(const Extent& a, const std::vector<Extent>& taken) {
   return std::none_of(taken.begin(), taken.end(), [&](const Extent& b) {
-    return a.low.x < b.high.x + gap - tiny && b.low.x < a.high.x + gap - tiny && a.low.y < b.high.y + gap - tiny &&
-           b.low.y < a.high.y + gap - tiny;
+    return a.low.x < b.high.x + view_gap - tiny && b.low.x < a.high.x + view_gap - tiny &&
+           a.low.y < b.high.y + view_gap - tiny && b.low.y < a.high.y + view_gap - tiny;
   });
 }
 // The highest, then leftmost free place: beside or beneath what is there.
 std::optional<Extent> place(const Extent& area, const std::vector<Extent>& taken, double width, double height) {
   std::vector<double> lefts{area.low.x}, tops{area.high.y};
-  for (const Extent& t : taken) lefts.push_back(t.high.x + gap), tops.push_back(t.low.y - gap);
+  for (const Extent& t : taken) lefts.push_back(t.high.x + view_gap), tops.push_back(t.low.y - view_gap);
   std::sort(lefts.begin(), lefts.end());
   std::sort(tops.begin(), tops.end(), std::greater<>());
   for (const double top : tops)

@@ -25,9 +25,9 @@ void set_pen(pugi::xml_node node, const data::Pen& pen) {
   if (!dashes.empty()) set(node, "stroke-dasharray", dashes);
 }
 
-class Writer {
+class SvgWriter {
  public:
-  Writer(pugi::xml_node parent, double page_height) : parent_(parent), height_(page_height) {}
+  SvgWriter(pugi::xml_node parent, double page_height) : parent_(parent), height_(page_height) {}
   void write(const Inks& inks, const std::string& clip = "") {
     for (const Layer layer : all_layers)
       for (const Ink& ink : inks)
@@ -130,7 +130,7 @@ std::string write(const Drawing& drawing, std::size_t sheet, const PrintOptions&
   root.append_child("title").text().set(clean(drawing.title.name).c_str());
 
   pugi::xml_node fixed = root.append_child("g");
-  Writer fixed_writer(fixed, page.height);
+  SvgWriter fixed_writer(fixed, page.height);
   fixed_writer.write(page.fixed);
   fixed_writer.sort();
   pugi::xml_node scaled = root.append_child("g");
@@ -141,7 +141,7 @@ std::string write(const Drawing& drawing, std::size_t sheet, const PrintOptions&
         fmt::format("matrix({:.8f} 0 0 {:.8f} {} {})", options.stretch_x, options.stretch_y,
                     number(pivot.x * (1.0 - options.stretch_x)), number(pivot.y * (1.0 - options.stretch_y))));
   }
-  Writer writer(scaled, page.height);
+  SvgWriter writer(scaled, page.height);
   int windows = 0;
   for (const Patch& patch : page.to_scale) {
     std::string clip;

@@ -6,18 +6,18 @@
 
 namespace lumwright::drawing {
 namespace {
-constexpr Layer layer = Layer::frame;
+constexpr Layer block_layer = Layer::frame;
 double height_of(std::string_view use) { return in(data::letter_height(use), mm); }
 
 // The words of a cell never leave it: smaller down to the smallest letters, then cut short.
 void fill(Inks& out, const Extent& cell, const std::string& label, const std::string& words, double height) {
   const double small = height_of("small"), inset = 1.5, room = cell.high.x - cell.low.x - 2.0 * inset;
-  letter(out, {cell.low.x + inset, cell.high.y - inset - small}, label, {small}, layer);
+  letter(out, {cell.low.x + inset, cell.high.y - inset - small}, label, {small}, block_layer);
   const std::string line = clean(words);
   const double natural = std::max(wider * width_to_height(line), 1e-9);
   const double fitting = std::clamp(room / natural, small, height);
   const double below = cell.high.y - inset - small - (cell.high.y - cell.low.y - inset - small + fitting) / 2.0;
-  letter(out, {cell.low.x + inset, below}, fitted(line, room / fitting / wider), {fitting}, layer);
+  letter(out, {cell.low.x + inset, below}, fitted(line, room / fitting / wider), {fitting}, block_layer);
 }
 // What all parts of a sheet agree on, or where to read on.
 template <class Of>
@@ -52,9 +52,9 @@ void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std:
   const double left = box.low.x, right = box.high.x, width = right - left;
   const double foot = box.low.y + 6.0, middle = foot + 12.0, top = box.high.y;
   const double a = left + 0.46 * width, b = left + 0.72 * width, c = left + 0.86 * width;
-  stroke(out, {{left, top}, {right, top}}, layer);
-  for (const double y : {foot, middle}) stroke(out, {{left, y}, {right, y}}, layer);
-  for (const double x : {a, b, c}) stroke(out, {{x, foot}, {x, top}}, layer);
+  stroke(out, {{left, top}, {right, top}}, block_layer);
+  for (const double y : {foot, middle}) stroke(out, {{left, y}, {right, y}}, block_layer);
+  for (const double x : {a, b, c}) stroke(out, {{x, foot}, {x, top}}, block_layer);
 
   const double note = height_of("note"), name = height_of("name");
   fill(out, {{left, middle}, {a, top}}, "title", t.draft ? "DRAFT " + t.name : t.name, height_of("title"));
@@ -70,7 +70,7 @@ void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std:
   rule += "Work to the sizes written.";
   const std::string number = clean(t.number, 40);
   const double space = width / (wider * note) - 2.0 * (1.0 + width_to_height(number) / 2.0);
-  letter(out, {left + 1.5, box.low.y + 1.9}, fitted(clean(rule), space), {note * 0.9}, layer);
-  letter(out, {right - 1.5, box.low.y + 1.9}, number, {note * 0.9, Across::right}, layer);
+  letter(out, {left + 1.5, box.low.y + 1.9}, fitted(clean(rule), space), {note * 0.9}, block_layer);
+  letter(out, {right - 1.5, box.low.y + 1.9}, number, {note * 0.9, Across::right}, block_layer);
 }
 }  // namespace lumwright::drawing

@@ -1,5 +1,6 @@
 #include "input/source.hpp"
 #include "input/utf8.hpp"
+#include "quantity/words.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -15,9 +16,6 @@ std::string_view line_of(std::string_view text, int line) {
 }
 bool continues_character(char c) { return (c & 0xC0) == 0x80; }
 
-std::size_t characters(std::string_view text) {
-  return text.size() - static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continues_character));
-}
 // As a terminal may have it: control characters become blanks, what is no character a question mark.
 std::string shown(std::string_view text) {
   std::string out(text);

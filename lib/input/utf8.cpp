@@ -20,10 +20,11 @@ std::size_t character(std::string_view text) {
   const bool no_character = (first == 0xED && byte(1) > 0x9F) || (first == 0xF4 && byte(1) > 0x8F);
   return control || overlong || no_character ? 0 : size;
 }
-// Characters that make a terminal show the text behind them in another order (Unicode UAX 9, explicit formatting): what
-// is shown would not be what is read.
-bool reorders(std::string_view character) {
-  return (character >= "\u202A" && character <= "\u202E") || (character >= "\u2066" && character <= "\u2069");
+// Characters that break a line or make a terminal show the text round them in another order (Unicode UAX 9): what is
+// shown would not be what is read.
+bool steers(std::string_view character) {
+  return character == "\u200E" || character == "\u200F" || (character >= "\u2028" && character <= "\u202E") ||
+         (character >= "\u2066" && character <= "\u2069");
 }
 }  // namespace
 
@@ -42,7 +43,7 @@ std::string printable(std::string_view text) {
   while (!text.empty()) {
     const std::size_t size = character(text);
     const bool shown =
-        (size > 1 && !reorders(text.substr(0, size))) || (size == 1 && static_cast<unsigned char>(text[0]) >= 0x20);
+        (size > 1 && !steers(text.substr(0, size))) || (size == 1 && static_cast<unsigned char>(text[0]) >= 0x20);
     out += shown ? text.substr(0, size) : "?";
     const bool long_control = size == 0 && text.size() > 1 && text[0] == '\xC2';
     text.remove_prefix(long_control ? 2 : std::max<std::size_t>(size, 1));

@@ -5,7 +5,7 @@
 
 namespace lumwright {
 namespace {
-constexpr SpecificHeat gas_constant = 287.05 * J_per_kg_K;  // dry air, 8.31446 / 0.028965
+constexpr SpecificHeat air_constant = 287.05 * J_per_kg_K;  // dry air, 8.31446 / 0.028965
 constexpr Range known = {200.0, 2500.0};                    // K
 
 double checked_kelvin(Temperature t) {
@@ -33,7 +33,7 @@ MonotoneCurve heat_capacity_curve() {
 Density air_density(Temperature t, Pressure absolute) {
   checked_kelvin(t);
   require_above_zero("absolute pressure", absolute);
-  return absolute / (gas_constant * above_absolute_zero(t));
+  return absolute / (air_constant * above_absolute_zero(t));
 }
 
 Viscosity air_viscosity(Temperature t) { return sutherland(1.716e-5, 110.4, checked_kelvin(t)) * Pa_s; }

@@ -6,12 +6,12 @@
 
 namespace lumwright {
 namespace {
-constexpr double gas_constant = 8314.462618;                             // J/(kmol K), exact (SI Brochure 9)
-constexpr double coldest = 200.0, hottest = 3500.0, reference = 298.15;  // K
+constexpr double gas_constant = 8314.462618;                                 // J/(kmol K), exact (SI Brochure 9)
+constexpr double table_from = 200.0, table_to = 3500.0, reference = 298.15;  // K
 
 double checked(Temperature t) {
   const double x = in(above_absolute_zero(t), K);
-  if (!(x >= coldest && x <= hottest)) require_within("gas temperature", t, {coldest, hottest});
+  if (!(x >= table_from && x <= table_to)) require_within("gas temperature", t, {table_from, table_to});
   return x;
 }
 double capacity(const std::array<double, 6>& c, double t) {
@@ -50,7 +50,7 @@ IdealGas::Heat IdealGas::heat(Temperature t) const {
 
 Temperature IdealGas::temperature(SpecificEnergy enthalpy) const {
   const double wanted = in(enthalpy, J_per_kg);
-  double low = coldest, high = hottest;
+  double low = table_from, high = table_to;
   if (!(wanted >= h(low) && wanted <= h(high)))
     throw ModelError("a gas does not reach " + std::to_string(wanted - at_25_) +
                      " J/kg above 25 degC between 200 and 3500 K");
@@ -60,7 +60,7 @@ Temperature IdealGas::temperature(SpecificEnergy enthalpy) const {
     (excess > 0.0 ? high : low) = t;
     const double next = t - excess / cp(t);
     const double fenced = next > low && next < high ? next : 0.5 * (low + high);
-    if (std::abs(next - t) <= 1e-12 * t) return kelvin(std::clamp(next, coldest, hottest));
+    if (std::abs(next - t) <= 1e-12 * t) return kelvin(std::clamp(next, table_from, table_to));
     t = fenced;
   }
   return kelvin(t);  // the fence has shrunk to rounding: 60 halvings of 3300 K

@@ -7,7 +7,6 @@
 
 namespace lumwright {
 namespace {
-constexpr double low_end = 0.1, high_end = 0.9;
 constexpr double at_least_to_pass = 0.9, at_least_to_watch = 0.5;
 constexpr std::string_view answers[] = {"raise.to_own_blower", "raise.to_working", "draught.air_flow",
                                         "heat.fan_gas",        "power.runtime",    "fit.clearance_hot"};

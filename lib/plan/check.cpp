@@ -2,6 +2,16 @@
 #include "quantity/format.hpp"
 
 namespace lumwright {
+bool fails(const Check& check, const Solved& solved) {
+  try {
+    if (check.holds != nullptr) return !check.holds(solved);
+    const auto finding = check.judge(solved);
+    return finding && finding->verdict == Verdict::fail;
+  } catch (const ModelError&) {
+    return true;
+  }
+}
+
 Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like) {
   const Input* input = solved.inputs.find(like);
   return {quantity, input != nullptr ? input->unit : ""};

@@ -17,6 +17,8 @@ struct Check {
   bool (*holds)(const Solved& solved) = nullptr;
   bool in_worlds = true;  // no: it is about the sizes as described
 };
+/// Whether it fails in one world of many; physics that gives no answer there is a failure.
+bool fails(const Check& check, const Solved& solved);
 /// Every check, in the order they are shown. Written by lib/plan/registry.cmake.
 const std::vector<Check>& all_checks();
 

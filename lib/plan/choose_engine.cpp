@@ -10,7 +10,7 @@ namespace lumwright {
 namespace {
 // So many raises are decided on at once. Decisions are made between portions only, so they do not depend on the number
 // of threads.
-constexpr std::size_t portion = 32;
+constexpr std::size_t drives_at_once = 32;
 
 void find_drives(Yard& yard, const Stock& stock) {
   std::map<DriveKey, std::size_t> known;
@@ -181,7 +181,7 @@ Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, dou
       judge.pass_over(task);
       passed += yard.drives[task.drive].units.size();
     }
-    if (now.size() == portion) work_off();
+    if (now.size() == drives_at_once) work_off();
   }
   work_off();
   return judge.finish();

@@ -30,14 +30,6 @@ const std::vector<Breaker>& supply_breakers() {
                                            {check_named("power.bank"), Loss::pack_too_weak}};
   return all;
 }
-bool fails(const Check& check, const Solved& solved) {
-  try {
-    const auto finding = check.judge(solved);
-    return finding && finding->verdict == Verdict::fail;
-  } catch (const ModelError&) {
-    return true;
-  }
-}
 
 Loss motion_loss(const SolvedFan& fan, Voltage v) {
   switch (fan_motion(*fan.motor, v)) {

@@ -7,7 +7,7 @@
 
 namespace lumwright {
 namespace {
-constexpr std::size_t portion = 16;
+constexpr std::size_t units_at_once = 16;
 
 // What is known of a unit on all engines: as it is, or at its best.
 struct Worth {
@@ -37,11 +37,11 @@ class UnitSearch {
     for (const std::size_t unit : order) hopes.push_back(hope(unit));
     std::stable_sort(order.begin(), order.end(),
                      [&](std::size_t a, std::size_t b) { return hopes[a].key() < hopes[b].key(); });
-    for (std::size_t from = 0; from < order.size(); from += portion) {
+    for (std::size_t from = 0; from < order.size(); from += units_at_once) {
       if (found_.size() >= asked_.places && !asked_.every &&
           found_[asked_.places - 1].first.key() < hopes[order[from]].key())
         break;
-      const std::size_t to = std::min(from + portion, order.size());
+      const std::size_t to = std::min(from + units_at_once, order.size());
       follow(order, from, to);
       for (std::size_t i = from; i < to; ++i) keep(order[i]);
     }

@@ -7,7 +7,6 @@
 namespace lumwright {
 namespace {
 constexpr std::size_t enough = 64, least = 16, flows = 32;
-constexpr double low_end = 0.1, high_end = 0.9;
 
 /// Pressures of one curve at the common flows, between its points in proportion; above everything beyond its end.
 std::vector<double> at_flows(const std::vector<FlowPoint>& curve, VolumeFlow widest, double beyond) {

@@ -42,8 +42,8 @@ constexpr double step = 0.5;  // prior sigmas: the spread of a time, not its slo
 
 /// d time / du of every factor; nothing if a time is not reached.
 template <class Member>
-std::optional<std::vector<double>> slopes(const std::vector<ToPressure>& high, const std::vector<ToPressure>& low,
-                                          Member member) {
+std::optional<std::vector<double>> time_slopes(const std::vector<ToPressure>& high, const std::vector<ToPressure>& low,
+                                               Member member) {
   std::vector<double> out;
   for (std::size_t k = 0; k < high.size(); ++k) {
     if (!(high[k].*member && low[k].*member)) return std::nullopt;
@@ -63,7 +63,7 @@ Spreads spreads(const Build& build, const TuneFit& fit, bool after) {
     low.push_back(times(build, values_at(factors, after, k, -step)));
   }
   const auto sigma = [&](auto member) -> std::optional<Duration> {
-    const auto slope = slopes(high, low, member);
+    const auto slope = time_slopes(high, low, member);
     if (!slope) return std::nullopt;
     double variance = 0.0;
     std::vector<double> known;

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-constexpr double step = 0.25;  // prior sigmas
+constexpr double nudge = 0.25;  // prior sigmas
 constexpr std::array shares = {0.25, 0.5, 0.75, 1.0};
 }  // namespace
 
@@ -35,7 +35,7 @@ Advice::Advice(const LightingUp& model, const std::vector<Factor>& factors, cons
     return out;
   };
   const Matrix all = slopes([&](const std::vector<double>& at) { return read(model.foretell(tuning_at(factors, at))); },
-                            u, read(centre), std::vector<double>(u.size(), step));
+                            u, read(centre), std::vector<double>(u.size(), nudge));
   for (std::size_t i = 0; i < all.size(); ++i) candidates_[i / shares.size()].jacobian.push_back(all[i]);
 }
 

@@ -23,16 +23,6 @@ void widen(Given<Length>& size, Given<Length>& within, const char* method) {
   within = {};
 }
 
-bool fails(const Check& check, const Solved& solved) {
-  try {
-    if (check.holds != nullptr) return !check.holds(solved);
-    const auto finding = check.judge(solved);
-    return finding && finding->verdict == Verdict::fail;
-  } catch (const ModelError&) {
-    return true;
-  }
-}
-
 class Trial {
  public:
   Trial(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked)

@@ -7,6 +7,9 @@
 #include <vector>
 
 namespace lumwright {
+// A band runs between these shares of the worlds: eight of ten lie in it.
+constexpr double low_end = 0.1, high_end = 0.9;
+
 struct WorldsAsked {
   std::size_t count = 0;  // none: no bands
   std::uint64_t seed = 1;

@@ -1,4 +1,5 @@
 #include "quantity/gauge_text.hpp"
+#include "quantity/words.hpp"
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -6,7 +7,6 @@
 
 namespace lumwright {
 namespace {
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 std::string letters(std::string_view text) {
   std::string out;
   for (char c : text)

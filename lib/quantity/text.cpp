@@ -1,6 +1,7 @@
 #include "quantity/text.hpp"
 #include "quantity/gauge_text.hpp"
 #include "quantity/units.hpp"
+#include "quantity/words.hpp"
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -11,7 +12,6 @@ namespace lumwright {
 namespace {
 constexpr std::size_t longest = 120;
 constexpr std::array<std::string_view, 3> plus_minus{"±", "+-", "+/-"};
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 std::size_t blank(
     std::string_view text) {  // bytes of the blank that starts here: word processors put hard and thin ones

@@ -26,6 +26,10 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {  // three ro
 }
 }  // namespace
 
+std::size_t characters(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
 std::vector<std::string_view> words(std::string_view text, char between) {
   std::vector<std::string_view> out;
   while (!text.empty()) {

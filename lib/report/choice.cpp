@@ -15,9 +15,9 @@ const char* grade_words(const Candidate& c) {
   return c.enough ? "light-ups enough, but too slow" : "too slow, and too few light-ups";
 }
 
-class Reporter {
+class ChoiceReporter {
  public:
-  Reporter(const Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
+  ChoiceReporter(const Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
   std::string write() {
     head();
     for (const EngineChoice& engine : choice_.engines) {
@@ -151,7 +151,9 @@ class Reporter {
 };
 }  // namespace
 
-std::string choice_report(const Choice& choice, const TextStyle& style) { return Reporter(choice, style).write(); }
+std::string choice_report(const Choice& choice, const TextStyle& style) {
+  return ChoiceReporter(choice, style).write();
+}
 
 std::vector<ChoiceDot> choice_dots(const EngineChoice& engine) {
   std::vector<ChoiceDot> dots;

@@ -1,26 +1,17 @@
 #include "report/choice.hpp"
-#include <cmath>
+#include "report/csv.hpp"
+#include "report/json_parts.hpp"
 #include <fmt/format.h>
 #include <map>
-#include <nlohmann/json.hpp>
-#include <stdexcept>
 #include <tuple>
 
 namespace lumwright {
-namespace {
-using Json = nlohmann::ordered_json;  // keys stay in the order they are written
-
-double finite(double x) {
-  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the choice's JSON");
-  return x;
-}
-Json object(AnyQuantity q) { return {{"value", finite(q.si)}, {"unit", si_symbol(q.kind)}}; }
-Json object(const std::optional<Mass>& mass) { return mass ? object(AnyQuantity(*mass)) : Json(); }
-std::string_view word(FanPairing pairing) {
+// Not in a namespace without a name: list() finds them by their argument.
+static std::string_view word(FanPairing pairing) {
   if (pairing == FanPairing::one) return "one";
   return pairing == FanPairing::series ? "series" : "side by side";
 }
-Json object(const Candidate& c) {
+static Json object(const Candidate& c) {
   return {{"fan", c.fan},
           {"pack", c.pack},
           {"step_up", c.step_up},
@@ -34,24 +25,24 @@ Json object(const Candidate& c) {
           {"in_time", c.in_time},
           {"enough", c.enough}};
 }
-Json object(const Place& p) {
+static Json object(const Place& p) {
   Json out = object(p.candidate);
   out["group"] = p.group;
   out["tied"] = p.tied;
   out["fails"] = p.fails;
   return out;
 }
-Json object(const LossCount& loss) {
+static Json object(const LossCount& loss) {
   return {{"why", std::string(id(loss.loss))}, {"words", std::string(words(loss.loss))}, {"count", loss.count}};
 }
-Json object(const ItemFate& item) {
+static Json object(const ItemFate& item) {
   Json out{
       {"list", item.list}, {"name", item.name}, {"place", Json()}, {"on_front", item.on_front}, {"mostly", Json()}};
   if (item.place) out["place"] = *item.place;
   if (item.mostly != Loss::none) out["mostly"] = std::string(id(item.mostly));
   return out;
 }
-Json object(const ChoiceDot& dot) {
+static Json object(const ChoiceDot& dot) {
   Json out{{"name", dot.name},
            {"to_steam", object(AnyQuantity(dot.to_steam))},
            {"light_ups", dot.light_ups},
@@ -61,15 +52,13 @@ Json object(const ChoiceDot& dot) {
   if (dot.place) out["place"] = *dot.place;
   return out;
 }
-Json object(const Serving& s) {
+static Json object(const Serving& s) {
   Json out{{"engine", s.engine}, {"with", Json()}, {"why_not", Json()}};
   if (s.with) out["with"] = object(*s.with);
   if (s.loss != Loss::none) out["why_not"] = std::string(id(s.loss));
   return out;
 }
-template <class T>
-Json list(const std::vector<T>& items);
-Json object(const UnitChoice& u) {
+static Json object(const UnitChoice& u) {
   return {{"fan", u.unit.fan_name},
           {"pack", u.unit.pack_name},
           {"step_up", u.unit.step_up_name},
@@ -80,7 +69,7 @@ Json object(const UnitChoice& u) {
           {"fewest_light_ups", u.fewest},
           {"engines", list(u.engines)}};
 }
-Json object(const EngineChoice& e) {
+static Json object(const EngineChoice& e) {
   return {{"engine", e.engine},
           {"lacking", e.lacking},
           {"tubes", e.tubes},
@@ -92,24 +81,8 @@ Json object(const EngineChoice& e) {
           {"items", list(e.items)},
           {"chart", list(choice_dots(e))}};
 }
-template <class T>
-Json list(const std::vector<T>& items) {
-  Json out = Json::array();
-  for (const T& item : items) out.push_back(object(item));
-  return out;
-}
 
-std::string cell(std::string_view text) {
-  constexpr std::string_view formula = "=+-@\t\r";  // OWASP, CSV injection
-  std::string out;
-  if (!text.empty() && formula.find(text.front()) != std::string_view::npos) out += '\'';
-  for (const char c : text) {
-    if (c == '"') out += c;
-    out += c;
-  }
-  return text.find_first_of(",\"\r\n") == std::string_view::npos ? out : '"' + out + '"';
-}
-
+namespace {
 /// Where a combination is shown.
 struct Shown {
   std::optional<std::size_t> place;
@@ -128,15 +101,15 @@ void add_engine(std::string& out, const Choice& choice, const EngineChoice& engi
   const auto shown = shown_of(engine);
   std::size_t next = 0;
   for (const Unit& u : choice.units) {
-    const std::string unit =
-        fmt::format("{},{},{},{}", cell(engine.engine), cell(u.fan_name), cell(u.pack_name), cell(u.step_up_name));
+    const std::string unit = fmt::format("{},{},{},{}", csv_text(engine.engine), csv_text(u.fan_name),
+                                         csv_text(u.pack_name), csv_text(u.step_up_name));
     const std::string mass = u.mass ? fmt::format("{}", in(*u.mass, unit::kg)) : "";
     for (std::size_t tube = 0; tube < engine.tubes.size(); ++tube) {
       const Judged& j = engine.judged[next++];
       const auto found = shown.find({u.fan, u.pairing, u.pack, u.step_up, u.lowered, tube});
       const Shown at = found == shown.end() ? Shown{} : found->second;
       const bool known = j.to_steam > 0.0 * unit::s;
-      out += fmt::format("{},{},{},{},{},{},{},{}\n", unit, cell(engine.tubes[tube]),
+      out += fmt::format("{},{},{},{},{},{},{},{}\n", unit, csv_text(engine.tubes[tube]),
                          at.place ? fmt::format("{}", *at.place) : "", at.on_front ? "yes" : "",
                          known ? fmt::format("{}", in(j.to_steam, unit::s)) : "",
                          known ? fmt::format("{}", j.light_ups) : "", mass, j.loss == Loss::none ? "" : id(j.loss));
@@ -154,7 +127,7 @@ std::string choice_json(const Choice& choice) {
                          {"engines", list(choice.engines)},
                          {"for_all", list(choice.for_all)},
                          {"shared", choice.shared}}}};
-  return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
+  return text_of(report);
 }
 
 std::string choice_csv(const Choice& choice) {

@@ -3,22 +3,26 @@
 
 namespace lumwright {
 namespace {
-bool is_number(std::string_view text) {
+bool reads_as_number(std::string_view text) {
   double x = 0.0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), x);
   return error == std::errc() && end == text.data() + text.size();
 }
+std::string quoted(const std::string& text) {
+  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+  std::string out = "\"";
+  for (const char c : text) out += c == '"' ? "\"\"" : std::string(1, c);
+  return out + '"';
+}
 }  // namespace
 
 std::string csv_cell(std::string_view text) {
+  return reads_as_number(text) ? quoted(std::string(text)) : csv_text(text);
+}
+std::string csv_text(std::string_view text) {
   constexpr std::string_view formula = "=+-@\t\r";
-  std::string out;
-  if (!text.empty() && formula.find(text.front()) != std::string_view::npos && !is_number(text)) out += '\'';
-  for (const char c : text) {
-    if (c == '"') out += c;
-    out += c;
-  }
-  return text.find_first_of(",\"\r\n") == std::string_view::npos ? out : '"' + out + '"';
+  const bool guarded = !text.empty() && formula.find(text.front()) != std::string_view::npos;
+  return quoted((guarded ? "'" : "") + std::string(text));
 }
 std::string csv_line(const std::vector<std::string>& cells) {
   std::string line;

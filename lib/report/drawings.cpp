@@ -30,12 +30,10 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   if (!solved.unit) throw NothingToMake("the description says nothing of the unit to make: see `lumwright new`");
   const auto failed = failed_geometry(assessment);
   if (!failed.empty() && !wish.draft) {
-    std::string list;
-    for (const std::string& one : failed) list += (list.empty() ? "" : ", ") + one;
     throw NotDrawn(
         fmt::format("not drawn, because these fail: {}; change the description, or take --draft to draw it all the "
                     "same, stamped DRAFT",
-                    list));
+                    fmt::join(failed, ", ")));
   }
   const std::vector<Template> parts = templates(*solved.unit, solved.build);
   if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");

@@ -5,9 +5,9 @@
 
 namespace lumwright {
 namespace {
-class Reporter {
+class FanTestReporter {
  public:
-  Reporter(const FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
+  FanTestReporter(const FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
   std::string write() {
     head();
     warnings();
@@ -113,5 +113,7 @@ class Reporter {
 };
 }  // namespace
 
-std::string fan_test_report(const FanTest& test, const TextStyle& style) { return Reporter(test, style).write(); }
+std::string fan_test_report(const FanTest& test, const TextStyle& style) {
+  return FanTestReporter(test, style).write();
+}
 }  // namespace lumwright

@@ -1,36 +1,16 @@
 #include "quantity/format.hpp"
 #include "report/fan_test.hpp"
-#include <cmath>
+#include "report/json_parts.hpp"
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
-#include <stdexcept>
 
 namespace lumwright {
-namespace {
-using Json = nlohmann::ordered_json;  // keys stay in the order they are written
-
-double finite(double x) {
-  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the fan test's JSON");
-  return x;
-}
-Json object(AnyQuantity q) { return {{"value", finite(q.si)}, {"unit", si_symbol(q.kind)}}; }
-template <class Q>
-Json object(const std::optional<Q>& q) {
-  return q ? object(AnyQuantity(*q)) : Json();
-}
-template <class Q>
-Json object(const Band<Q>& band) {
-  Json out = object(AnyQuantity(band.value));
-  out["low"] = finite(AnyQuantity(band.low).si);
-  out["high"] = finite(AnyQuantity(band.high).si);
-  return out;
-}
-Json object(const CurveBandPoint& p) {
+// Not in a namespace without a name: list() finds them by their argument.
+static Json object(const CurveBandPoint& p) {
   return {{"flow", object(AnyQuantity(p.flow))},
           {"pressure", object(Band<Pressure>{p.pressure, p.low, p.high})},
           {"beyond_readings", p.beyond}};
 }
-Json object(const TestedPoint& p) {
+static Json object(const TestedPoint& p) {
   Json out = {{"number", p.number}, {"setting", p.setting}, {"depression", object(AnyQuantity(p.depression))}};
   out["left_out"] = p.left_out.empty() ? Json() : Json(p.left_out);
   out["remarks"] = p.remarks;
@@ -45,21 +25,10 @@ Json object(const TestedPoint& p) {
   }
   return out;
 }
-Json object(const SharedError& e) {
+static Json object(const SharedError& e) {
   return {{"cause", e.cause}, {"flow", finite(e.flow)}, {"pressure", finite(e.pressure)}};
 }
-Json object(const FanTestWarning& w) { return {{"id", w.id}, {"text", w.text}, {"do", w.action}}; }
-Json object(const Assumed& a) {
-  return {{"key", a.key}, {"value", a.value},   {"band", a.band},
-          {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
-}
-template <class T>
-Json list(const std::vector<T>& items) {
-  Json out = Json::array();
-  for (const T& item : items) out.push_back(object(item));
-  return out;
-}
-}  // namespace
+static Json object(const FanTestWarning& w) { return {{"id", w.id}, {"text", w.text}, {"do", w.action}}; }
 
 std::string fan_test_json(const FanTest& test) {
   const Json report = {{"format", "lumwright/1"},
@@ -84,7 +53,7 @@ std::string fan_test_json(const FanTest& test) {
                          {"warnings", list(test.warnings)},
                          {"assumed", list(test.assumed)},
                          {"description", curve_lines(test)}}}};
-  return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
+  return text_of(report);
 }
 
 std::string fan_test_csv(const FanTest& test) {

@@ -12,20 +12,20 @@ bool has(const Assessment& a, std::string_view series) {
 }
 }  // namespace
 
-std::vector<ReportFile> report_files(const ReportData& data, const TextStyle& style,
-                                     const std::vector<Beside>& drawings) {
+std::vector<NamedText> report_files(const ReportData& data, const TextStyle& style,
+                                    const std::vector<Beside>& drawings) {
   const Assessment& a = data.assessment;
-  std::vector<ReportFile> files{{"report.html", "the report, to read", ""},
-                                {"report.md", "the same words, for a notebook", markdown_report(data, style)},
-                                {"report.json", "everything, for other programs", json_report(a)},
-                                {"checks.csv", "every check, for a spreadsheet", checks_csv(a)},
-                                {"assumed.csv", "every assumed value", assumed_csv(a)}};
+  std::vector<NamedText> files{{"report.html", "the report, to read", ""},
+                               {"report.md", "the same words, for a notebook", markdown_report(data, style)},
+                               {"report.json", "everything, for other programs", json_report(a)},
+                               {"checks.csv", "every check, for a spreadsheet", checks_csv(a)},
+                               {"assumed.csv", "every assumed value", assumed_csv(a)}};
   if (has(a, "raise")) files.push_back({"raise.csv", "the way to steam through time", trace_csv(a, "raise")});
   if (has(a, "discharge")) files.push_back({"discharge.csv", "the pack over one charge", trace_csv(a, "discharge")});
   if (data.supply) files.push_back({"light-ups.csv", "the pack, light-up after light-up", light_ups_csv(*data.supply)});
   if (data.draught) files.push_back({"draught.csv", "fan and gas path, curves", draught_csv(*data.draught)});
   std::vector<Beside> beside(drawings);
-  for (const ReportFile& file : files)
+  for (const NamedText& file : files)
     if (file.name != "report.html") beside.push_back({file.name, file.what});
   files.front().text = html_report(data, style, beside);
   return files;

@@ -1,18 +1,14 @@
 // Every text file of a report, by name: what a command writes into a folder.
 #pragma once
 #include "report/html/html.hpp"
+#include "report/named_text.hpp"
 #include <string>
 #include <vector>
 
 namespace lumwright {
-struct ReportFile {
-  std::string name;  // "report.html"
-  std::string what;
-  std::string text;
-};
 /// report.html first, then report.md, report.json, checks.csv, assumed.csv, and of what was solved raise.csv,
 /// discharge.csv, light-ups.csv, draught.csv. `drawings` are files that the caller puts beside them; the page links to
 /// all. Throws std::logic_error for a number that is not finite.
-std::vector<ReportFile> report_files(const ReportData& data, const TextStyle& style,
-                                     const std::vector<Beside>& drawings = {});
+std::vector<NamedText> report_files(const ReportData& data, const TextStyle& style,
+                                    const std::vector<Beside>& drawings = {});
 }  // namespace lumwright

@@ -1,23 +1,10 @@
 #include "report/json.hpp"
 #include "quantity/format.hpp"
-#include <cmath>
-#include <nlohmann/json.hpp>
-#include <stdexcept>
+#include "report/json_parts.hpp"
 
 namespace lumwright {
-namespace {
-using Json = nlohmann::ordered_json;  // keys stay in the order they are written
-
-double finite(double x) {
-  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the JSON report");
-  return x;
-}
-Json object(const Measure& measure) {
-  return {{"value", finite(measure.quantity.si)}, {"unit", si_symbol(measure.quantity.kind)}};
-}
-Json object(const std::optional<Measure>& measure) { return measure ? object(*measure) : Json(); }
-
-Json object(const Result& result) {
+// Not in a namespace without a name: list() finds them by their argument.
+static Json object(const Result& result) {
   const Measure* measure = std::get_if<Measure>(&result.value);
   Json out = measure != nullptr ? object(*measure) : Json{{"value", std::get<std::string>(result.value)}};
   if (result.low) out["low"] = finite(result.low->quantity.si);
@@ -25,7 +12,7 @@ Json object(const Result& result) {
   if (result.share) out["share"] = finite(*result.share);
   return out;
 }
-Json object(const Finding& f) {
+static Json object(const Finding& f) {
   Json out{{"id", f.id},
            {"title", f.title},
            {"verdict", verdict_word(f.verdict)},
@@ -39,7 +26,7 @@ Json object(const Finding& f) {
   if (f.holds) out["holds"] = finite(*f.holds);
   return out;
 }
-Json object(const Widening& w) {
+static Json object(const Widening& w) {
   return {{"key", w.key},
           {"meaning", w.meaning},
           {"share", finite(w.share)},
@@ -48,29 +35,23 @@ Json object(const Widening& w) {
           {"high", finite(w.high.quantity.si)},
           {"unit", si_symbol(w.value.quantity.kind)}};
 }
-Json object(const Narrowing& n) {
+static Json object(const Narrowing& n) {
   return {{"id", n.id},     {"of", n.of},   {"within", n.within}, {"left", finite(n.left)}, {"needs", n.needs},
           {"tool", n.tool}, {"how", n.how}, {"write", n.write},   {"source", n.source},     {"standing", n.standing}};
 }
-template <class T>
-Json list(const std::vector<T>& items);
-Json object(const Leaning& l) {
+static Json object(const Leaning& l) {
   return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};
 }
-Json object(const Bands& b) {
+static Json object(const Bands& b) {
   Json out{{"worlds", b.worlds}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
   if (b.edge_error) out["edge_error"] = finite(*b.edge_error);
   out["answers"] = list(b.leanings);
   return out;
 }
-Json object(const Assumed& a) {
-  return {{"key", a.key}, {"value", a.value},   {"band", a.band},
-          {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
-}
-Json object(const Caution& c) {
+static Json object(const Caution& c) {
   return {{"id", c.id}, {"title", c.title}, {"text", c.text}, {"authority", c.authority}};
 }
-Json object(const Series& series) {
+static Json object(const Series& series) {
   Json out = Json::object();
   for (const Series::Column& column : series.columns) {
     Json numbers = Json::array();
@@ -79,13 +60,6 @@ Json object(const Series& series) {
   }
   return out;
 }
-template <class T>
-Json list(const std::vector<T>& items) {
-  Json out = Json::array();
-  for (const T& item : items) out.push_back(object(item));
-  return out;
-}
-}  // namespace
 
 std::string json_report(const Assessment& assessment) {
   require_sound(assessment);
@@ -103,6 +77,6 @@ std::string json_report(const Assessment& assessment) {
   if (assessment.bands) report["bands"] = object(*assessment.bands);
   if (!assessment.tuned.empty())
     report["tuned"] = assessment.tuned;  // no part of the contract: only where it says something
-  return report.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";  // bytes that are no UTF-8 become U+FFFD
+  return text_of(report);
 }
 }  // namespace lumwright

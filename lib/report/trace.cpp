@@ -1,15 +1,12 @@
 #include "report/trace.hpp"
 #include "quantity/format.hpp"
 #include "report/csv.hpp"
+#include "report/json_parts.hpp"
 #include <algorithm>
-#include <cmath>
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 namespace lumwright {
 namespace {
-using Json = nlohmann::ordered_json;
-
 /// The check that knows why a series is not there.
 std::string_view told_by(std::string_view series) { return series == "raise" ? "raise.time" : "power.stop"; }
 
@@ -29,11 +26,6 @@ const Series& find(const Assessment& assessment, std::string_view name) {
                                   [name](const Series& series) { return series.name == name; });
   if (found == assessment.series.end()) refuse(assessment, name);
   return *found;
-}
-
-double finite(double x) {
-  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the trace");
-  return x;
 }
 
 /// "kg/s" becomes "kg_per_s": fit for a column's name. Nothing for a pure number.
@@ -102,6 +94,6 @@ std::string trace_json(const Assessment& assessment, std::string_view name) {
                       {"series", std::move(series)},
                       {"units", std::move(units)},
                       {"events", std::move(events)}};
-  return trace.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return text_of(trace);
 }
 }  // namespace lumwright

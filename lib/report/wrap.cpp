@@ -17,8 +17,6 @@ constexpr Span wide[] = {{0x1100, 0x115F},   {0x2E80, 0x303E},   {0x3041, 0xA4CF
                          {0xF900, 0xFAFF},   {0xFE30, 0xFE6F},   {0xFF00, 0xFF60},  {0xFFE0, 0xFFE6},
                          {0x1F300, 0x1F64F}, {0x1F900, 0x1F9FF}, {0x20000, 0x3FFFD}};
 constexpr Span no_width[] = {{0x0300, 0x036F}, {0x200B, 0x200D}, {0x20D0, 0x20FF}, {0xFE00, 0xFE0F}, {0xFEFF, 0xFEFF}};
-// Line separators, and the marks that turn the direction of writing (UAX 9).
-constexpr Span steering[] = {{0x200E, 0x200F}, {0x2028, 0x202E}, {0x2066, 0x2069}};
 
 bool within(char32_t c, std::span<const Span> spans) {
   return std::any_of(spans.begin(), spans.end(), [c](const Span& s) { return c >= s.first && c <= s.last; });
@@ -40,7 +38,6 @@ Character take_character(std::string_view& text) {
 }
 std::size_t width_of(char32_t code) { return within(code, no_width) ? 0 : within(code, wide) ? 2 : 1; }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 /// "0.25", "(17.2", "-3", "9/16", "7..9", "±0.05": something that a unit may follow.
 bool is_number(std::string_view word) {
   while (!word.empty() && !is_digit(word.front())) {
@@ -88,13 +85,7 @@ std::string legible(std::string_view text) {
   std::string spaced(text);
   for (char& c : spaced)
     if (c == '\t' || c == '\n' || c == '\r') c = ' ';
-  const std::string clean = printable(spaced);
-  std::string out;
-  for (std::string_view rest = clean; !rest.empty();) {
-    const Character c = take_character(rest);
-    if (!within(c.code, steering)) out += c.bytes;
-  }
-  return out;
+  return printable(spaced);
 }
 
 std::size_t columns(std::string_view text) {

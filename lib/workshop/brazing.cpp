@@ -6,11 +6,6 @@
 
 namespace lumwright {
 namespace {
-void require_band(const char* what, const Band<Length>& band) {
-  require_above_zero(what, band.low);
-  require_length(band.low <= band.value, what, band.value, "at least the low end of its spread");
-  require_length(band.value <= band.high, what, band.high, "in order with its spread");
-}
 bool is_iron(const data::MetalRow& metal) {
   constexpr std::string_view irons[] = {"steel", "stainless", "ferritic stainless", "cast iron", "tinplate"};
   return std::find(std::begin(irons), std::end(irons), metal.name) != std::end(irons);

@@ -2,26 +2,14 @@
 #include "data/fits.hpp"
 #include "matter/metal.hpp"
 #include "numeric/root.hpp"
-#include "quantity/errors.hpp"
 #include "workshop/measuring.hpp"
+#include "workshop/require.hpp"
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-constexpr Length none = 0.0 * mm;
-
-void require(bool holds, const char* what, Length found, const char* wanted) {
-  if (!holds || !is_finite(found)) throw ModelError(fmt::format("{} {:.6g} mm is not {}", what, in(found, mm), wanted));
-}
-void require_positive(const char* what, Length found) { require(found > none, what, found, "above zero"); }
-void require_not_negative(const char* what, Length found) { require(found >= none, what, found, "zero or more"); }
-void require_band(const char* what, const Band<Length>& band) {
-  require_positive(what, band.low);
-  require(band.low <= band.value, what, band.value, "at least the low end of its spread");
-  require(band.value <= band.high, what, band.high, "in order with its spread");
-}
+constexpr Length no_length = 0.0 * mm;
 
 void check(const FitInput& input) {
   require_band("chimney bore", input.bore);
@@ -29,12 +17,13 @@ void check(const FitInput& input) {
   require_not_negative("measuring uncertainty of the bore", input.bore_measured_within);
   require_not_negative("measuring uncertainty of the tube", input.outside_measured_within);
   require_not_negative("seam ridge", input.seam_ridge);
-  require(input.seam_ridge < 0.5 * input.bore.low, "seam ridge", input.seam_ridge, "less than half the bore");
-  if (input.chimney_wall) require_positive("chimney wall", *input.chimney_wall);
-  if (input.depth) require_positive("chimney depth", *input.depth);
-  if (input.engaged) require_positive("engaged length", *input.engaged);
-  require_positive("tube wall", input.tube_wall);
-  require(2.0 * input.tube_wall < input.outside.low, "tube wall", input.tube_wall, "thin enough to leave a bore");
+  require_length(input.seam_ridge < 0.5 * input.bore.low, "seam ridge", input.seam_ridge, "less than half the bore");
+  if (input.chimney_wall) require_above_zero("chimney wall", *input.chimney_wall);
+  if (input.depth) require_above_zero("chimney depth", *input.depth);
+  if (input.engaged) require_above_zero("engaged length", *input.engaged);
+  require_above_zero("tube wall", input.tube_wall);
+  require_length(2.0 * input.tube_wall < input.outside.low, "tube wall", input.tube_wall,
+                 "thin enough to leave a bore");
   require_not_negative("soot", input.soot);
   require_not_negative("running clearance", input.running_clearance);
 }
@@ -79,7 +68,7 @@ Area gap_area(const LeakGap& gap) {
 
 std::optional<RidgeFlat> ridge_flat(const FitInput& input, Length allowance) {
   const Length depth = input.seam_ridge + data::length_rule("flat beyond ridge").value.value;
-  if (input.seam_ridge == none || depth >= input.tube_wall) return std::nullopt;
+  if (input.seam_ridge == no_length || depth >= input.tube_wall) return std::nullopt;
   const Length wall_left = input.tube_wall - depth;
   const Area half_width_squared = depth * (input.outside.value - depth);
   return RidgeFlat{.depth = depth,
@@ -92,20 +81,20 @@ std::optional<RidgeFlat> ridge_flat(const FitInput& input, Length allowance) {
 // `allowance`: what the worst cold clearance must be, measuring uncertainty included
 Skim skim(const FitInput& input, Length allowance, bool fits) {
   const Length wanted = input.outside.high + allowance;
-  const Length off = fits || wanted <= input.bore.low ? none : wanted - input.bore.low;
+  const Length off = fits || wanted <= input.bore.low ? no_length : wanted - input.bore.low;
   const Length finish = data::length_rule("finishing cut").value.value;
   const Length rough = data::length_rule("roughing cut").value.value;
-  Skim skim{.bore = off > none ? wanted : input.bore.value,
+  Skim skim{.bore = off > no_length ? wanted : input.bore.value,
             .on_diameter = off,
-            .ridge_only = !fits && off == none,
+            .ridge_only = !fits && off == no_length,
             .roughing_cuts = off > finish ? static_cast<int>(std::ceil((off - finish) / rough)) : 0,
-            .finishing_cuts = off > none ? 1 : 0,
+            .finishing_cuts = off > no_length ? 1 : 0,
             .wall_left = std::nullopt,
             .wall_needed = std::nullopt,
             .heavy = off > data::length_rule("heavy skim").value.value};
   if (!input.chimney_wall) return skim;
   const double share = data::number_rule("wall left share").value.value;
-  skim.wall_left = *input.chimney_wall - 0.5 * off - (off > none ? 0.5 * input.bore_measured_within : none);
+  skim.wall_left = *input.chimney_wall - 0.5 * off - (off > no_length ? 0.5 * input.bore_measured_within : no_length);
   if (const auto limit = data::wall_limit(input.chimney_metal.name))
     skim.wall_needed = std::max(limit->least, share * *input.chimney_wall);
   return skim;
@@ -125,9 +114,9 @@ Length needed_clearance(const ColdNeed& need) {
 }
 
 double leak_share(const LeakGap& gap) {
-  require_positive("chimney bore", gap.bore);
-  require_positive("tube outside diameter", gap.outside);
-  require_positive("tube bore", gap.tube_bore);
+  require_above_zero("chimney bore", gap.bore);
+  require_above_zero("tube outside diameter", gap.outside);
+  require_above_zero("tube bore", gap.tube_bore);
   return gap_area(gap) / circle(gap.tube_bore);
 }
 
@@ -156,7 +145,7 @@ Fit fit(const FitInput& input) {
           .leak_area = {gap_area(gaps.value), gap_area(gaps.low), gap_area(gaps.high)},
           .leak_share = {leak_share(gaps.value), leak_share(gaps.low), leak_share(gaps.high)},
           .ridge_flat = ridge_flat(input, needed + uncertainty),
-          .skim = skim(input, needed + uncertainty, margin >= none),
+          .skim = skim(input, needed + uncertainty, margin >= no_length),
           .engagement = engagement(input, cold)};
 }
 }  // namespace lumwright

@@ -1,5 +1,6 @@
 // What every part of the workshop asks of a size before it reckons with it.
 #pragma once
+#include "quantity/band.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/quantity.hpp"
 #include <fmt/format.h>
@@ -13,5 +14,10 @@ inline void require_above_zero(const char* what, Length found) {
 }
 inline void require_not_negative(const char* what, Length found) {
   require_length(found >= 0.0 * mm, what, found, "zero or more");
+}
+inline void require_band(const char* what, const Band<Length>& band) {
+  require_above_zero(what, band.low);
+  require_length(band.low <= band.value, what, band.value, "at least the low end of its spread");
+  require_length(band.value <= band.high, what, band.high, "in order with its spread");
 }
 }  // namespace lumwright

@@ -9,7 +9,7 @@
 
 namespace lumwright {
 namespace {
-constexpr Length none = 0.0 * mm;
+constexpr Length no_arm = 0.0 * mm;
 constexpr Force newton = kg * m / s / s;
 
 void check(const Stack& stack) {
@@ -37,7 +37,7 @@ struct Balance {
 };
 Balance balance(const std::vector<StackPart>& parts) {
   Mass mass = 0.0 * g;
-  auto height = mass * none, side = mass * none;
+  auto height = mass * no_arm, side = mass * no_arm;
   for (const StackPart& part : parts) {
     mass += part.mass;
     height += part.mass * part.centre;
@@ -126,9 +126,9 @@ Stability stability(const Stack& stack) {
   const double lean = stack.clearance / stack.engaged;
   const auto offset_at = [&](Length height) -> Length { return 0.5 * stack.clearance + lean * height; };
   const Length offset = offset_at(whole.centre) + whole.off_axis;
-  const Moment at_lean = weight * (offset > none ? offset : -offset), knock = stack.push * stack.top;
+  const Moment at_lean = weight * (offset > no_arm ? offset : -offset), knock = stack.push * stack.top;
   const Moment holds = weight * std::max(stack.seat, 0.5 * stack.chimney.bore);
-  const Lean load{weight, at_lean + knock, offset > none ? offset : -offset};
+  const Lean load{weight, at_lean + knock, offset > no_arm ? offset : -offset};
   return {.mass = whole.mass,
           .centre = whole.centre,
           .lean = lean,

@@ -4,7 +4,7 @@ import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 
 const hostile = '"><img src=x onerror=alert(1)><script>alert(1)</script>&amp;\u202Egnol\n=cmd()|\'[x](javascript:alert(1)) 煙突 '
-export const hostileText = hostile.replace('\u202E', '').replace('\n', ' ') + 'x'.repeat(300)
+export const hostileText = hostile.replace('\u202E', '?').replace('\n', ' ') + 'x'.repeat(300)
 
 const fitOnly = `engine: { chimney: { bore: 17.6 mm, depth: 30 mm } }
 adapter: { tube: { outside: 17.2 mm, wall: 0.4 mm, length: 40 mm } }

@@ -22,7 +22,7 @@ int main(int argc, char** argv) {
       beside.push_back({argv[4], argv[4]});
     }
     const ReportData data = report_data(build, asked);
-    for (const ReportFile& file : report_files(data, {}, beside)) {
+    for (const NamedText& file : report_files(data, {}, beside)) {
       std::ofstream out(std::string(argv[2]) + "/" + file.name, std::ios::binary);
       out << file.text;
       if (!out.flush()) return 1;

@@ -6,7 +6,7 @@
 using namespace lumwright;
 
 namespace {
-std::string complaint(const std::string& text) {
+std::string readings_complaint(const std::string& text) {
   try {
     read_fan_readings({"r.yaml", text});
   } catch (const InputError& e) {
@@ -84,14 +84,14 @@ TEST_CASE("faults of readings, each with its place and what to write instead") {
   };
   for (const Row& row : rows) {
     CAPTURE(row.text);
-    const std::string said = complaint(row.text);
+    const std::string said = readings_complaint(row.text);
     CHECK(said.substr(0, row.expected.size()) == row.expected);
   }
-  CHECK(complaint("fan: { frmae: 50 mm }\n" + one).find("did you mean `frame`?") != std::string::npos);
+  CHECK(readings_complaint("fan: { frmae: 50 mm }\n" + one).find("did you mean `frame`?") != std::string::npos);
 }
 
 TEST_CASE("all faults in one pass") {
-  const std::string said = complaint(
+  const std::string said = readings_complaint(
       "place: { air: 16 V }\nfan: { frame: fifty, kind: radial }\nreadings:\n"
       "  - { plate: 10 mm }\n  - { plate: 10, depression: 5 mmH2O }\n  - { depression: 5 bar }\n");
   CHECK(times(said, "r.yaml:") == "7");
@@ -105,16 +105,16 @@ TEST_CASE("hostile readings are faults, nothing worse") {
         "readings:\n  - { plate: 10 mm, plate: 12 mm, depression: 5 mmH2O }\n", "\xff\xfe", "readings: []\n",
         "readings:\n  - { plate: 10 mm, holes: 1000000000000, depression: 5 mmH2O }\n"}) {
     CAPTURE(text);
-    CHECK(complaint(text).starts_with("r.yaml:"));
+    CHECK(readings_complaint(text).starts_with("r.yaml:"));
   }
   std::string many = "readings:\n";
   for (int i = 0; i < 201; ++i) many += "  - { plate: 0 mm, depression: 5 Pa }\n";
-  CHECK(complaint(many).find("expected 1 to 200 of them, got 201") != std::string::npos);
+  CHECK(readings_complaint(many).find("expected 1 to 200 of them, got 201") != std::string::npos);
 }
 
 TEST_CASE("the template names every key and reads back without a fault") {
   const std::string text = new_fan_readings();
-  CHECK(complaint(text).empty());
+  CHECK(readings_complaint(text).empty());
   for (const Key& key : list_keys<FanReadings>()) {
     CAPTURE(std::string(key.field.key));
     CHECK(text.find(std::string(key.field.key) + ":") != std::string::npos);

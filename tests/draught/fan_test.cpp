@@ -12,10 +12,12 @@ using namespace lumwright;
 
 namespace {
 FanCurve curve(std::vector<FanPoint> points) { return {FanKind::axial, 5000.0 * rpm, points, test_basis()}; }
-FanPoint at(double litres_per_second, double pascal) {
+FanPoint fan_point(double litres_per_second, double pascal) {
   return {.flow = litres_per_second * litre_per_s, .pressure = pascal * Pa};
 }
-FanCurve dipped() { return curve({at(0, 60), at(2, 30), at(4, 36), at(6, 20), at(8, 0)}); }
+FanCurve dipped() {
+  return curve({fan_point(0, 60), fan_point(2, 30), fan_point(4, 36), fan_point(6, 20), fan_point(8, 0)});
+}
 }  // namespace
 
 TEST_CASE("the similarity laws carry a fan to another speed") {
@@ -39,11 +41,11 @@ TEST_CASE("the laws agree with published families of fans within their stated to
 
 TEST_CASE("size and density enter as the laws say") {
   // ISO 5801 / AMCA 210: Q ~ n D^3, p ~ rho n^2 D^2, P ~ rho n^3 D^5. hand: 2^3, 2^2 * 0.5, 1.1^3 * 2^5 * 0.5
-  const FanPoint big = similar(at(1, 10), {.speed = 1.0, .size = 2.0, .density = 0.5});
+  const FanPoint big = similar(fan_point(1, 10), {.speed = 1.0, .size = 2.0, .density = 0.5});
   CHECK(big.flow == near(8.0 * litre_per_s, 1e-12));
   CHECK(big.pressure == near(20.0 * Pa, 1e-12));
   CHECK(shaft_power_ratio({.speed = 1.1, .size = 2.0, .density = 0.5}) == near(21.296, 1e-12));
-  CHECK_THROWS_WITH_AS(similar(at(1, 10), {.speed = 0.0, .size = 1.0, .density = 1.0}),
+  CHECK_THROWS_WITH_AS(similar(fan_point(1, 10), {.speed = 0.0, .size = 1.0, .density = 1.0}),
                        doctest::Contains("similarity ratio 0"), ModelError);
 }
 
@@ -73,7 +75,8 @@ TEST_CASE("a running fan is its curve carried along the laws, at every flow") {
 }
 
 TEST_CASE("straight data stays straight and a dip stays a dip") {
-  const FanCurve straight = curve({at(0, 40), at(3, 30), at(5, 70.0 / 3.0), at(6, 20), at(12, 0)});
+  const FanCurve straight =
+      curve({fan_point(0, 40), fan_point(3, 30), fan_point(5, 70.0 / 3.0), fan_point(6, 20), fan_point(12, 0)});
   for (double q = 0.0; q <= 12.0; q += 0.1)
     CHECK(in(straight.static_pressure(q * litre_per_s), Pa) == doctest::Approx(40.0 * (1.0 - q / 12.0)).epsilon(1e-9));
   CHECK_FALSE(straight.rises());
@@ -93,11 +96,11 @@ TEST_CASE("straight data stays straight and a dip stays a dip") {
 }
 
 TEST_CASE("two or three points are joined straight, and a sheet that stops short is carried on to free air") {
-  const FanCurve two = curve({at(0, 40), at(4, 20)});
+  const FanCurve two = curve({fan_point(0, 40), fan_point(4, 20)});
   CHECK(two.free_air() == near(8.0 * litre_per_s, 1e-12));  // hand: 20 Pa more at 5 Pa a litre per second
   CHECK(two.static_pressure(6.0 * litre_per_s) == near(10.0 * Pa, 1e-12));
   const FanCurve sheet =
-      curve_from_sheet({.kind = FanKind::axial, .speed = 5000.0 * rpm, .points = {at(0, 40), at(4, 20)}});
+      curve_from_sheet({.kind = FanKind::axial, .speed = 5000.0 * rpm, .points = {fan_point(0, 40), fan_point(4, 20)}});
   CHECK(sheet.basis().sentence.find("carried on straight") != std::string::npos);
 }
 
@@ -112,15 +115,15 @@ TEST_CASE("beyond free air the fan is a resistance, with no step and no kink") {
 }
 
 TEST_CASE("a curve that is none is refused") {
-  CHECK_THROWS_WITH_AS(curve({at(0, 40)}), "a fan curve needs two points or more", ModelError);
-  CHECK_THROWS_WITH_AS(curve({at(1, 40), at(2, 0)}),
+  CHECK_THROWS_WITH_AS(curve({fan_point(0, 40)}), "a fan curve needs two points or more", ModelError);
+  CHECK_THROWS_WITH_AS(curve({fan_point(1, 40), fan_point(2, 0)}),
                        "fan curve starts at 60.0 l/min, where it needs the pressure at zero flow", ModelError);
-  CHECK_THROWS_AS(curve({at(0, 40), at(2, 30), at(2, 10)}), ModelError);
-  CHECK_THROWS_AS(curve({at(0, 40), at(2, 0), at(3, 0)}), ModelError);
-  CHECK_THROWS_AS(curve({at(0, 40), at(2, -1)}), ModelError);
-  CHECK_THROWS_WITH_AS(curve({at(0, 40), at(2, 40)}), "fan curve ends at 40.0 Pa without falling towards free air",
-                       ModelError);
-  CHECK_THROWS_AS(curve({at(0, std::nan("")), at(2, 0)}), ModelError);
+  CHECK_THROWS_AS(curve({fan_point(0, 40), fan_point(2, 30), fan_point(2, 10)}), ModelError);
+  CHECK_THROWS_AS(curve({fan_point(0, 40), fan_point(2, 0), fan_point(3, 0)}), ModelError);
+  CHECK_THROWS_AS(curve({fan_point(0, 40), fan_point(2, -1)}), ModelError);
+  CHECK_THROWS_WITH_AS(curve({fan_point(0, 40), fan_point(2, 40)}),
+                       "fan curve ends at 40.0 Pa without falling towards free air", ModelError);
+  CHECK_THROWS_AS(curve({fan_point(0, std::nan("")), fan_point(2, 0)}), ModelError);
 }
 
 TEST_CASE("stretching a curve multiplies its ends") {

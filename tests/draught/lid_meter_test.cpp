@@ -12,24 +12,24 @@ using namespace lumwright;
 
 namespace {
 // 20 degC, 101325 Pa: ideal gas with R = 287.05 J/kgK; Sutherland (White)
-constexpr RoomAir air{.density = 1.204118 * kg_per_m3, .viscosity = 1.81332e-5 * Pa_s};
-LidPlate thin(Length hole, int holes = 1) { return {.hole = hole, .holes = holes, .thickness = 0.2 * mm}; }
+constexpr RoomAir usual_room{.density = 1.204118 * kg_per_m3, .viscosity = 1.81332e-5 * Pa_s};
+LidPlate thin_plate(Length hole, int holes = 1) { return {.hole = hole, .holes = holes, .thickness = 0.2 * mm}; }
 bool inside(double x, const Band<double>& band) { return x >= band.low && x <= band.high; }
 }  // namespace
 
 TEST_CASE("a plate of 20 mm at 5 mm of water, its coefficient stated") {
   // Hand: m = 0.60 (pi/4) d^2 sqrt(2 rho 49.03325 Pa), Q = m / rho, Re = 4 m / (pi d mu).
-  const MeteredFlow f = plate_flow(thin(20.0 * mm), 5.0 * mmH2O, air, exactly(0.60));
+  const MeteredFlow f = plate_flow(thin_plate(20.0 * mm), 5.0 * mmH2O, usual_room, exactly(0.60));
   CHECK(f.flow == near(2.04831 * g_per_s, 1e-5));
-  CHECK(f.flow / air.density == near(1.70109 * litre_per_s, 1e-5));
+  CHECK(f.flow / usual_room.density == near(1.70109 * litre_per_s, 1e-5));
   CHECK(f.reynolds == near(7191.0, 2e-4));
 }
 
 TEST_CASE("errors of the flow add up as the equation says") {
   // Hand, in quadrature: 2 % of Cd, twice 1 % of d, half of 10 % of the drop, half of 1 % of the density: 5.77 %
   const auto flow = [](double cd, double d, double p, double rho) {
-    const RoomAir room{.density = rho * air.density, .viscosity = air.viscosity};
-    return plate_flow(thin(d * 20.0 * mm), p * 50.0 * Pa, room, exactly(cd * 0.60)).flow / kg_per_s;
+    const RoomAir room{.density = rho * usual_room.density, .viscosity = usual_room.viscosity};
+    return plate_flow(thin_plate(d * 20.0 * mm), p * 50.0 * Pa, room, exactly(cd * 0.60)).flow / kg_per_s;
   };
   const double here = flow(1, 1, 1, 1), h = 1e-3;
   const double cd = 0.02 * (flow(1 + h, 1, 1, 1) / here - 1) / h, d = 0.01 * (flow(1, 1 + h, 1, 1) / here - 1) / h;
@@ -43,8 +43,8 @@ TEST_CASE("a plate in a pipe has a speed of approach, one in a wall has none") {
 }
 
 TEST_CASE("several holes pass as much as they are many, each with its own Reynolds number") {
-  const MeteredFlow one = plate_flow(thin(12.0 * mm), 30.0 * Pa, air),
-                    three = plate_flow(thin(12.0 * mm, 3), 30.0 * Pa, air);
+  const MeteredFlow one = plate_flow(thin_plate(12.0 * mm), 30.0 * Pa, usual_room),
+                    three = plate_flow(thin_plate(12.0 * mm, 3), 30.0 * Pa, usual_room);
   CHECK(three.flow == near(3.0 * one.flow, 1e-12));
   CHECK(three.reynolds == near(one.reynolds, 1e-12));
 }
@@ -55,8 +55,8 @@ TEST_CASE("the flow is solved with the coefficient of its own Reynolds number") 
       CAPTURE(d);
       CAPTURE(p);
       const LidPlate plate = {.hole = d * mm, .holes = 1, .thickness = 0.2 * mm};
-      const MeteredFlow f = plate_flow(plate, p * Pa, air);
-      CHECK(f.flow == near(orifice_flow(f.coefficient.value, circle(d * mm), air.density, p * Pa), 1e-12));
+      const MeteredFlow f = plate_flow(plate, p * Pa, usual_room);
+      CHECK(f.flow == near(orifice_flow(f.coefficient.value, circle(d * mm), usual_room.density, p * Pa), 1e-12));
       CHECK(f.coefficient.value == near(plate_coefficient(f.reynolds, 0.2 / d).value, 1e-9));
     }
 }
@@ -94,7 +94,8 @@ TEST_CASE("a thick edge passes more, and between the two nothing is sure") {
 TEST_CASE("what a jet gives back to its box") {
   // Borda and Carnot: 2 s (1 - s) of the jet's head comes back for a small share s, so s of the flow; hand value for a
   // hole of a quarter of a square box: 0.61 (pi/4) / 16
-  CHECK(jet_recovery(thin(40.0 * mm), 0.61, 160.0 * mm * 160.0 * mm) == near(0.61 * std::numbers::pi / 64.0, 1e-12));
+  CHECK(jet_recovery(thin_plate(40.0 * mm), 0.61, 160.0 * mm * 160.0 * mm) ==
+        near(0.61 * std::numbers::pi / 64.0, 1e-12));
 }
 
 TEST_CASE("pitot tube and straight tube") {
@@ -102,14 +103,14 @@ TEST_CASE("pitot tube and straight tube") {
   CHECK(pitot_velocity(0.0 * Pa, 1.2 * kg_per_m3) == 0.0 * m_per_s);
   const auto share = [](double lengths, double speed) {
     const StraightTube tube{.bore = 30.0 * mm, .length = lengths * 30.0 * mm};
-    return tube_flow(tube, speed * m_per_s, air).coefficient;
+    return tube_flow(tube, speed * m_per_s, usual_room).coefficient;
   };
   CHECK(inside(49.0 / 60.0, share(20.0, 10.0)));  // 1/7 power law: 2 n^2 / (n + 1)(2 n + 1), n = 7
   CHECK(inside(0.5, share(20.0, 0.5)));           // Poiseuille
   CHECK(inside(1.0, share(1.0, 10.0)));           // a core that no wall has slowed yet
   const StraightTube tube{.bore = 30.0 * mm, .length = 300.0 * mm};
   // hand: 0.8 10 m/s (pi/4) (30 mm)^2 1.204118
-  CHECK(tube_flow(tube, 10.0 * m_per_s, air, exactly(0.8)).flow == near(6.80909 * g_per_s, 1e-5));
+  CHECK(tube_flow(tube, 10.0 * m_per_s, usual_room, exactly(0.8)).flow == near(6.80909 * g_per_s, 1e-5));
 }
 
 TEST_CASE("a U-tube's doubt") {
@@ -121,10 +122,10 @@ TEST_CASE("a U-tube's doubt") {
 }
 
 TEST_CASE("plates that are none are refused") {
-  CHECK_THROWS_WITH_AS(plate_flow(thin(0.0 * mm), 40.0 * Pa, air), "hole of a test plate 0 m is not above zero",
-                       ModelError);
-  CHECK_THROWS_AS(plate_flow(thin(10.0 * mm, 0), 40.0 * Pa, air), ModelError);
-  CHECK_THROWS_AS(plate_flow(thin(10.0 * mm), 0.0 * Pa, air), ModelError);
-  CHECK_THROWS_AS(plate_flow(thin(0.3 * mm), 1.0 * Pa, air), ModelError);  // Reynolds number far below 200
-  CHECK_THROWS_AS(pitot_velocity(-1.0 * Pa, air.density), ModelError);
+  CHECK_THROWS_WITH_AS(plate_flow(thin_plate(0.0 * mm), 40.0 * Pa, usual_room),
+                       "hole of a test plate 0 m is not above zero", ModelError);
+  CHECK_THROWS_AS(plate_flow(thin_plate(10.0 * mm, 0), 40.0 * Pa, usual_room), ModelError);
+  CHECK_THROWS_AS(plate_flow(thin_plate(10.0 * mm), 0.0 * Pa, usual_room), ModelError);
+  CHECK_THROWS_AS(plate_flow(thin_plate(0.3 * mm), 1.0 * Pa, usual_room), ModelError);  // Reynolds number far below 200
+  CHECK_THROWS_AS(pitot_velocity(-1.0 * Pa, usual_room.density), ModelError);
 }

@@ -46,7 +46,7 @@ TEST_CASE("impossible holes are refused") {
 }
 
 namespace {
-constexpr OrificeMeter meter = {.pipe = 50.0 * mm, .hole = 25.0 * mm, .taps = Taps::corner};
+constexpr OrificeMeter corner_meter = {.pipe = 50.0 * mm, .hole = 25.0 * mm, .taps = Taps::corner};
 MeteredGas air_with(Pressure drop) {
   return {.upstream = atmosphere,
           .drop = drop,
@@ -60,15 +60,15 @@ TEST_CASE("the metered flow satisfies its own equation and rises with the drop")
   MassFlow before = 0.0 * g_per_s;
   for (double drop = 1.0; drop < 5000.0; drop *= 1.5) {
     const MeteredGas gas = air_with(drop * Pa);
-    const MassFlow flow = orifice_meter_flow(meter, gas);
+    const MassFlow flow = orifice_meter_flow(corner_meter, gas);
     CHECK(flow > before);
     before = flow;
-    const double cd = reader_harris_gallagher(meter, reynolds_tube(flow, meter.pipe, gas.viscosity));
-    const MassFlow again = orifice_flow(cd, circle(meter.hole), gas.density, gas.drop) * velocity_of_approach(meter) *
-                           orifice_expansibility(meter, gas);
+    const double cd = reader_harris_gallagher(corner_meter, reynolds_tube(flow, corner_meter.pipe, gas.viscosity));
+    const MassFlow again = orifice_flow(cd, circle(corner_meter.hole), gas.density, gas.drop) *
+                           velocity_of_approach(corner_meter) * orifice_expansibility(corner_meter, gas);
     CHECK(again == near(flow, 1e-12));
   }
-  CHECK(orifice_meter_flow(meter, air_with(0.0 * Pa)) == 0.0 * g_per_s);
+  CHECK(orifice_meter_flow(corner_meter, air_with(0.0 * Pa)) == 0.0 * g_per_s);
 }
 
 TEST_CASE("a small hole in a pipe is nearly the hole in a wall") {
@@ -81,6 +81,6 @@ TEST_CASE("a small hole in a pipe is nearly the hole in a wall") {
 TEST_CASE("meters outside their equations are refused") {
   CHECK_THROWS_AS(velocity_of_approach({.pipe = 50.0 * mm, .hole = 45.0 * mm, .taps = Taps::corner}), ModelError);
   CHECK_THROWS_AS(velocity_of_approach({.pipe = 0.0 * mm, .hole = 45.0 * mm, .taps = Taps::corner}), ModelError);
-  CHECK_THROWS_AS(orifice_expansibility(meter, air_with(30000.0 * Pa)), ModelError);
+  CHECK_THROWS_AS(orifice_expansibility(corner_meter, air_with(30000.0 * Pa)), ModelError);
   CHECK_THROWS_AS(nozzle_coefficient(NozzleThroat::point_six, 5000.0), ModelError);
 }

@@ -1,3 +1,4 @@
+#include "drawing/at.hpp"
 #include "drawing/ink.hpp"
 #include "near.hpp"
 #include <algorithm>
@@ -14,7 +15,6 @@ std::vector<std::string> words(const View& view) {
 View with(Entity entity, bool inches = false) {
   return {.name = "", .inches = inches, .entities = {std::move(entity)}};
 }
-Point at(double x, double y) { return {x * mm, y * mm}; }
 using Strings = std::vector<std::string>;
 }  // namespace
 

@@ -1,3 +1,4 @@
+#include "drawing/at.hpp"
 #include "drawing/ink.hpp"
 #include "near.hpp"
 using namespace lumwright;
@@ -19,7 +20,6 @@ Hatched measure(const Hatch& hatch) {
   }
   return out;
 }
-Point at(double x, double y) { return {x * mm, y * mm}; }
 }  // namespace
 
 TEST_CASE("hatching covers the area it is given, by lines at 45 degrees") {

@@ -1,3 +1,4 @@
+#include "drawing/at.hpp"
 #include "drawing/drawing.hpp"
 #include "near.hpp"
 #include "quantity/errors.hpp"
@@ -7,7 +8,6 @@ using namespace lumwright;
 using namespace lumwright::drawing;
 
 namespace {
-Point at(double x, double y) { return {x * mm, y * mm}; }
 View part(Entity entity) { return {.name = "part", .entities = {std::move(entity)}}; }
 Drawing drawing_of(const View& view) { return lay_out({.name = "test"}, paper("A4"), {view}, Oversize::refuse); }
 bool holds(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }

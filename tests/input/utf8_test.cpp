@@ -36,5 +36,6 @@ TEST_CASE("text for a terminal holds no control characters") {
 }
 TEST_CASE("what is shown stands in the order in which it is read") {  // Unicode UAX 9, table 1: explicit formatting
   CHECK(printable("a\u202Eb\u2066c") == "a?b?c");
-  CHECK(printable("\u2029\u202F\u2065") == "\u2029\u202F\u2065");  // their neighbours
+  CHECK(printable("a\u200Eb\u2028c\u2029d") == "a?b?c?d");
+  CHECK(printable("\u2027\u202F\u2065") == "\u2027\u202F\u2065");  // their neighbours
 }

@@ -64,7 +64,7 @@ class Tree:
         self.copy.mkdir(parents=True, exist_ok=True)
         refresh(self.copy)
         subprocess.run(["cmake", "-S", self.copy, "-B", self.build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Plain",
-                        "-DCMAKE_CXX_FLAGS=-O1 -g0", "-DLUMWRIGHT_TESTS=ON"], check=True, stdout=subprocess.DEVNULL)
+                        "-DCMAKE_CXX_FLAGS=-O1 -g0", "-DLUMWRIGHT_TESTS=ON", "-DCMAKE_UNITY_BUILD=ON"], check=True, stdout=subprocess.DEVNULL)
 
     def make(self, folders):
         done = subprocess.run(["ninja", "-C", self.build, f"-j{self.jobs}", *(f"test_{f}" for f in folders)],

@@ -12,7 +12,7 @@
 
 using namespace lumwright;
 namespace {
-Build described(const std::string& name) {
+Build build_of(const std::string& name) {
   std::ifstream in(std::string(SOURCE_DIR) + "/examples/" + name + ".yaml", std::ios::binary);
   return read_build({name + ".yaml", {std::istreambuf_iterator<char>(in), {}}});
 }
@@ -56,7 +56,7 @@ const char* const names[] = {"tarn-beck", "high-tarn-32mm", "great-fell-5in"};
 TEST_CASE("the page is well-formed, and holds nothing that runs, styles an element or is fetched") {
   for (const char* name : names) {
     CAPTURE(name);
-    const Build build = described(name);
+    const Build build = build_of(name);
     const std::string html = html_report(report_data(build), {});
     CHECK(html.starts_with("<!DOCTYPE html>\n<html lang=\"en\">"));
     CHECK(html.size() < 400'000);
@@ -90,7 +90,7 @@ TEST_CASE("the page is well-formed, and holds nothing that runs, styles an eleme
 TEST_CASE("every check, every assumed value, every source and every caution that applies is on the page, in full") {
   for (const char* name : names) {
     CAPTURE(name);
-    const Build build = described(name);
+    const Build build = build_of(name);
     const ReportData data = report_data(build);
     const std::string text = squeezed(Read(html_report(data, {})).text());
     const auto has = [&](const std::string& part) {
@@ -122,7 +122,7 @@ TEST_CASE("hostile text stays text, in the page and in the pictures") {
                                  "=cmd()|' /C calc'!A0",      "a\nb\r\n# c",
                                  "\u202Egnol \u2066x",        "煙突 Καμινάδα",
                                  "]]> --> <![CDATA[",         "&lt;b&gt; &amp;"};
-  Build build = described("tarn-beck");
+  Build build = build_of("tarn-beck");
   for (const std::string name : hostile) {
     CAPTURE(name);
     build.name.value = name;
@@ -144,7 +144,7 @@ TEST_CASE("hostile text stays text, in the page and in the pictures") {
 }
 
 TEST_CASE("the page forbids the browser everything that it does not need") {
-  const Build build = described("tarn-beck");
+  const Build build = build_of("tarn-beck");
   const std::string html = html_report(report_data(build), {});
   CHECK(html.find("default-src 'none'; style-src 'unsafe-inline'") != std::string::npos);
   CHECK(html.find("http:") == std::string::npos);
@@ -160,18 +160,18 @@ TEST_CASE("a description that says little still makes a page, which says what is
 }
 
 TEST_CASE("a number that is not finite is our mistake and never drawn") {
-  const Build build = described("tarn-beck");
+  const Build build = build_of("tarn-beck");
   ReportData data = report_data(build);
   data.draught.value->hot.path[3].pressure = std::numeric_limits<double>::quiet_NaN() * Pa;
   CHECK_THROWS_AS(html_report(data, {}), std::logic_error);
 }
 
 TEST_CASE("the same description gives the same bytes, in every system of units, fast enough to wait for") {
-  const Build build = described("tarn-beck");
+  const Build build = build_of("tarn-beck");
   const auto begin = std::chrono::steady_clock::now();
-  const std::vector<ReportFile> files = report_files(report_data(build), {});
+  const std::vector<NamedText> files = report_files(report_data(build), {});
   CHECK(std::chrono::steady_clock::now() - begin < std::chrono::seconds(1));
-  const std::vector<ReportFile> again = report_files(report_data(build), {});
+  const std::vector<NamedText> again = report_files(report_data(build), {});
   REQUIRE(files.size() == again.size());
   for (std::size_t i = 0; i < files.size(); ++i) CHECK(files[i].text == again[i].text);
   CHECK(files.front().name == "report.html");

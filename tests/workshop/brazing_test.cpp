@@ -3,12 +3,12 @@
 #include "matter/metal.hpp"
 #include "near.hpp"
 #include "quantity/errors.hpp"
+#include "workshop/off.hpp"
 #include <cmath>
 
 using namespace lumwright;
 
 namespace {
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
 BrazedJoint joint(const char* tube, const char* plate, Length hole) {
   return {.tube = exactly(20.0 * mm),
           .hole = exactly(hole),

@@ -3,6 +3,7 @@
 #include "near.hpp"
 #include "published.hpp"
 #include "quantity/errors.hpp"
+#include "workshop/off.hpp"
 #include "workshop/thread.hpp"
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@
 using namespace lumwright;
 
 namespace {
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
 FanInHand axial(Length frame) {
   return {.kind = data::FanKind::axial,
           .frame = frame,

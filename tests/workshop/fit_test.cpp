@@ -9,18 +9,18 @@
 using namespace lumwright;
 
 namespace {
-constexpr Length none = 0.0 * mm;
+constexpr Length nil = 0.0 * mm;
 
 // A 22 mm brass tube in a steel chimney, measured exactly, so that only the case at hand moves a number.
 FitInput plain() {
   return {.bore = exactly(22.22 * mm),
-          .bore_measured_within = none,
+          .bore_measured_within = nil,
           .chimney_wall = 1.6 * mm,
-          .seam_ridge = none,
+          .seam_ridge = nil,
           .depth = 40.0 * mm,
           .chimney_metal = metal("steel"),
           .outside = exactly(22.0 * mm),
-          .outside_measured_within = none,
+          .outside_measured_within = nil,
           .tube_wall = 0.3555 * mm,
           .engaged = 33.0 * mm,
           .tube_metal = metal("brass"),
@@ -44,13 +44,13 @@ TEST_CASE("the worked case of a sooty hot tube: needed cold, left hot") {
   // hand: 22.22 (1 + 11.7e-6 x 40) - 22 (1 + 19.9e-6 x 230) - 0.10 = 0.0297
   equal(result.lighting_up.clearance.value, 0.0297, 0.0001);
   equal(result.cold.value, 0.22, 1e-9);
-  CHECK(result.margin < none);  // 0.2200 against 0.2204
+  CHECK(result.margin < nil);  // 0.2200 against 0.2204
   CHECK(fit([] {
           FitInput wider = plain();
           wider.bore = exactly(22.23 * mm);
           return wider;
         }())
-            .margin > none);
+            .margin > nil);
 }
 
 TEST_CASE("a running fit that is right cold seizes when the tube alone is hot") {
@@ -59,7 +59,7 @@ TEST_CASE("a running fit that is right cold seizes when the tube alone is hot") 
   input.bore = exactly(25.0 * mm);
   input.outside = exactly(24.935 * mm);
   input.chimney_cold = degC(20);
-  input.soot = none;
+  input.soot = nil;
   const Fit result = fit(input);
   equal(result.cold.value, 0.065, 1e-9);
   equal(result.lighting_up.clearance.value, -0.0491, 0.0001);  // hand: 25 - 24.935 (1 + 19.9e-6 x 230)
@@ -79,7 +79,7 @@ TEST_CASE("clearance lost with both hot depends on the chimney's metal") {
     input.bore = exactly(25.0 * mm);
     input.outside = exactly(25.0 * mm - 1.0 * um);
     input.chimney_metal = metal(row.text("chimney"));
-    input.soot = none;
+    input.soot = nil;
     const Fit result = fit(input);
     const Length lost = result.cold.value - result.both_hot.clearance.value;
     equal(lost, in(row.quantity<Length>("loss"), mm), 0.0006);
@@ -90,7 +90,7 @@ TEST_CASE("the leak is the annulus over the tube's bore") {
   // hand: 2 D c / d^2 with mean diameter D 22, c 0.25, d 21.289: 2.43 %
   CHECK(leak_share({.bore = 22.125 * mm, .outside = 21.875 * mm, .tube_bore = 21.289 * mm}) == near(0.0243, 2e-3));
   CHECK(leak_share({.bore = 22.0 * mm, .outside = 22.0 * mm, .tube_bore = 21.0 * mm}) == 0.0);
-  CHECK_THROWS_WITH_AS(leak_share({.bore = 22.0 * mm, .outside = 22.0 * mm, .tube_bore = none}),
+  CHECK_THROWS_WITH_AS(leak_share({.bore = 22.0 * mm, .outside = 22.0 * mm, .tube_bore = nil}),
                        "tube bore 0 mm is not above zero", ModelError);
   const Fit result = fit(plain());
   CHECK(result.leak_area.value == near(7.6407 * mm2, 1e-5));  // hand: pi / 4 (22.22^2 - 22^2)
@@ -127,9 +127,9 @@ TEST_CASE("a seam ridge narrows the bore by its height, and a flat on the tube g
   equal(ridged.ridge_flat->wall_left, 0.55, 1e-9);
   CHECK(ridged.ridge_flat->strong_enough);
   equal(ridged.ridge_flat->margin, in(clean.margin, mm), 1e-4);  // the needed clearance does not hang on the bore
-  CHECK(ridged.margin < none);
+  CHECK(ridged.margin < nil);
   CHECK(ridged.skim.ridge_only);
-  CHECK(ridged.skim.on_diameter == none);
+  CHECK(ridged.skim.on_diameter == nil);
   input.tube_wall = 0.356 * mm;
   CHECK(!fit(input).ridge_flat->strong_enough);
   input.tube_wall = 0.34 * mm;  // the flat would cut through
@@ -142,7 +142,7 @@ TEST_CASE("a bore skimmed to the size asked for accepts the tube with nothing to
   input.bore_measured_within = 0.02 * mm;
   input.outside_measured_within = 0.005 * mm;
   const Fit tight = fit(input);
-  REQUIRE(tight.skim.on_diameter > none);
+  REQUIRE(tight.skim.on_diameter > nil);
   // hand: 22 + 0.22040 + sqrt(0.02^2 + 0.005^2) = 22.24101; less 21.88 = 0.36101
   equal(tight.skim.bore, 22.2410, 0.0001);
   equal(tight.skim.on_diameter, 0.3610, 0.0001);
@@ -211,8 +211,8 @@ TEST_CASE("sizes and temperatures that no fit can have are refused by name") {
   refused([](FitInput& i) { i.tube_wall = 11.0 * mm; }, "tube wall 11 mm is not thin enough to leave a bore");
   refused([](FitInput& i) { i.seam_ridge = 12.0 * mm; }, "seam ridge 12 mm is not less than half the bore");
   refused([](FitInput& i) { i.soot = -0.1 * mm; }, "soot -0.1 mm is not zero or more");
-  refused([](FitInput& i) { i.depth = none; }, "chimney depth 0 mm is not above zero");
-  refused([](FitInput& i) { i.engaged = none; }, "engaged length 0 mm is not above zero");
+  refused([](FitInput& i) { i.depth = nil; }, "chimney depth 0 mm is not above zero");
+  refused([](FitInput& i) { i.engaged = nil; }, "engaged length 0 mm is not above zero");
   refused([](FitInput& i) { i.tube_hot = degC(1000); },
           "brass temperature 1000 degC is not between -50.0 degC and 915 degC");
 }

@@ -4,15 +4,12 @@
 #include "published.hpp"
 #include "quantity/errors.hpp"
 #include "workshop/edges.hpp"
+#include "workshop/off.hpp"
 #include <cmath>
 #include <numbers>
 #include <random>
 
 using namespace lumwright;
-
-namespace {
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
-}  // namespace
 
 TEST_CASE("hole circles are the factors that handbooks print") {
   int found = 0;

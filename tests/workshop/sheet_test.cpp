@@ -4,6 +4,7 @@
 #include "quantity/errors.hpp"
 #include "workshop/box_development.hpp"
 #include "workshop/grommet.hpp"
+#include "workshop/off.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <cmath>
 #include <numbers>
@@ -12,7 +13,6 @@
 using namespace lumwright;
 
 namespace {
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
 SquareBox tin() {
   return {.width = 60.0 * mm,
           .length = 80.0 * mm,

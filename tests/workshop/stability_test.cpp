@@ -6,6 +6,7 @@
 #include "published.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/text.hpp"
+#include "workshop/off.hpp"
 #include "workshop/plane.hpp"
 #include "workshop/solids.hpp"
 #include <algorithm>
@@ -17,7 +18,6 @@ using namespace lumwright;
 
 namespace {
 constexpr Force newton = kg * m / s / s;
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
 Stack stack() {
   return {.parts = {{"fan", 100.0 * g, 90.0 * mm, 0.0 * mm}, {"box", 100.0 * g, 30.0 * mm, 0.0 * mm}},
           .engaged = 30.0 * mm,

@@ -3,6 +3,7 @@
 #include "near.hpp"
 #include "published.hpp"
 #include "quantity/errors.hpp"
+#include "workshop/off.hpp"
 #include "workshop/thread_hold.hpp"
 #include <cmath>
 #include <set>
@@ -10,7 +11,6 @@
 using namespace lumwright;
 
 namespace {
-double off(Length a, Length b) { return std::abs(in(a - b, mm)); }
 TappedPlate plate(const char* name, Length thickness, const char* metal) {
   return {.thread = thread(name), .plate = thickness, .metal = metal, .screw_over_metal = 1.0};
 }

@@ -6,7 +6,7 @@ namespace {
 // Half a millimetre is what a U-tube can be read to: below four times that the reading says little.
 constexpr Pressure readable = 2.0 * mmH2O;
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_draught_cold(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
@@ -34,6 +34,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check draught_cold() {
-  return {"draught.cold", "The cold test", "What should a U-tube read before the fire is lit?", 110, judge};
+  return {"draught.cold", "The cold test", "What should a U-tube read before the fire is lit?", 110,
+          judge_draught_cold};
 }
 }  // namespace lumwright

@@ -25,7 +25,7 @@ std::string how(const Solved& solved) {
                      say(solved, solved.draught->hot->static_pressure),
                      say(solved, solved.draught->hot_flow.fan_volume));
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_draught_flow(const Solved& solved) {
   if (!solved.draught)
     return unsolved(solved.draught, "shorten or widen the gas path, or take a fan with more pressure");
   const SolvedDraught& d = *solved.draught;
@@ -52,6 +52,7 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check draught_flow() {
   return {"draught.flow", "Air through the fire",
-          "How much air does the fan draw through the engine, and where does its pressure go?", 100, judge};
+          "How much air does the fan draw through the engine, and where does its pressure go?", 100,
+          judge_draught_flow};
 }
 }  // namespace lumwright

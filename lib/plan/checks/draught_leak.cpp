@@ -3,10 +3,10 @@
 
 namespace lumwright {
 namespace {
-constexpr double usual = 0.05,
+constexpr double usual_leak = 0.05,
                  heavy = 0.15;  // estimates: below the first nobody notices, above the second it costs minutes
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_draught_leak(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow& hot = solved.draught->hot_flow;
   if (!solved.draught->path.annulus) return std::nullopt;
@@ -14,7 +14,7 @@ std::optional<Finding> judge(const Solved& solved) {
   Finding f;
   f.value = Measure{AnyQuantity(share), "%"};
   f.limit = Measure{AnyQuantity(heavy), "%"};
-  f.verdict = share <= usual ? Verdict::pass : share <= heavy ? Verdict::watch : Verdict::fail;
+  f.verdict = share <= usual_leak ? Verdict::pass : share <= heavy ? Verdict::watch : Verdict::fail;
   f.why = fmt::format(
       "{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire",
       say(solved, hot.annulus), percent(share, 2));
@@ -37,6 +37,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check draught_leak() {
   return {"draught.leak", "Air that leaks in round the tube",
-          "How much of the draught does the gap round the tube waste?", 140, judge};
+          "How much of the draught does the gap round the tube waste?", 140, judge_draught_leak};
 }
 }  // namespace lumwright

@@ -14,7 +14,7 @@ std::string why(const Solved& solved, const Duty& duty) {
   (void)solved;
   return at + ", clear of stall";
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_draught_steady(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.draught->hot) return std::nullopt;  // the flow was measured: there is no fan to judge
   const Duty& duty = *solved.draught->hot;
@@ -45,6 +45,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check draught_steady() {
   return {"draught.steady", "Is the fan steady there",
-          "Does the fan work in its stalled region, or at one of several points?", 120, judge};
+          "Does the fan work in its stalled region, or at one of several points?", 120, judge_draught_steady};
 }
 }  // namespace lumwright

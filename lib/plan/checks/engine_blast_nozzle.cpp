@@ -8,7 +8,7 @@ Term written(std::string_view symbol, std::string_view meaning, std::string_view
   return {
       std::string(symbol), std::string(meaning), {AnyQuantity(*given), given.unit}, std::string(key) + " (written)"};
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
   const part::Cylinders& cylinders = solved.build.engine.cylinders;
   if (!cylinders.count && !cylinders.bore && !cylinders.blast_nozzle) return std::nullopt;
   std::vector<std::string> missing;
@@ -43,6 +43,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check engine_blast_nozzle() {
-  return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?", 600, judge};
+  return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?", 600,
+          judge_engine_blast_nozzle};
 }
 }  // namespace lumwright

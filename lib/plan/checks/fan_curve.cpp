@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fan_curve(const Solved& solved) {
   if (solved.draught && solved.draught->measured && !solved.fan) return std::nullopt;
   if (!solved.fan) return unsolved(solved.fan);
   const SolvedFan& fan = *solved.fan;
@@ -52,6 +52,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fan_curve() {
   return {"fan.curve", "Can the fan's curve be believed",
-          "Is the fan curve measured, and is it possible for that size and speed?", 150, judge};
+          "Is the fan curve measured, and is it possible for that size and speed?", 150, judge_fan_curve};
 }
 }  // namespace lumwright

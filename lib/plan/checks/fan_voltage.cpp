@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fan_voltage(const Solved& solved) {
   if (!solved.fan || !solved.supply) return solved.fan ? unsolved(solved.supply) : unsolved(solved.fan);
   const MotorLaw& motor = *solved.fan->motor;
   const SupplyState& start = solved.supply->start;
@@ -40,6 +40,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fan_voltage() {
-  return {"fan.voltage", "Voltage at the fan", "Does the fan start, and is it spared too much voltage?", 300, judge};
+  return {"fan.voltage", "Voltage at the fan", "Does the fan start, and is it spared too much voltage?", 300,
+          judge_fan_voltage};
 }
 }  // namespace lumwright

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fire_bed_lift(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const Pressure lifts = bed_lifting_pressure(*d.path.bed, *d.fuel_piece);
@@ -29,6 +29,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fire_bed_lift() {
-  return {"fire.bed_lift", "Does the draught lift the fire", "Does the gas carry the bed's own weight?", 130, judge};
+  return {"fire.bed_lift", "Does the draught lift the fire", "Does the gas carry the bed's own weight?", 130,
+          judge_fire_bed_lift};
 }
 }  // namespace lumwright

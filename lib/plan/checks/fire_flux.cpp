@@ -7,7 +7,7 @@ namespace lumwright {
 namespace {
 constexpr double advised = 0.7;  // of the flux that floats a lump: beyond, the bed dances and burns into holes
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fire_flux(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const Temperature glow = data::glowing_bed().temperature.value;
@@ -35,6 +35,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fire_flux() {
   return {"fire.flux", "Air through each area of grate", "Does the air float the lumps, or make the bed dance?", 132,
-          judge};
+          judge_fire_flux};
 }
 }  // namespace lumwright

@@ -21,7 +21,7 @@ Speeds speeds(const SolvedDraught& d) {
           .over_bed = hot.tubes / (gas * d.path.grate->area),
           .in_tubes = hot.tubes / (in_tubes * (1.0 * tubes.count) * circle(tubes.each.bore))};
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const Speeds gas = speeds(d);
@@ -58,6 +58,6 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fire_sparks() {
-  return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", 137, judge};
+  return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", 137, judge_fire_sparks};
 }
 }  // namespace lumwright

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
@@ -39,6 +39,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fire_top_up() {
   return {"fire.top_up", "How often to top up the fire", "Does the fire last until the engine's own blower takes over?",
-          135, judge};
+          135, judge_fire_top_up};
 }
 }  // namespace lumwright

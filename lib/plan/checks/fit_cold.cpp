@@ -3,14 +3,14 @@
 
 namespace lumwright {
 namespace {
-std::string remedy(const Solved& solved) {
+std::string change_of_tube(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
   if (fit.cold.value <= 0.0 * mm)
     return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
   return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
                      say(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "adapter.tube.outside", 2));
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_cold(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
@@ -23,7 +23,7 @@ std::optional<Finding> judge(const Solved& solved) {
       "the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
       say(solved, fit.cold.value, "engine.chimney.bore"), say(solved, fit.needed, "engine.chimney.bore"),
       say(solved, fit.uncertainty, "engine.chimney.bore", 2));
-  if (f.verdict != Verdict::pass) f.action = remedy(solved);
+  if (f.verdict != Verdict::pass) f.action = change_of_tube(solved);
   f.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
   f.standing = "derived";
   f.formula = "c_need = d (a_t dT_t - a_b dT_b) + 2 s + c_run; accept when D - d - ridge - U >= c_need";
@@ -42,6 +42,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fit_cold() {
   return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?", 500,
-          judge};
+          judge_fit_cold};
 }
 }  // namespace lumwright

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   if (!fit.engagement) {
@@ -43,6 +43,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fit_engaged() {
   return {"fit.engaged", "How far the tube goes in", "Does enough of the tube stand in the chimney to hold the fan?",
-          540, judge};
+          540, judge_fit_engaged};
 }
 }  // namespace lumwright

@@ -7,7 +7,7 @@ Verdict judged(Length gap, Length running) {
   return gap < 0.0 * mm ? Verdict::fail : gap < running ? Verdict::watch : Verdict::pass;
 }
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_hot(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
@@ -45,6 +45,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fit_hot() {
   return {"fit.hot", "Tube in the chimney, hot",
-          "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", 510, judge};
+          "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", 510, judge_fit_hot};
 }
 }  // namespace lumwright

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_leak(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   const auto& rule = data::number_rule("leak share");
@@ -31,6 +31,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check fit_leak() {
   return {"fit.leak", "The ring round the tube", "Is the gap round the tube small against the tube's own bore?", 530,
-          judge};
+          judge_fit_leak};
 }
 }  // namespace lumwright

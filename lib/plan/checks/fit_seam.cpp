@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_seam(const Solved& solved) {
   if (!solved.fit || !solved.fit->fit.ridge_flat) return std::nullopt;
   const RidgeFlat& flat = *solved.fit->fit.ridge_flat;
   const bool fits_as_it_is = solved.fit->fit.margin >= 0.0 * mm;
@@ -31,6 +31,6 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check fit_seam() {
-  return {"fit.seam", "The weld seam", "Does a seam inside the chimney keep the tube out?", 560, judge};
+  return {"fit.seam", "The weld seam", "Does a seam inside the chimney keep the tube out?", 560, judge_fit_seam};
 }
 }  // namespace lumwright

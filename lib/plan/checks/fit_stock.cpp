@@ -18,7 +18,7 @@ std::string own_skim(const Solved& solved, const Skim& skim) {
                      say(solved, skim.on_diameter, "engine.chimney.bore", 2),
                      say(solved, *skim.wall_left, "engine.chimney.wall"), enough ? "which is enough" : "too little");
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_fit_stock(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const SolvedFit& fit = *solved.fit;
   const bool fits = fit.fit.margin >= 0.0 * mm;
@@ -50,7 +50,7 @@ Check fit_stock() {
           "Stock tubes for this chimney",
           "Which tubes off the shelf would fit, and what skim would each need?",
           550,
-          judge,
+          judge_fit_stock,
           nullptr,
           false};
 }

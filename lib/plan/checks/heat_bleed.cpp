@@ -79,7 +79,7 @@ std::string advice(const Case& c, std::string& why) {
   if (const auto enough = drill(c, c.limit, why)) return *enough;
   return instead(c);
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
   const SolvedDraught& d = *solved.draught;
   const Temperature room = d.ambient.temperature, limit = solved.fan->gas_limit;
@@ -130,7 +130,7 @@ bool holds(const Solved& solved) {
 }  // namespace
 
 Check heat_bleed() {
-  return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?",
-          205,          judge,         holds};
+  return {"heat.bleed", "Bleed holes",    "How much cool air must join the gas, and what does that cost?",
+          205,          judge_heat_bleed, holds};
 }
 }  // namespace lumwright

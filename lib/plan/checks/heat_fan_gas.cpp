@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::string remedy(const Solved& solved, Temperature limit) {
+std::string cooler_fan(const Solved& solved, Temperature limit) {
   const SolvedDraught& d = *solved.draught;
   const PathFlow& hot = d.hot_flow;
   if (limit <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
@@ -32,7 +32,7 @@ std::string on_the_way(const Solved& solved, Temperature limit) {
                         say(solved, *passed, "want.steam_within"));
   return text;
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.fan) return std::nullopt;
   const PathFlow& hot = solved.draught->hot_flow;
@@ -45,7 +45,7 @@ std::optional<Finding> judge(const Solved& solved) {
                       say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));
   f.why += on_the_way(solved, limit);
-  if (f.verdict != Verdict::pass) f.action = remedy(solved, limit);
+  if (f.verdict != Verdict::pass) f.action = cooler_fan(solved, limit);
   f.source = "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
   f.standing = "estimate";
   f.formula = "T_fan = mix(cooled gas, bleed); cooled = T_a + (T - T_a) exp(-NTU) in the tube, / (1 + NTU) in the box";
@@ -60,6 +60,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check heat_fan_gas() {
-  return {"heat.fan_gas", "How hot the fan gets", "Is the gas at the fan within what the fan stands?", 200, judge};
+  return {"heat.fan_gas", "How hot the fan gets", "Is the gas at the fan within what the fan stands?", 200,
+          judge_heat_fan_gas};
 }
 }  // namespace lumwright

@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_heat_joint(const Solved& solved) {
   const Text& written = solved.build.adapter.joint;
   if (solved.draught && !solved.draught->path.adapter && !written) return std::nullopt;
   if (!written) return lacking({"adapter.joint"});
@@ -34,5 +34,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }
 }  // namespace
 
-Check heat_joint() { return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", 210, judge}; }
+Check heat_joint() {
+  return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", 210, judge_heat_joint};
+}
 }  // namespace lumwright

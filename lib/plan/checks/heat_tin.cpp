@@ -8,7 +8,7 @@ namespace {
 bool of_tinplate(const part::Box& box) {
   return box.material ? metal(*box.material).name == "tinplate" : box.diameter || box.height || box.sheet;
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_heat_tin(const Solved& solved) {
   const part::Box& box = solved.build.adapter.box;
   if (!of_tinplate(box)) return std::nullopt;
   if (!solved.draught) return unsolved(solved.draught);
@@ -45,5 +45,5 @@ std::optional<Finding> judge(const Solved& solved) {
 }
 }  // namespace
 
-Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", 212, judge}; }
+Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", 212, judge_heat_tin}; }
 }  // namespace lumwright

@@ -26,7 +26,7 @@ std::string say_one(const Solved& solved, const Metal& one) {
       "{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has, "adapter.flange.outside"),
       say(solved, one.left.least, "adapter.flange.outside"), say(solved, one.left.prefer, "adapter.flange.outside"));
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_make_flange(const Solved& solved) {
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
   const MadeFlange& flange = *solved.unit->flange;
   const std::vector<Metal> all = metal_left(flange);
@@ -61,8 +61,8 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check make_flange() {
-  return {
-      "make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?", 610, judge, nullptr,
-      false};
+  return {"make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?",
+          610,           judge_make_flange,     nullptr,
+          false};
 }
 }  // namespace lumwright

@@ -37,7 +37,7 @@ std::optional<Finding> must_be_measured(const MadeFan& fan) {
   }
   return f;
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_make_lid(const Solved& solved) {
   if (!solved.unit || !solved.unit->box || !solved.unit->fan) return std::nullopt;
   const MadeBox& box = *solved.unit->box;
   const auto lid = lid_holes(*solved.unit->fan);
@@ -70,8 +70,8 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check make_lid() {
-  return {
-      "make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?", 630, judge, nullptr,
-      false};
+  return {"make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?",
+          630,        judge_make_lid,       nullptr,
+          false};
 }
 }  // namespace lumwright

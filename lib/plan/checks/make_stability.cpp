@@ -9,7 +9,7 @@ std::string chimney_words(const ChimneyLoad& load) {
   return fmt::format("; a knock on top, as heavy as half a kilogram, strains the chimney to 1/{} of what it stands hot",
                      format_number(*load.reserve, 2));
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_make_stability(const Solved& solved) {
   if (!solved.unit) return std::nullopt;
   const FanUnit& unit = *solved.unit;
   if (!unit.stability) {
@@ -53,7 +53,7 @@ Check make_stability() {
           "The stack on the chimney",
           "Does the fan unit stand well on its chimney?",
           640,
-          judge,
+          judge_make_stability,
           nullptr,
           false};
 }

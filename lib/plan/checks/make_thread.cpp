@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_make_thread(const Solved& solved) {
   if (!solved.unit.impossible.empty()) return unsolved(solved.unit);
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
   const MadeFlange& flange = *solved.unit->flange;
@@ -36,7 +36,8 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check make_thread() {
-  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?", 620, judge, nullptr,
+  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?",
+          620,           judge_make_thread,       nullptr,
           false};
 }
 }  // namespace lumwright

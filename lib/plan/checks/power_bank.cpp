@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_bank(const Solved& solved) {
   if (!solved.supply || !solved.supply->pack_input.cell.bank) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const data::BankOutput& bank = *s.pack_input.cell.bank;
@@ -33,6 +33,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check power_bank() {
   return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?", 405,
-          judge};
+          judge_power_bank};
 }
 }  // namespace lumwright

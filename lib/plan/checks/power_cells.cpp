@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_cells(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const Current one_hour = s.pack_input.capacity / hour,
@@ -29,6 +29,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_cells() {
-  return {"power.cells", "Current from the cells", "Can cells of this kind give that current for long?", 380, judge};
+  return {"power.cells", "Current from the cells", "Can cells of this kind give that current for long?", 380,
+          judge_power_cells};
 }
 }  // namespace lumwright

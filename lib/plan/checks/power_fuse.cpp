@@ -11,7 +11,7 @@ const data::FuseRule& strict_rule() {
     if (rule.continuous < least->continuous) least = &rule;
   return *least;
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_fuse(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank)
     return std::nullopt;  // a power bank limits its own current
   const SolvedSupply& s = *solved.supply;
@@ -51,6 +51,6 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_fuse() {
-  return {"power.fuse", "The fuse", "Does the fuse carry the load and open on a short?", 390, judge};
+  return {"power.fuse", "The fuse", "Does the fuse carry the load and open on a short?", 390, judge_power_fuse};
 }
 }  // namespace lumwright

@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_leads(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const SolvedSupply& s = *solved.supply;
   const part::LeadsPart& leads = solved.build.supply.leads;
@@ -26,5 +26,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }
 }  // namespace
 
-Check power_leads() { return {"power.leads", "The wires", "Do the wires lose too much voltage?", 400, judge}; }
+Check power_leads() {
+  return {"power.leads", "The wires", "Do the wires lose too much voltage?", 400, judge_power_leads};
+}
 }  // namespace lumwright

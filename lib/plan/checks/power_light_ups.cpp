@@ -14,7 +14,7 @@ std::vector<Term> working(const Solved& solved, int count) {
           computed(solved, "t_each", "one light-up", solved.light_up, "want.steam_within"),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_light_ups(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply, "more or better cells, or a fan that asks less");
   const SolvedSupply& s = *solved.supply;
   const int count = light_ups(s.run.runtime, solved.light_up);
@@ -39,6 +39,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_light_ups() {
-  return {"power.light_ups", "Light-ups on one charge", "Does one charge last for the light-ups you want?", 310, judge};
+  return {"power.light_ups", "Light-ups on one charge", "Does one charge last for the light-ups you want?", 310,
+          judge_power_light_ups};
 }
 }  // namespace lumwright

@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_pass_through(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up || !solved.supply->start.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   if (!s.start.step_up->passes_through) return std::nullopt;
@@ -27,6 +27,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check power_pass_through() {
   return {"power.pass_through", "Pack above the step-up's output",
-          "Is the pack's voltage above what the step-up is set to?", 355, judge};
+          "Is the pack's voltage above what the step-up is set to?", 355, judge_power_pass_through};
 }
 }  // namespace lumwright

@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_sag(const Solved& solved) {
   if (!solved.supply || !solved.supply->end || solved.supply->feed.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const double speed = s.end->speed / s.start.speed, pressure = speed * speed;
@@ -27,6 +27,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_sag() {
-  return {"power.sag", "Does the fan slow down", "How much draught is lost as the pack runs down?", 415, judge};
+  return {"power.sag", "Does the fan slow down", "How much draught is lost as the pack runs down?", 415,
+          judge_power_sag};
 }
 }  // namespace lumwright

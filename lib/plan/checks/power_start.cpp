@@ -4,7 +4,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_start(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const SolvedSupply& s = *solved.supply;
   const auto& electrics = data::fan_electrics();
@@ -33,6 +33,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_start() {
-  return {"power.start", "Can the pack start the fan", "Has the pack power in hand for the starting fan?", 360, judge};
+  return {"power.start", "Can the pack start the fan", "Has the pack power in hand for the starting fan?", 360,
+          judge_power_start};
 }
 }  // namespace lumwright

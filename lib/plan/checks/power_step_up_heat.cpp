@@ -5,7 +5,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   if (!s.module) return lacking({"supply.step_up.module"});
@@ -35,6 +35,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_step_up_heat() {
-  return {"power.step_up_heat", "Heat in the step-up", "Does the converter board stay cool enough?", 350, judge};
+  return {"power.step_up_heat", "Heat in the step-up", "Does the converter board stay cool enough?", 350,
+          judge_power_step_up_heat};
 }
 }  // namespace lumwright

@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
   if (!solved.supply) return solved.build.supply.step_up.output ? std::optional(unsolved(solved.supply)) : std::nullopt;
   const SolvedSupply& s = *solved.supply;
   if (!s.feed.step_up) return std::nullopt;
@@ -34,6 +34,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check power_step_up_input() {
   return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?", 330,
-          judge};
+          judge_power_step_up_input};
 }
 }  // namespace lumwright

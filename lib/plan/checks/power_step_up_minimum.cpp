@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const StepUp& step_up = *s.feed.step_up;
@@ -32,6 +32,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check power_step_up_minimum() {
   return {"power.step_up_minimum", "Pack against the step-up's least input",
-          "Can the pack sink below what the step-up needs?", 340, judge};
+          "Can the pack sink below what the step-up needs?", 340, judge_power_step_up_minimum};
 }
 }  // namespace lumwright

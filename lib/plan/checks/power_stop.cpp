@@ -16,7 +16,7 @@ std::string told(StopReason reason) {
   }
   return "";
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_stop(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const Run& run = solved.supply->run;
   Finding f;
@@ -45,6 +45,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_stop() {
-  return {"power.stop", "What ends the run", "Why does the fan stop, and how much charge is left then?", 320, judge};
+  return {"power.stop", "What ends the run", "Why does the fan stop, and how much charge is left then?", 320,
+          judge_power_stop};
 }
 }  // namespace lumwright

@@ -6,7 +6,7 @@ namespace lumwright {
 namespace {
 constexpr Duration month = 30.0 * 24.0 * hour;
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_storage(const Solved& solved) {
   if (!solved.supply) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
@@ -28,6 +28,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_storage() {
-  return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", 410, judge};
+  return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", 410,
+          judge_power_storage};
 }
 }  // namespace lumwright

@@ -3,7 +3,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
   if (!solved.supply || !solved.supply->with_weak_cell) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
@@ -35,6 +35,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check power_weak_cell() {
-  return {"power.weak_cell", "Weakest cell", "Is a weaker cell driven backwards before the run ends?", 370, judge};
+  return {"power.weak_cell", "Weakest cell", "Is a weaker cell driven backwards before the run ends?", 370,
+          judge_power_weak_cell};
 }
 }  // namespace lumwright

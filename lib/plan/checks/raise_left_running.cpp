@@ -8,7 +8,7 @@ const RaiseEvent* last_reached(const Raise& raise) {
   const RaiseEvent* working = raise.find(RaiseEventKind::working);
   return working ? working : raise.find(RaiseEventKind::own_blower);
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_raise_left_running(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   const RaiseEvent* event = last_reached(r.raise);
@@ -49,6 +49,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check raise_left_running() {
-  return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?", 230, judge};
+  return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?", 230,
+          judge_raise_left_running};
 }
 }  // namespace lumwright

@@ -7,7 +7,7 @@ namespace lumwright {
 namespace {
 constexpr double most = 0.95;  // of the boiler: above, water goes over with the steam
 
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   const bool working = r.input.working.has_value();
@@ -36,6 +36,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check raise_swelling() {
-  return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?", 225, judge};
+  return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?", 225,
+          judge_raise_swelling};
 }
 }  // namespace lumwright

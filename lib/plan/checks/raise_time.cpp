@@ -36,7 +36,7 @@ std::vector<Term> working(const Solved& solved) {
   }
   return terms;
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_raise_time(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
   const SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
@@ -80,6 +80,7 @@ std::optional<Finding> judge(const Solved& solved) {
 }  // namespace
 
 Check raise_time() {
-  return {"raise.time", "Minutes to steam", "How long from cold until the engine's own blower takes over?", 90, judge};
+  return {"raise.time", "Minutes to steam", "How long from cold until the engine's own blower takes over?", 90,
+          judge_raise_time};
 }
 }  // namespace lumwright

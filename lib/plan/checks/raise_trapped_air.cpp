@@ -5,7 +5,7 @@
 
 namespace lumwright {
 namespace {
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   const bool own = r.input.own_blower.has_value();
@@ -39,6 +39,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check raise_trapped_air() {
   return {"raise.trapped_air", "Air left in the boiler", "What does the gauge show if the air is not let out?", 220,
-          judge};
+          judge_raise_trapped_air};
 }
 }  // namespace lumwright

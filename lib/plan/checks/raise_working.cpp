@@ -17,7 +17,7 @@ void not_reached(const Solved& solved, Finding& f) {
   f.verdict = taken_over ? Verdict::pass : Verdict::watch;
   if (!taken_over) f.action = "a fan that draws more air, a fuller pack, or less water to heat";
 }
-std::optional<Finding> judge(const Solved& solved) {
+std::optional<Finding> judge_raise_working(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
   const SolvedRaise& r = *solved.raise;
   if (!r.input.working) return lacking({"engine.boiler.working"});
@@ -46,6 +46,6 @@ std::optional<Finding> judge(const Solved& solved) {
 
 Check raise_working() {
   return {"raise.working", "Minutes to working pressure", "How long until the boiler stands at working pressure?", 95,
-          judge};
+          judge_raise_working};
 }
 }  // namespace lumwright

@@ -55,7 +55,7 @@ void note_both(Plot& plot, const DraughtCurves& c, const Axes& axes) {
   plot.note(point(c.hot.at), "alight: " + at(c.hot.at, axes), "label strong halo");
   plot.note(point(c.cold.at), "cold: " + at(c.cold.at, axes), "label strong halo");
 }
-void draw(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+void draw_draught(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   const std::vector<Key> legend_keys = keys(c);
@@ -63,7 +63,7 @@ void draw(const ReportData& data, const TextStyle& style, Tag parent, const Abou
   Figure figure(parent, about, width, legend_top + legend_height(legend_keys, width));
   const Axis x{{0.0, axes.flow(c.widest)}, "flow at the fan, " + axes.flow.symbol(), figure.narrow() ? 4 : 7};
   const Axis y{{0.0, axes.pressure(c.highest)}, "suction, " + axes.pressure.symbol(), figure.narrow() ? 4 : 6};
-  Plot plot(figure, {46.0, 24.0, width - 10.0, 24.0 + height}, x, y);
+  Plot plot(figure, {axis_margin, 24.0, width - 10.0, 24.0 + height}, x, y);
   if (c.stall) draw_stall(plot, *c.stall, axes);
   plot.band(slices(c.fan_band, axes, 2.0 * c.highest), "band hot");
   plot.band(slices(c.path_band, axes, 2.0 * c.highest), "band hot");
@@ -74,7 +74,7 @@ void draw(const ReportData& data, const TextStyle& style, Tag parent, const Abou
   note_both(plot, c, axes);
   legend(figure, legend_keys, 0.0, legend_top, width);
 }
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string draught_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   if (c.hot.fan.empty())
@@ -87,7 +87,7 @@ std::string sentence(const ReportData& data, const TextStyle& style) {
                                                  "than its sheet says."
                                                : ", in the stretch where it stalls and recovers: expect it to hunt.");
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string draught_described(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   std::string text = "Suction against flow at the fan. ";
@@ -107,11 +107,9 @@ Picture picture_of_draught(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = why_missing(data.draught);
     return picture;
   }
-  picture.says = sentence(data, style);
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    draw(data, style, parent, {id, about.title, about.description}, width);
-  };
-  return picture;
+  return drawn(std::move(picture), draught_in_a_sentence(data, style), draught_described(data, style),
+               [&data, style](Tag parent, const About& about, double width) {
+                 draw_draught(data, style, parent, about, width);
+               });
 }
 }  // namespace lumwright

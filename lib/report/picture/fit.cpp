@@ -54,8 +54,8 @@ std::string band_words(const Faces& f, const AxisUnit& unit) {
   return format_number(unit(f.clearance.low)) + " to " + unit.text(f.clearance.high);
 }
 
-void draw_panel(Figure& figure, const Faces& f, const Faces& cold, const AxisUnit& unit, const Pane& room,
-                const Lens& lens) {
+void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const AxisUnit& unit, const Pane& room,
+                        const Lens& lens) {
   const double zero = room.left + lens.wall_share * room.width();
   const auto x = [&](double millimetres) { return std::clamp(zero + lens.scale * millimetres, room.left, room.right); };
   double y = room.top - title_room(room.width()) + letter;
@@ -127,7 +127,7 @@ void draw_section(Figure& figure, const SolvedFit& s, const Pane& room) {
   figure.mark({axis + scale * 0.25 * (bore + outside), lip + 0.4 * scale * std::min(depth, reach)}, Marker::ring,
               "lens");
 }
-void draw(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const SolvedFit& s = *data.fit;
   const std::vector<Faces> all = all_faces(s);
   const AxisUnit unit(s.fit.cold.value, data.units.size, style);
@@ -136,19 +136,19 @@ void draw(const ReportData& data, const TextStyle& style, Tag parent, const Abou
                               {"soot", "", "soot", -1, static_cast<int>(Hatch::dots)},
                               {"where the cold tube stood", "ghost"}};
   const bool phone = width < 500.0;
-  const double left = phone ? 0.0 : 160.0, between = phone ? 10.0 : 20.0, each = (width - left - 2.0 * between) / 3.0;
+  const double left = phone ? 0.0 : 160.0, apart = phone ? 10.0 : 20.0, each = (width - left - 2.0 * apart) / 3.0;
   const double top = title_room(each), bottom = top + height, legend_top = bottom + beneath + 28.0;
   Figure figure(parent, about, width, legend_top + legend_height(keys, width));
   if (!phone) draw_section(figure, s, {8.0, top, 122.0, bottom + 34.0});
   const Lens lens = lens_for(all, each);
   for (std::size_t i = 0; i < all.size(); ++i) {
-    const double from = left + (each + between) * static_cast<double>(i);
-    draw_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens);
+    const double from = left + (each + apart) * static_cast<double>(i);
+    draw_section_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens);
   }
   draw_scale_bar(figure, {left + 1.0, bottom + beneath + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
   legend(figure, keys, 0.0, legend_top, width);
 }
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const Fit& fit = data.fit->fit;
   const AxisUnit unit(fit.cold.value, data.units.size, style);
   std::string text = fmt::format("Cold, the tube has {} on the diameter. ", unit.text(fit.cold.value));
@@ -160,7 +160,7 @@ std::string sentence(const ReportData& data, const TextStyle& style) {
                         unit.text(-fit.lighting_up.clearance.value));
   return text + fmt::format("; to keep sliding it needs {} cold.", unit.text(fit.needed + fit.uncertainty));
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string fit_described(const ReportData& data, const TextStyle& style) {
   const AxisUnit unit(data.fit->fit.cold.value, data.units.size, style);
   std::string text = "An enlarged section through chimney wall, gap and tube, three times to one scale.";
   for (const Faces& f : all_faces(*data.fit)) text += " " + f.title + ": " + verdict_words(f, unit) + ".";
@@ -174,11 +174,8 @@ Picture picture_of_fit(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = why_missing(data.fit);
     return picture;
   }
-  picture.says = sentence(data, style);
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    draw(data, style, parent, {id, about.title, about.description}, width);
-  };
-  return picture;
+  return drawn(
+      std::move(picture), fit_in_a_sentence(data, style), fit_described(data, style),
+      [&data, style](Tag parent, const About& about, double width) { draw_fit(data, style, parent, about, width); });
 }
 }  // namespace lumwright

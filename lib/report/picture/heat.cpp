@@ -22,19 +22,19 @@ constexpr PartWords part_words[] = {
     {"bed", "still in the glowing fuel", false},
     {"astray", "not accounted for by the model (tuned)", false},
 };
-const PartWords& words_of(std::string_view id) {
+const PartWords& heat_words(std::string_view id) {
   return *std::find_if(std::begin(part_words), std::end(part_words), [&](const PartWords& w) { return w.id == id; });
 }
 double share(const HeatBalance& heat, const HeatPart& part) { return in(part.energy, heat.chemical); }
 bool shown(const HeatBalance& heat, const HeatPart& part) { return std::abs(share(heat, part)) >= 5e-4; }
 
-std::vector<CascadeRow> steps(const ReportData& data, const TextStyle& style) {
+std::vector<CascadeRow> heat_steps(const ReportData& data, const TextStyle& style) {
   const HeatBalance& heat = *data.heat;
   std::vector<CascadeRow> out;
   double sum = 0.0;
   for (const HeatPart& part : heat.parts) {
     if (!shown(heat, part)) continue;
-    const PartWords& w = words_of(part.id);
+    const PartWords& w = heat_words(part.id);
     const double more = 100.0 * share(heat, part);
     const std::string words = percent(share(heat, part), 2) + ", " + show(Measure{part.energy}, style);
     out.push_back({std::string(w.words),
@@ -47,24 +47,24 @@ std::vector<CascadeRow> steps(const ReportData& data, const TextStyle& style) {
 double useful_share(const HeatBalance& heat) {
   double sum = 0.0;
   for (const HeatPart& part : heat.parts)
-    if (words_of(part.id).useful) sum += share(heat, part);
+    if (heat_words(part.id).useful) sum += share(heat, part);
   return sum;
 }
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string heat_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const HeatBalance& heat = *data.heat;
   const HeatPart* lost = nullptr;
   for (const HeatPart& part : heat.parts)
-    if (!words_of(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
+    if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
   return fmt::format("{} of fuel burn {} {}; {} of their heat is in water, metal and steam, {} goes {}.",
                      show(Measure{heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
                      show(Measure{heat.until, data.units.time}, style), percent(useful_share(heat), 2),
-                     percent(share(heat, *lost), 2), words_of(lost->id).words);
+                     percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string heat_described(const ReportData& data, const TextStyle& style) {
   const HeatBalance& heat = *data.heat;
   std::string text = "Bars that add up to the heat of the fuel, " + show(Measure{heat.chemical}, style) + ":";
   for (const HeatPart& part : heat.parts)
-    if (shown(heat, part)) text += fmt::format(" {} {};", words_of(part.id).words, percent(share(heat, part), 2));
+    if (shown(heat, part)) text += fmt::format(" {} {};", heat_words(part.id).words, percent(share(heat, part), 2));
   text.back() = '.';
   return text;
 }
@@ -76,15 +76,14 @@ Picture picture_of_heat(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = data.heat ? "the fire gives no heat" : why_missing(data.heat);
     return picture;
   }
-  picture.says = sentence(data, style);
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    const std::vector<CascadeRow> all = steps(data, style);
-    const CascadeLook how{"share of the fuel's heat, %",
-                          {{"of use", "", "bar hot"}, {"lost", "", "bar grey", -1, static_cast<int>(Hatch::slant)}}};
-    Figure figure(parent, {id, about.title, about.description}, width, cascade_height(all, how, width));
-    draw_cascade(figure, all, how);
-  };
-  return picture;
+  return drawn(std::move(picture), heat_in_a_sentence(data, style), heat_described(data, style),
+               [&data, style](Tag parent, const About& about, double width) {
+                 const std::vector<CascadeRow> all = heat_steps(data, style);
+                 const CascadeLook how{
+                     "share of the fuel's heat, %",
+                     {{"of use", "", "bar hot"}, {"lost", "", "bar grey", -1, static_cast<int>(Hatch::slant)}}};
+                 Figure figure(parent, about, width, cascade_height(all, how, width));
+                 draw_cascade(figure, all, how);
+               });
 }
 }  // namespace lumwright

@@ -14,13 +14,13 @@ std::string name_of(const Widening& one) { return one.meaning.empty() ? one.key 
 std::string spread_of(const Widening& one, const TextStyle& style) {
   return show(one.value, style) + " (" + show_span(one.low, one.high, one.value, style) + ")";
 }
-std::vector<std::string> words_of(const Widening& one, const TextStyle& style, double width) {
+std::vector<std::string> bar_words(const Widening& one, const TextStyle& style, double width) {
   return lines_of(name_of(one) + ": " + spread_of(one, style), width, letter);
 }
 double height_of(const Leaning& leaning, const TextStyle& style, double width) {
   double height = line * static_cast<double>(lines_of(words_for(leaning.answer), width, letter).size()) + group_gap;
   for (const Widening& one : leaning.widest)
-    height += line * static_cast<double>(words_of(one, style, width).size()) + bar + row_gap;
+    height += line * static_cast<double>(bar_words(one, style, width).size()) + bar + row_gap;
   return height;
 }
 double draw_group(Figure& figure, const Leaning& leaning, const TextStyle& style, double y) {
@@ -30,7 +30,7 @@ double draw_group(Figure& figure, const Leaning& leaning, const TextStyle& style
     figure.words({0.0, y - 3.0}, words, "label strong");
   }
   for (const Widening& one : leaning.widest) {
-    for (const std::string& words : words_of(one, style, width)) {
+    for (const std::string& words : bar_words(one, style, width)) {
       y += line;
       figure.words({0.0, y - 3.0}, words, "label");
     }
@@ -42,14 +42,14 @@ double draw_group(Figure& figure, const Leaning& leaning, const TextStyle& style
   }
   return y + group_gap;
 }
-void draw(const Bands& bands, const TextStyle& style, Tag parent, const About& about, double width) {
+void draw_leanings(const Bands& bands, const TextStyle& style, Tag parent, const About& about, double width) {
   double height = 0.0;
   for (const Leaning& leaning : bands.leanings) height += height_of(leaning, style, width);
   Figure figure(parent, about, width, height);
   double y = 0.0;
   for (const Leaning& leaning : bands.leanings) y = draw_group(figure, leaning, style, y);
 }
-std::string description(const Bands& bands) {
+std::string leanings_described(const Bands& bands) {
   std::string text = "For each answer, bars with the share of its scatter that goes with what is not known for sure.";
   for (const Leaning& leaning : bands.leanings) {
     text += " " + words_for(leaning.answer) + ":";
@@ -70,14 +70,13 @@ Picture picture_of_leanings(const ReportData& data, const TextStyle& style) {
     return picture;
   }
   const Leaning& chief = bands->leanings.front();
-  picture.says = fmt::format(
+  std::string says = fmt::format(
       "Of the scatter of \"{}\", {} % goes with {}. Each bar is the share of an answer's scatter "
       "that would go if that one value were known.",
       words_for(chief.answer), std::lround(100.0 * chief.widest.front().share), name_of(chief.widest.front()));
-  picture.description = description(*bands);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    draw(*data.assessment.bands, style, parent, {id, about.title, about.description}, width);
-  };
-  return picture;
+  return drawn(std::move(picture), std::move(says), leanings_described(*bands),
+               [&data, style](Tag parent, const About& about, double width) {
+                 draw_leanings(*data.assessment.bands, style, parent, about, width);
+               });
 }
 }  // namespace lumwright

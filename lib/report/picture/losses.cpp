@@ -28,7 +28,7 @@ constexpr ElementWords element_words[] = {{"air_entry", "into the ash-pan"},
                                           {"fittings", "bends and mesh"},
                                           {"box_entry", "out into the box"},
                                           {"box_to_fan", "from the box to the fan"}};
-std::string words_of(std::string_view name) {
+std::string element_in_words(std::string_view name) {
   for (const ElementWords& row : element_words)
     if (row.name == name) return std::string(row.words);
   throw std::logic_error("a part of the gas path without words");
@@ -36,7 +36,7 @@ std::string words_of(std::string_view name) {
 AxisUnit unit_of(const ReportData& data, const TextStyle& style) {
   return {data.draught->highest, data.units.pressure, style};
 }
-std::vector<CascadeRow> steps(const ReportData& data, const TextStyle& style) {
+std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& c = *data.draught;
   const AxisUnit unit = unit_of(data, style);
   std::vector<CascadeRow> out;
@@ -48,7 +48,7 @@ std::vector<CascadeRow> steps(const ReportData& data, const TextStyle& style) {
     hot += more_hot;
     cold += more_cold;
   };
-  for (const ElementLoss& loss : c.hot.losses) add(words_of(loss.name), loss.loss, cold_loss(c, loss.name));
+  for (const ElementLoss& loss : c.hot.losses) add(element_in_words(loss.name), loss.loss, cold_loss(c, loss.name));
   add("hot gas lifts by itself", -c.hot.natural_draught, -c.cold.natural_draught);
   out.push_back(
       {c.hot.fan.empty() ? "must be held" : "the fan holds",
@@ -64,20 +64,20 @@ const ElementLoss& greatest(const std::vector<ElementLoss>& losses) {
   return *std::max_element(losses.begin(), losses.end(),
                            [](const ElementLoss& a, const ElementLoss& b) { return a.loss < b.loss; });
 }
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string losses_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& c = *data.draught;
   const AxisUnit unit = unit_of(data, style);
   Pressure total;
   for (const ElementLoss& loss : c.hot.losses) total += loss.loss;
   const ElementLoss& most = greatest(c.hot.losses);
   return fmt::format("From ash-pan to fan, each part takes its share of the suction; the most is used up {}: {} of {}.",
-                     words_of(most.name), unit.text(most.loss), unit.text(total));
+                     element_in_words(most.name), unit.text(most.loss), unit.text(total));
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string losses_described(const ReportData& data, const TextStyle& style) {
   const AxisUnit unit = unit_of(data, style);
   std::string text = "Bars from ash-pan to fan, each begun where the last one ended, with the fire alight:";
   for (const ElementLoss& loss : data.draught->hot.losses)
-    text += fmt::format(" {} {};", words_of(loss.name), unit.text(loss.loss));
+    text += fmt::format(" {} {};", element_in_words(loss.name), unit.text(loss.loss));
   return text + fmt::format(" the hot gas lifts {} by itself.", unit.text(data.draught->hot.natural_draught));
 }
 }  // namespace
@@ -88,14 +88,12 @@ Picture picture_of_losses(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = why_missing(data.draught);
     return picture;
   }
-  picture.says = sentence(data, style);
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    const std::vector<CascadeRow> all = steps(data, style);
-    const CascadeLook how = look(data, style);
-    Figure figure(parent, {id, about.title, about.description}, width, cascade_height(all, how, width));
-    draw_cascade(figure, all, how);
-  };
-  return picture;
+  return drawn(std::move(picture), losses_in_a_sentence(data, style), losses_described(data, style),
+               [&data, style](Tag parent, const About& about, double width) {
+                 const std::vector<CascadeRow> all = losses_steps(data, style);
+                 const CascadeLook how = look(data, style);
+                 Figure figure(parent, about, width, cascade_height(all, how, width));
+                 draw_cascade(figure, all, how);
+               });
 }
 }  // namespace lumwright

@@ -36,4 +36,18 @@ std::string why_missing(const Outcome<T>& part) {
 }
 /// A result with its band, as the answers have it; empty where it is not there.
 std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style);
+// Pixels left of a plot for the numbers of its axis, and between plots over one another.
+constexpr double axis_margin = 46.0, plot_gap = 34.0;
+
+/// The picture with its words, drawn by `draw(parent, about, width)`.
+template <class Draw>
+Picture drawn(Picture picture, std::string says, std::string description, Draw draw) {
+  picture.says = std::move(says);
+  picture.description = std::move(description);
+  picture.draw = [draw = std::move(draw), title = picture.title, words = picture.description](
+                     Tag parent, const std::string& id, double width) {
+    draw(parent, chart::About{id, title, words}, width);
+  };
+  return picture;
+}
 }  // namespace lumwright

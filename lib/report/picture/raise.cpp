@@ -7,7 +7,7 @@
 namespace lumwright {
 namespace {
 using namespace chart;
-constexpr double gap = 34.0, margin = 46.0, lane_height = 17.0;
+constexpr double lane_height = 17.0;
 
 struct EventWords {
   std::string_view kind, words;
@@ -17,7 +17,7 @@ constexpr EventWords event_words[] = {
     {"purged", "air driven out"},         {"own_blower", "own blower"},
     {"working", "working pressure"},      {"fan_too_hot", "gas too hot for the fan"},
     {"pack_stops", "pack stops"},         {"false_own_blower", "false reading, air left in"}};
-std::string words_of(std::string_view kind) {
+std::string event_in_words(std::string_view kind) {
   for (const EventWords& row : event_words)
     if (row.kind == kind) return std::string(row.words);
   return std::string(kind);
@@ -72,7 +72,7 @@ class Way {
   void draw_panel(Figure& figure, const Panel& panel, const Pane& room, bool last) const;
   void draw_moments(Figure& figure, const Pane& all) const;
   std::vector<Placed> lanes(const std::vector<Moment>& found, double width) const;
-  Ruler scale(double width) const { return {{0.0, time_(end_)}, margin, width - 10.0}; }
+  Ruler scale(double width) const { return {{0.0, time_(end_)}, axis_margin, width - 10.0}; }
 
   const ReportData& data_;
   const TextStyle& style_;
@@ -110,7 +110,7 @@ std::vector<Way::Moment> Way::moments() const {
   for (const Event& event : data_.assessment.events) {
     if (event.kind == "false_own_blower") continue;  // its check tells; here it would pass for the true one
     const bool bad = event.kind == "pack_stops" || event.kind == "fan_too_hot";
-    found.push_back({time_(event.time), words_of(event.kind) + " " + clock(event.time, data_, style_),
+    found.push_back({time_(event.time), event_in_words(event.kind) + " " + clock(event.time, data_, style_),
                      bad ? "moment bad" : "moment"});
   }
   if (data_.raise->wish_written && data_.raise->wanted <= end_)
@@ -162,16 +162,16 @@ void Way::draw(Tag parent, const About& about, double width) {
   int deepest = 0;
   for (const Placed& p : lanes(moments(), width)) deepest = std::max(deepest, p.lane + 1);
   const double each = width < 500.0 ? 96.0 : 116.0, top = lane_height * deepest + 26.0;
-  const double bottom = top + (each + gap) * static_cast<double>(panels.size()) - gap;
+  const double bottom = top + (each + plot_gap) * static_cast<double>(panels.size()) - plot_gap;
   Figure figure(parent, about, width, bottom + 42.0);
   for (std::size_t i = 0; i < panels.size(); ++i) {
-    const double from = top + (each + gap) * static_cast<double>(i);
-    draw_panel(figure, panels[i], {margin, from, width - 10.0, from + each}, i + 1 == panels.size());
+    const double from = top + (each + plot_gap) * static_cast<double>(i);
+    draw_panel(figure, panels[i], {axis_margin, from, width - 10.0, from + each}, i + 1 == panels.size());
   }
-  draw_moments(figure, {margin, top - 22.0, width - 10.0, bottom});
+  draw_moments(figure, {axis_margin, top - 22.0, width - 10.0, bottom});
 }
 
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string raise_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const Assessment& a = data.assessment;
   std::string text;
   const auto when = [&](std::string_view kind) -> std::string {
@@ -189,10 +189,10 @@ std::string sentence(const ReportData& data, const TextStyle& style) {
   if (!hot.empty()) text += " From " + hot + " on the gas is hotter than the fan may have it.";
   return text;
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string raise_described(const ReportData& data, const TextStyle& style) {
   std::string text = "Water temperature, gauge pressure and gas at the fan over one time axis.";
   for (const Event& event : data.assessment.events)
-    text += " " + words_of(event.kind) + ": " + clock(event.time, data, style) + ".";
+    text += " " + event_in_words(event.kind) + ": " + clock(event.time, data, style) + ".";
   return text;
 }
 }  // namespace
@@ -203,13 +203,11 @@ Picture picture_of_raise(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = why_missing(data.raise);
     return picture;
   }
-  picture.says = sentence(data, style);
+  std::string says = raise_in_a_sentence(data, style);
   if (const Result* steam = find_result(data.assessment, "raise.to_own_blower"); steam != nullptr && steam->low)
-    picture.says += " The shaded stretch is where the own blower takes over in eight worlds of ten.";
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    Way(data, style).draw(parent, {id, about.title, about.description}, width);
-  };
-  return picture;
+    says += " The shaded stretch is where the own blower takes over in eight worlds of ten.";
+  return drawn(
+      std::move(picture), std::move(says), raise_described(data, style),
+      [&data, style](Tag parent, const About& about, double width) { Way(data, style).draw(parent, about, width); });
 }
 }  // namespace lumwright

@@ -8,13 +8,13 @@
 namespace lumwright {
 namespace {
 using namespace chart;
-constexpr double margin = 46.0, top = 26.0, gap = 34.0;
+constexpr double headroom = 26.0;
 
 AxisUnit time_unit(const ReportData& data, const TextStyle& style) {
   return {data.supply->series.back().time, "", style};
 }
 template <class Of>
-std::vector<Point> points(const RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
+std::vector<Point> supply_points(const RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
   std::vector<Point> out;
   for (const Sample& sample : all.series) out.push_back({time(sample.time), unit(of(sample))});
   return out;
@@ -38,22 +38,22 @@ void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, con
     figure.words({middle, plot.area().bottom - 6.0}, std::to_string(i + 1), "small", Anchor::middle);
   }
 }
-void draw(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const RepeatedLightUps& all = *data.supply;
   const AxisUnit time = time_unit(data, style), volts(all.series.front().voltage, "", style);
   const auto by_current = [](const Sample& a, const Sample& b) { return a.current < b.current; };
   const AxisUnit amps(std::max_element(all.series.begin(), all.series.end(), by_current)->current, "", style);
-  const double each = width < 500.0 ? 120.0 : 140.0, bottom = top + 2.0 * each + gap;
+  const double each = width < 500.0 ? 120.0 : 140.0, bottom = headroom + 2.0 * each + plot_gap;
   Figure figure(parent, about, width, bottom + 42.0);
   const Axis x{
       {0.0, time(all.series.back().time)}, "running time of the fan, " + time.symbol(), figure.narrow() ? 5 : 9, false};
-  const auto voltage = points(all, time, volts, [](const Sample& s) { return s.voltage; });
-  const auto current = points(all, time, amps, [](const Sample& s) { return s.current; });
+  const auto voltage = supply_points(all, time, volts, [](const Sample& s) { return s.voltage; });
+  const auto current = supply_points(all, time, amps, [](const Sample& s) { return s.current; });
   std::vector<Level> levels;
   if (all.stop_at) levels.push_back({volts(*all.stop_at), "stop, " + volts.text(*all.stop_at), "level bad"});
   if (all.least_input)
     levels.push_back({volts(*all.least_input), "least input of the step-up, " + volts.text(*all.least_input), "level"});
-  Plot upper(figure, {margin, top, width - 10.0, top + each}, x,
+  Plot upper(figure, {axis_margin, headroom, width - 10.0, headroom + each}, x,
              {range_of(voltage, levels), "pack voltage, " + volts.symbol(), 4});
   draw_light_ups(upper, figure, all, time, false);
   upper.curve(voltage, "line cold");
@@ -63,13 +63,13 @@ void draw(const ReportData& data, const TextStyle& style, Tag parent, const Abou
   numbered.numbered = true;
   Range span = range_of(current, {});
   span.low = std::min(span.low, 0.0);
-  Plot lower(figure, {margin, bottom - each, width - 10.0, bottom}, numbered,
+  Plot lower(figure, {axis_margin, bottom - each, width - 10.0, bottom}, numbered,
              {span, "pack current, " + amps.symbol(), 4});
   draw_light_ups(lower, figure, all, time, true);
   lower.curve(current, "line hot dashed");
   lower.mark(current.back(), Marker::diamond, "dot-hot");
 }
-std::string sentence(const ReportData& data, const TextStyle& style) {
+std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
   const std::string each = show(Measure{all.each, data.units.time}, style);
   const std::string why = told(data.assessment, "power.stop_reason", style);
@@ -82,7 +82,7 @@ std::string sentence(const ReportData& data, const TextStyle& style) {
       all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), each,
       show(Measure{all.series.back().time}, style), why);
 }
-std::string description(const ReportData& data, const TextStyle& style) {
+std::string supply_described(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
   const auto say = [&](AnyQuantity q) { return show(Measure{q}, style); };
   return fmt::format("Pack voltage falls from {} to {} while the current goes from {} to {}, over {} of running.",
@@ -97,11 +97,8 @@ Picture picture_of_supply(const ReportData& data, const TextStyle& style) {
     picture.not_drawn = data.supply ? "the pack does not carry the load for any time" : why_missing(data.supply);
     return picture;
   }
-  picture.says = sentence(data, style);
-  picture.description = description(data, style);
-  picture.draw = [&data, style, about = picture](Tag parent, const std::string& id, double width) {
-    draw(data, style, parent, {id, about.title, about.description}, width);
-  };
-  return picture;
+  return drawn(
+      std::move(picture), supply_in_a_sentence(data, style), supply_described(data, style),
+      [&data, style](Tag parent, const About& about, double width) { draw_supply(data, style, parent, about, width); });
 }
 }  // namespace lumwright

@@ -1,0 +1,20 @@
+#include "report/json_parts.hpp"
+#include "quantity/format.hpp"
+#include <cmath>
+#include <stdexcept>
+
+namespace lumwright {
+double finite(double x) {
+  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached a JSON document");
+  return x;
+}
+Json object(AnyQuantity quantity) { return {{"value", finite(quantity.si)}, {"unit", si_symbol(quantity.kind)}}; }
+Json object(const Measure& measure) { return object(measure.quantity); }
+Json object(const Assumed& a) {
+  return {{"key", a.key}, {"value", a.value},   {"band", a.band},
+          {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
+}
+std::string text_of(const Json& document) {
+  return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+}  // namespace lumwright
