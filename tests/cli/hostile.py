@@ -60,7 +60,7 @@ def finite(node):
 
 def plain(text):
     """Readable, and nothing in it that a terminal would obey."""
-    reordering = range(0x202A, 0x202F), range(0x2066, 0x206A)
+    reordering = range(0x200E, 0x2010), range(0x2028, 0x202F), range(0x2066, 0x206A)
     return all(c == '\n' or (unicodedata.category(c) != 'Cc' and not any(ord(c) in one for one in reordering)) for c in text.decode('utf-8'))
 
 

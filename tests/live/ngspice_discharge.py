@@ -81,12 +81,16 @@ def netlist(case):
     return "\n".join(lines) + "\n"
 
 
-def spice(text):
+def run_spice(text):
     with tempfile.TemporaryDirectory() as folder:
         path = os.path.join(folder, "discharge.cir")
         with open(path, "w") as file:
             file.write(text)
-        run = subprocess.run(["ngspice", "-b", path], capture_output=True, text=True, cwd=folder)
+        return subprocess.run(["ngspice", "-b", path], capture_output=True, text=True, cwd=folder)
+
+
+def spice(text):
+    run = run_spice(text)
     found = {key: float(value) for key, value in re.findall(r"^(\w+)\s+=\s+([-+0-9.eE]+)", run.stdout, re.M)}
     ends = [reason for reason in ("stop_at", "collapse", "empty") if reason in found]
     if not ends:

@@ -3,10 +3,10 @@ import json
 import subprocess
 
 
-def ask(probe, cases):
+def ask(probe, cases, *more):
     """The probe's answers, each with the fields of its case."""
     lines = "\n".join(";".join(str(field) for field in case) for case in cases)
-    run = subprocess.run([probe], input=lines + "\n", capture_output=True, text=True)
+    run = subprocess.run([probe, *more], input=lines + "\n", capture_output=True, text=True)
     if run.returncode != 0:
         raise SystemExit("probe: " + run.stderr)
     answers = [json.loads(line) for line in run.stdout.splitlines()]

@@ -1,9 +1,10 @@
-// Runs packs down for ngspice_discharge.py and power_scipy.py: one pack and load a line in, one JSON object a line out.
-// cell;series;Ah;ohm;rate exponent;weakest share or 0;stop V;power;W
-// cell;series;Ah;ohm;rate exponent;weakest share or 0;stop V;fan;V;A              current with the square of voltage
-// cell;series;Ah;ohm;rate exponent;weakest share or 0;stop V;step_up;module;V;A   current of the fan at the set output
+// Runs packs down for ngspice_discharge.py, power_scipy.py and ratios.py: one pack and load a line in, one JSON object
+// a line out. cell;series;Ah;ohm;rate exponent;weakest share or 0;stop V;power;W cell;series;Ah;ohm;rate
+// exponent;weakest share or 0;stop V;fan;V;A              current with the square of voltage cell;series;Ah;ohm;rate
+// exponent;weakest share or 0;stop V;step_up;module;V;A   current of the fan at the set output
 #include "power/discharge.hpp"
 #include "quantity/errors.hpp"
+#include "stopwatch.hpp"
 #include <iostream>
 #include <limits>
 #include <sstream>
@@ -96,7 +97,7 @@ void put_inputs(Json& json, const PackInput& pack, const Load& load) {
   json.put("quiescent_A", in(parts.quiescent, A));
 }
 
-void answer(const Words& words) {
+void answer(const Words& words, int runs) {
   const PackInput input = pack_of(words);
   const Load load = load_of(words);
   const Voltage stop = number(words, 6) * V;
@@ -111,6 +112,7 @@ void answer(const Words& words) {
   json.put("end_A", in(run.end.current, A));
   json.put("end_V", in(run.end.voltage, V));
   json.put("charge_left", run.charge_left_share);
+  if (runs > 0) json.put("seconds", median_seconds(runs, [&] { discharge(pack, load, stop); }));
   if (run.runtime > 600.0 * s) {
     const Sample later = state_after(pack, load, stop, 600.0 * s);
     json.put("later_A", in(later.current, A));
@@ -120,10 +122,10 @@ void answer(const Words& words) {
 }
 }  // namespace
 
-int main() {
+int main(int argc, char** argv) {
   std::cout.precision(std::numeric_limits<double>::max_digits10);
   try {
-    for (std::string line; std::getline(std::cin, line);) answer(split(line));
+    for (std::string line; std::getline(std::cin, line);) answer(split(line), argc > 1 ? std::stoi(argv[1]) : 0);
     return 0;
   } catch (const std::exception& e) {
     std::cerr << e.what() << '\n';

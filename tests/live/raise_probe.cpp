@@ -4,6 +4,7 @@
 #include "data/air.hpp"
 #include "data/species.hpp"
 #include "plan/solved.hpp"
+#include "stopwatch.hpp"
 #include <fstream>
 #include <iostream>
 #include <iterator>
@@ -237,7 +238,7 @@ const T& solved_part(const Outcome<T>& part, const char* what) {
   throw std::runtime_error(why);
 }
 
-Json probe(const char* file) {
+Json probe(const char* file, int runs) {
   std::ifstream stream(file);
   if (!stream) throw std::runtime_error(std::string("cannot read ") + file);
   const Build build = read_build({file, std::string(std::istreambuf_iterator<char>(stream), {})});
@@ -252,14 +253,15 @@ Json probe(const char* file) {
           {"path", path(raise.input.path->path())},
           {"fan", fan(solved_part(solved.fan, "the fan"))},
           {"battery", battery(solved_part(solved.supply, "the supply"))},
-          {"raise", answers(raise)}};
+          {"raise", answers(raise)},
+          {"seconds", median_seconds(runs, [&] { lumwright::raise(raise.input); })}};
 }
 }  // namespace
 
 int main(int argc, char** argv) {
   try {
-    if (argc != 2) throw std::runtime_error("use: raise_probe FILE");
-    std::cout << probe(argv[1]) << '\n';
+    if (argc < 2) throw std::runtime_error("use: raise_probe FILE [how often to take the time]");
+    std::cout << probe(argv[1], argc > 2 ? std::stoi(argv[2]) : 0) << '\n';
     return 0;
   } catch (const std::exception& e) {
     std::cerr << e.what() << '\n';

@@ -212,8 +212,8 @@ def compare_series(ours, reference, worst):
         worst.note("suction", abs(row["box_suction"] / now["box_suction"] - 1), where)
 
 
-def ask(probe, file):
-    run = subprocess.run([probe, file], capture_output=True, text=True)
+def ask(probe, file, *more):
+    run = subprocess.run([probe, file, *more], capture_output=True, text=True)
     return (json.loads(run.stdout), "") if run.returncode == 0 else (None, run.stderr.strip())
 
 
