@@ -38,7 +38,7 @@ std::string written(AnyQuantity q, std::string_view symbol) {
 }
 
 std::string written(const WrittenBand& band, Kind kind) {
-  const std::string centre = written(AnyQuantity(band.value, kind), band.unit);
+  std::string centre = written(AnyQuantity(band.value, kind), band.unit);
   if (!band.has_spread) return centre;
   const auto same = [&](const std::string& text) {
     const WrittenBand read = parse_band(text, kind);
