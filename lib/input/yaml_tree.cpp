@@ -107,9 +107,9 @@ class TreeBuilder final : public YAML::EventHandler {
   }
   static std::size_t closing_quote(std::string_view text) {  // of the quote that text begins with
     for (std::size_t i = 1; i < text.size(); ++i) {
-      if (text[0] == '"' && text[i] == '\\')
-        ++i;
-      else if (text[i] == text[0] && text[0] == '\'' && text.substr(i + 1).starts_with('\''))
+      const bool escape = text[0] == '"' && text[i] == '\\';
+      const bool doubled = text[0] == '\'' && text.substr(i).starts_with("''");
+      if (escape || doubled)
         ++i;
       else if (text[i] == text[0])
         return i;
