@@ -33,10 +33,6 @@ std::string meaning_of(const std::string& key, const Solved& central) {
     if (assumed.key == key) return assumed.why;
   return "";
 }
-const WorldColumn* column(const std::vector<WorldColumn>& columns, const std::string& key) {
-  const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& c) { return c.key == key; });
-  return found == columns.end() ? nullptr : &*found;
-}
 
 struct Observed {
   const WorldColumn* column;
@@ -45,12 +41,12 @@ struct Observed {
 /// The quantity that a measurement takes, if the worlds know it and it varies.
 std::optional<Observed> observed(const std::string& key, const Solved& central, const Worlds& worlds,
                                  const std::vector<Result>& results) {
-  if (const WorldColumn* input = column(worlds.inputs, key)) {
+  if (const WorldColumn* input = find_column(worlds.inputs, key)) {
     const Input* used = central.inputs.find(key);
     if (used == nullptr) return std::nullopt;
     return Observed{input, used->value};
   }
-  const WorldColumn* result = column(worlds.results, key);
+  const WorldColumn* result = find_column(worlds.results, key);
   for (const Result& one : results)
     if (result != nullptr && one.key == key) return Observed{result, std::get<Measure>(one.value).quantity};
   return std::nullopt;
@@ -73,7 +69,7 @@ std::vector<double> readings(const Observed& observed, double error, const std::
 
 Leaning leaning_of(const std::string& answer, const Solved& central, const Worlds& worlds,
                    const std::vector<Result>& results, std::uint64_t seed) {
-  const WorldColumn* effect = column(worlds.results, answer);
+  const WorldColumn* effect = find_column(worlds.results, answer);
   if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
   Leaning leaning{answer, {}, {}};
   for (const WorldColumn& cause : worlds.chances) {
