@@ -107,10 +107,11 @@ void add_bands(Assessment& assessment, const Solved& central, const Worlds& worl
               .edge_error = std::nullopt,
               .share_error = 0.5 / std::sqrt(static_cast<double>(worlds.count)),
               .leanings = {}};
+  const std::vector<WorldReadings> readings = readings_in(worlds, central, assessment.results, asked.seed);
   for (const std::string_view answer : answers)
     if (const WorldColumn* column = find_column(worlds.results, answer)) {
       if (answer == "raise.to_working" && !bands.leanings.empty()) continue;  // hangs on what the other time hangs on
-      Leaning leaning = leaning_of(std::string(answer), central, worlds, assessment.results, asked.seed);
+      Leaning leaning = leaning_of(std::string(answer), central, worlds, readings);
       if (leaning.widest.empty()) continue;
       if (bands.leanings.empty()) bands.edge_error = edge_error(*column);
       bands.leanings.push_back(std::move(leaning));
