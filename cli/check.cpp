@@ -1,8 +1,8 @@
 #include "commands.hpp"
+#include "described.hpp"
 #include "report/json.hpp"
 #include "report/text.hpp"
 #include "style.hpp"
-#include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Answer check(const Options& options) {

@@ -11,7 +11,7 @@ Answer choose(const Options& options) {
   const Bin bin = read_bin(read_file(options.file));
   Progress progress("combinations");
   ChooseAsked asked;
-  asked.progress = [&](std::size_t done, std::size_t of) { progress.show(done, of); };
+  asked.progress = progress.watch();
   try {
     const Choice choice = lumwright::choose(bin, asked);
     if (options.format == Format::json) return {choice_json(choice)};

@@ -19,12 +19,6 @@ std::vector<Shape> shapes() {
     all.push_back({one->get_name(), option_names(*one)});
   return all;
 }
-template <class List>
-std::string joined(const List& words, std::string_view between = " ") {
-  std::string text;
-  for (const auto& word : words) text += (text.empty() ? std::string() : std::string(between)) + std::string(word);
-  return text;
-}
 std::vector<std::string> words_of(const std::vector<Shape>& all) {
   std::vector<std::string> words;
   words.reserve(all.size());
@@ -39,13 +33,14 @@ std::string bash() {
       "  local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}\n"
       "  case $before in\n";
   for (const OptionWords& row : option_words())
-    text +=
-        fmt::format("    {}) COMPREPLY=($(compgen -W '{}' -- \"$word\")); return ;;\n", row.option, joined(row.words));
+    text += fmt::format("    {}) COMPREPLY=($(compgen -W '{}' -- \"$word\")); return ;;\n", row.option,
+                        fmt::join(row.words, " "));
   text += "  esac\n  if [ \"$COMP_CWORD\" -eq 1 ]; then\n";
   text += fmt::format("    COMPREPLY=($(compgen -W '{} --help --version' -- \"$word\")); return\n  fi\n",
-                      joined(words_of(all)));
+                      fmt::join(words_of(all), " "));
   text += "  local options=\n  case ${COMP_WORDS[1]} in\n";
-  for (const Shape& shape : all) text += fmt::format("    {}) options='{}' ;;\n", shape.word, joined(shape.options));
+  for (const Shape& shape : all)
+    text += fmt::format("    {}) options='{}' ;;\n", shape.word, fmt::join(shape.options, " "));
   text +=
       "  esac\n  case $word in\n    -*) COMPREPLY=($(compgen -W \"$options\" -- \"$word\")) ;;\n"
       "    *) COMPREPLY=($(compgen -f -- \"$word\")) ;;\n  esac\n}\n"
@@ -58,17 +53,18 @@ std::string zsh() {
       "#compdef lumwright\n# lumwright completion zsh: made from the program's own table\n"
       "_lumwright() {\n  case $words[CURRENT-1] in\n";
   for (const OptionWords& row : option_words())
-    text += fmt::format("    {}) compadd -- {}; return ;;\n", row.option, joined(row.words));
+    text += fmt::format("    {}) compadd -- {}; return ;;\n", row.option, fmt::join(row.words, " "));
   text += fmt::format("  esac\n  if (( CURRENT == 2 )); then\n    compadd -- {} --help --version\n    return\n  fi\n",
-                      joined(words_of(all)));
+                      fmt::join(words_of(all), " "));
   text += "  local -a options\n  case $words[2] in\n";
-  for (const Shape& shape : all) text += fmt::format("    {}) options=({}) ;;\n", shape.word, joined(shape.options));
+  for (const Shape& shape : all)
+    text += fmt::format("    {}) options=({}) ;;\n", shape.word, fmt::join(shape.options, " "));
   return text + "  esac\n  if [[ $PREFIX == -* ]]; then compadd -- $options; else _files; fi\n}\n_lumwright \"$@\"\n";
 }
 std::string fish() {
   const std::vector<Shape> all = shapes();
   std::string text = "# lumwright completion fish: made from the program's own table\n";
-  text += fmt::format("complete -c lumwright -n __fish_use_subcommand -f -a '{}'\n", joined(words_of(all)));
+  text += fmt::format("complete -c lumwright -n __fish_use_subcommand -f -a '{}'\n", fmt::join(words_of(all), " "));
   text +=
       "complete -c lumwright -n __fish_use_subcommand -l help\ncomplete -c lumwright -n __fish_use_subcommand -l "
       "version\n";
@@ -77,7 +73,7 @@ std::string fish() {
       text +=
           fmt::format("complete -c lumwright -n '__fish_seen_subcommand_from {}' -l {}", shape.word, option.substr(2));
       for (const OptionWords& row : option_words())
-        if (row.option == option) text += fmt::format(" -x -a '{}'", joined(row.words));
+        if (row.option == option) text += fmt::format(" -x -a '{}'", fmt::join(row.words, " "));
       text += "\n";
     }
   return text;

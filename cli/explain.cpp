@@ -1,7 +1,7 @@
 #include "report/explain.hpp"
 #include "commands.hpp"
+#include "described.hpp"
 #include "style.hpp"
-#include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Answer explain(const Options& options) {

@@ -7,6 +7,16 @@ void add_style(CLI::App& command, Raw& raw) {
   command.add_option("--units", raw.units);
   command.add_option("--colour,--color", raw.colour);
 }
+void add_printing(CLI::App& command, Raw& raw) {
+  command.add_option("-o,--output", raw.folder);
+  command.add_option("--paper", raw.paper);
+  command.add_option("--scale-x", raw.bar_x);
+  command.add_option("--scale-y", raw.bar_y);
+}
+void add_worlds(CLI::App& command, Raw& raw) {
+  command.add_option("--samples", raw.samples);
+  command.add_option("--seed", raw.seed);
+}
 }  // namespace
 
 void add_commands(CLI::App& app, Raw& raw) {
@@ -15,14 +25,12 @@ void add_commands(CLI::App& app, Raw& raw) {
   check.add_option("FILE", raw.file);
   check.add_option("--format", raw.format);
   add_style(check, raw);
+  add_worlds(check, raw);
   CLI::App& explain = *app.add_subcommand("explain");
   explain.add_option("CHECK", raw.check_id);
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
-  for (CLI::App* one : {&check, &explain}) {
-    one->add_option("--samples", raw.samples);
-    one->add_option("--seed", raw.seed);
-  }
+  add_worlds(explain, raw);
   CLI::App& trace = *app.add_subcommand("trace");
   trace.add_option("FILE", raw.file);
   trace.add_flag("--csv", raw.csv);
@@ -34,19 +42,12 @@ void add_commands(CLI::App& app, Raw& raw) {
   add_style(tune, raw);
   CLI::App& report = *app.add_subcommand("report");
   report.add_option("FILE", raw.file);
-  report.add_option("-o,--output", raw.folder);
-  report.add_option("--paper", raw.paper);
-  report.add_option("--scale-x", raw.bar_x);
-  report.add_option("--scale-y", raw.bar_y);
-  report.add_option("--samples", raw.samples);
-  report.add_option("--seed", raw.seed);
+  add_printing(report, raw);
+  add_worlds(report, raw);
   report.add_option("--units", raw.units);
   CLI::App& draw = *app.add_subcommand("draw");
   draw.add_option("FILE", raw.file);
-  draw.add_option("-o,--output", raw.folder);
-  draw.add_option("--paper", raw.paper);
-  draw.add_option("--scale-x", raw.bar_x);
-  draw.add_option("--scale-y", raw.bar_y);
+  add_printing(draw, raw);
   draw.add_flag("--draft", raw.draft);
   CLI::App& choose = *app.add_subcommand("choose");
   choose.add_option("BIN", raw.file);
@@ -55,10 +56,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& bench = *app.add_subcommand("bench");
   bench.add_option("READINGS", raw.file);
   bench.add_option("--format", raw.format);
-  bench.add_option("-o,--output", raw.folder);
-  bench.add_option("--paper", raw.paper);
-  bench.add_option("--scale-x", raw.bar_x);
-  bench.add_option("--scale-y", raw.bar_y);
+  add_printing(bench, raw);
   bench.add_flag("--box", raw.test_box);
   add_style(bench, raw);
   CLI::App& sheet = *app.add_subcommand("sheet");

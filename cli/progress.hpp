@@ -2,6 +2,7 @@
 #pragma once
 #include <chrono>
 #include <cstddef>
+#include <functional>
 #include <string>
 
 namespace lumwright::cli {
@@ -13,6 +14,10 @@ class Progress {
   Progress(const Progress&) = delete;
   Progress& operator=(const Progress&) = delete;
   void show(std::size_t done, std::size_t of);
+  /// show() for a job to call; refers to this object.
+  std::function<void(std::size_t done, std::size_t of)> watch() {
+    return [this](std::size_t done, std::size_t of) { show(done, of); };
+  }
 
  private:
   using Clock = std::chrono::steady_clock;

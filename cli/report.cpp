@@ -1,15 +1,14 @@
-#include "build/reader.hpp"
 #include "commands.hpp"
+#include "described.hpp"
 #include "files.hpp"
 #include "paper.hpp"
 #include "plan/report_data.hpp"
-#include "progress.hpp"
 #include "report/build_sheet.hpp"
 #include "report/drawings.hpp"
 #include "report/files.hpp"
 #include "report/templates/templates.hpp"
 #include "style.hpp"
-#include "tuned_beside.hpp"
+#include <iterator>
 
 namespace lumwright::cli {
 namespace {
@@ -25,22 +24,17 @@ std::vector<NamedText> drawings_of(const Options& options, const Assessment& ass
 }  // namespace
 
 Answer report(const Options& options) {
-  const Build build = read_build(read_file(options.file));
-  const auto tuning = tuned_beside(options);
-  const Tuning* used = tuning ? &*tuning : nullptr;
+  const Described told = described(options);
   Progress progress("worlds");
-  WorldsAsked worlds;
-  worlds.count = options.samples;
-  worlds.seed = options.seed;
-  worlds.progress = [&](std::size_t done, std::size_t of) { progress.show(done, of); };
-  const ReportData data = report_data(build, {.units = options.units, .tuning = used, .worlds = worlds});
-  std::vector<NamedText> drawings = drawings_of(options, data.assessment, solve(build, {}, used));
+  const WorldsAsked worlds = worlds_asked(options, progress);
+  Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
+  const ReportData data = report_data(solved, told.used(), worlds);
+  solved.units = UnitSystem::as_written;  // the sheet beside the drawings keeps the units of the description
+  std::vector<NamedText> drawings = drawings_of(options, data.assessment, solved);
   std::vector<Beside> beside;
   beside.reserve(drawings.size());
   for (const NamedText& file : drawings) beside.push_back({file.name, file.what});
-  std::vector<NamedText> files;
-  for (const NamedText& file : report_files(data, style_of(options), beside))
-    files.push_back({file.name, file.what, file.text});
+  std::vector<NamedText> files = report_files(data, style_of(options), beside);
   files.insert(files.end(), std::make_move_iterator(drawings.begin()), std::make_move_iterator(drawings.end()));
   write_folder(options.folder, files);
   return {list_of(options.folder, files), data.assessment.verdict == Verdict::fail ? fails : fine};

@@ -1,17 +1,12 @@
-#include "build/reader.hpp"
 #include "commands.hpp"
-#include "files.hpp"
-#include "plan/assess.hpp"
-#include "plan/tune.hpp"
+#include "described.hpp"
 #include "report/build_sheet.hpp"
 #include "style.hpp"
-#include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Answer sheet(const Options& options) {
-  const Build build = read_build(read_file(options.file));
-  const auto tuning = tuned_beside(options);
-  const Tuning* used = tuning ? &*tuning : nullptr;
-  return {build_sheet(assess(build, options.units, used), solve(build, {}, used), style_of(options))};
+  const Described told = described(options);
+  const Solved solved = solved_to_judge(told.build, options.units, told.used());
+  return {build_sheet(judged(solved, told.used()), solved, style_of(options))};
 }
 }  // namespace lumwright::cli

@@ -1,6 +1,6 @@
 #include "report/trace.hpp"
 #include "commands.hpp"
-#include "tuned_beside.hpp"
+#include "described.hpp"
 
 namespace lumwright::cli {
 Answer trace(const Options& options) {

@@ -1,10 +1,7 @@
 #include "tuned_beside.hpp"
-#include "build/reader.hpp"
 #include "build/tuned_file.hpp"
 #include "files.hpp"
-#include "plan/assess.hpp"
 #include "plan/tune.hpp"
-#include "progress.hpp"
 #include <string_view>
 
 namespace lumwright::cli {
@@ -19,14 +16,5 @@ std::optional<Tuning> tuned_beside(const Options& options) {
   const std::string name = tuned_name(options.file);
   if (!file_exists(name)) return std::nullopt;
   return tuning_of(read_tuned(read_file(name)));
-}
-Assessment assessed(const Options& options) {
-  const Build build = read_build(read_file(options.file));
-  const auto tuning = tuned_beside(options);
-  Progress progress("worlds");
-  const WorldsAsked worlds{.count = options.samples,
-                           .seed = options.seed,
-                           .progress = [&](std::size_t done, std::size_t of) { progress.show(done, of); }};
-  return assess(build, options.units, tuning ? &*tuning : nullptr, worlds);
 }
 }  // namespace lumwright::cli

@@ -1,7 +1,6 @@
 // The file of tuned values beside a description: mine.tuned.yaml beside mine.yaml.
 #pragma once
 #include "options.hpp"
-#include "plan/assessment.hpp"
 #include "plan/tuning.hpp"
 #include <optional>
 #include <stdexcept>
@@ -17,7 +16,4 @@ std::string tuned_name(const std::string& description);
 /// What was tuned for the description of these options; nothing without such a file, for standard input, or where the
 /// options say `--untuned`. Throws FileError or InputError for a file that cannot be used: a broken one is not ignored.
 std::optional<Tuning> tuned_beside(const Options& options);
-/// The description of these options, assessed with what was tuned for it. Throws as read_file, read_build and
-/// tuned_beside.
-Assessment assessed(const Options& options);
 }  // namespace lumwright::cli

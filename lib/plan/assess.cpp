@@ -38,10 +38,14 @@ Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning) {
 }
 
 Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds) {
+  return judged(solved_to_judge(build, units, tuning, worlds), tuning, worlds);
+}
+
+Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds) {
   Solved solved = solve(build, {}, tuning);
   solved.units = units;
   solved.spread_tried = worlds.count > 0;
-  return judged(solved, tuning, worlds);
+  return solved;
 }
 
 Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {

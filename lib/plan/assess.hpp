@@ -17,8 +17,10 @@ Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written,
 /// and a verdict gives way to the shares: it fails if it fails as described or holds in fewer than half of the worlds,
 /// and is to watch if it holds in fewer than nine of ten. Throws ModelError for more than 16 million worlds.
 Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds);
-/// The same of a build that is solved already. `spread_tried` of the solved model is true when worlds are asked for.
-Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds);
+/// The two halves of it, for those who need the solved model as well. `judged` wants it from `solved_to_judge`, with
+/// the same tuning and the same worlds. Build and tuning must outlive the solved model.
+Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds = {});
+Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds = {});
 
 struct CheckName {
   std::string_view id, title, asks;

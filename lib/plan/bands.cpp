@@ -11,11 +11,6 @@ constexpr double at_least_to_pass = 0.9, at_least_to_watch = 0.5;
 constexpr std::string_view answers[] = {"raise.to_own_blower", "raise.to_working", "draught.air_flow",
                                         "heat.fan_gas",        "power.runtime",    "fit.clearance_hot"};
 
-template <class Columns>
-auto column_of(Columns& columns, std::string_view key) -> decltype(&columns.front()) {
-  const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& c) { return c.key == key; });
-  return found == columns.end() ? nullptr : &*found;
-}
 bool is_time_to(std::string_view key) { return key.starts_with("raise.to_"); }
 
 /// Those that exist; a time that is never reached is beyond all others.
@@ -34,7 +29,7 @@ double existing_share(const WorldColumn& column) {
   return static_cast<double>(there) / static_cast<double>(column.si.size());
 }
 void add_band(Result& result, const Worlds& worlds) {
-  const WorldColumn* column = column_of(worlds.results, result.key);
+  const WorldColumn* column = find_column(worlds.results, result.key);
   if (column == nullptr) return;
   const std::vector<double> values = countable(*column);
   result.share = existing_share(*column);
@@ -51,7 +46,7 @@ void add_band(Result& result, const Worlds& worlds) {
   if (std::isfinite(high)) result.high = edge(high);
 }
 void add_agreement(Result& result, const Worlds& worlds) {
-  const WorldWords* column = column_of(worlds.words, result.key);
+  const WorldWords* column = find_column(worlds.words, result.key);
   if (column == nullptr) return;
   const auto same = std::count(column->words.begin(), column->words.end(), std::get<std::string>(result.value));
   result.share = static_cast<double>(same) / static_cast<double>(worlds.count);
@@ -59,9 +54,8 @@ void add_agreement(Result& result, const Worlds& worlds) {
 
 std::string of_hundred(double share) { return fmt::format("{} of 100 worlds", std::lround(100.0 * share)); }
 void add_share(Finding& finding, const Worlds& worlds) {
-  const auto column =
-      std::find_if(worlds.checks.begin(), worlds.checks.end(), [&](const WorldCheck& c) { return c.id == finding.id; });
-  if (column == worlds.checks.end() || finding.verdict == Verdict::unknown) return;
+  const WorldCheck* column = find_column(worlds.checks, finding.id);
+  if (column == nullptr || finding.verdict == Verdict::unknown) return;
   const auto failing = std::count(column->fails.begin(), column->fails.end(), 1);
   const double share = 1.0 - static_cast<double>(failing) / static_cast<double>(worlds.count);
   finding.holds = share;
@@ -113,10 +107,11 @@ void add_bands(Assessment& assessment, const Solved& central, const Worlds& worl
               .edge_error = std::nullopt,
               .share_error = 0.5 / std::sqrt(static_cast<double>(worlds.count)),
               .leanings = {}};
+  const std::vector<WorldReadings> readings = readings_in(worlds, central, assessment.results, asked.seed);
   for (const std::string_view answer : answers)
-    if (const WorldColumn* column = column_of(worlds.results, answer)) {
+    if (const WorldColumn* column = find_column(worlds.results, answer)) {
       if (answer == "raise.to_working" && !bands.leanings.empty()) continue;  // hangs on what the other time hangs on
-      Leaning leaning = leaning_of(std::string(answer), central, worlds, assessment.results, asked.seed);
+      Leaning leaning = leaning_of(std::string(answer), central, worlds, readings);
       if (leaning.widest.empty()) continue;
       if (bands.leanings.empty()) bands.edge_error = edge_error(*column);
       bands.leanings.push_back(std::move(leaning));

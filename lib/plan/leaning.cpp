@@ -1,5 +1,4 @@
 #include "build/keys.hpp"
-#include "data/measurements.hpp"
 #include "numeric/quasi_random.hpp"
 #include "numeric/statistics.hpp"
 #include "plan/bands.hpp"
@@ -33,10 +32,6 @@ std::string meaning_of(const std::string& key, const Solved& central) {
     if (assumed.key == key) return assumed.why;
   return "";
 }
-const WorldColumn* column(const std::vector<WorldColumn>& columns, const std::string& key) {
-  const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& c) { return c.key == key; });
-  return found == columns.end() ? nullptr : &*found;
-}
 
 struct Observed {
   const WorldColumn* column;
@@ -45,12 +40,12 @@ struct Observed {
 /// The quantity that a measurement takes, if the worlds know it and it varies.
 std::optional<Observed> observed(const std::string& key, const Solved& central, const Worlds& worlds,
                                  const std::vector<Result>& results) {
-  if (const WorldColumn* input = column(worlds.inputs, key)) {
+  if (const WorldColumn* input = find_column(worlds.inputs, key)) {
     const Input* used = central.inputs.find(key);
     if (used == nullptr) return std::nullopt;
     return Observed{input, used->value};
   }
-  const WorldColumn* result = column(worlds.results, key);
+  const WorldColumn* result = find_column(worlds.results, key);
   for (const Result& one : results)
     if (result != nullptr && one.key == key) return Observed{result, std::get<Measure>(one.value).quantity};
   return std::nullopt;
@@ -62,18 +57,26 @@ double standard_error(const data::MeasurementRow& row, AnyQuantity value) {
   if (kind.scale == Scale::point) kind.scale = Scale::ratio;  // an error in kelvin is a difference
   return parse_band(row.within, kind).value / expanded;
 }
-/// The readings that the worlds would give, each with an error of its own.
-std::vector<double> readings(const Observed& observed, double error, const std::string& id, std::uint64_t seed) {
-  std::vector<double> read = observed.column->si;
-  for (std::size_t i = 0; i < read.size(); ++i)
-    read[i] += error * normal_score(stray_coordinate(i, "reading of " + id, seed));
-  return read;
-}
 }  // namespace
 
+std::vector<WorldReadings> readings_in(const Worlds& worlds, const Solved& central, const std::vector<Result>& results,
+                                       std::uint64_t seed) {
+  std::vector<WorldReadings> all;
+  for (const data::MeasurementRow& row : data::measurements()) {
+    const auto seen = observed(row.of, central, worlds, results);
+    if (!seen) continue;
+    const double error = standard_error(row, seen->value);
+    const std::string name = "reading of " + row.id;
+    std::vector<double> read = seen->column->si;
+    for (std::size_t i = 0; i < read.size(); ++i) read[i] += error * normal_score(stray_coordinate(i, name, seed));
+    all.push_back({row, std::move(read)});
+  }
+  return all;
+}
+
 Leaning leaning_of(const std::string& answer, const Solved& central, const Worlds& worlds,
-                   const std::vector<Result>& results, std::uint64_t seed) {
-  const WorldColumn* effect = column(worlds.results, answer);
+                   const std::vector<WorldReadings>& readings) {
+  const WorldColumn* effect = find_column(worlds.results, answer);
   if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
   Leaning leaning{answer, {}, {}};
   for (const WorldColumn& cause : worlds.chances) {
@@ -84,10 +87,8 @@ Leaning leaning_of(const std::string& answer, const Solved& central, const World
     leaning.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
                               shown(input->low), shown(input->high)});
   }
-  for (const data::MeasurementRow& row : data::measurements()) {
-    const auto seen = observed(row.of, central, worlds, results);
-    if (!seen || row.of == answer) continue;
-    const std::vector<double> read = readings(*seen, standard_error(row, seen->value), row.id, seed);
+  for (const auto& [row, read] : readings) {
+    if (row.of == answer) continue;
     const double left = std::sqrt(1.0 - Pairs(read, effect->si).share());
     if (left < worth_measuring)
       leaning.narrowings.push_back(

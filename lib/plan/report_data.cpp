@@ -90,19 +90,21 @@ HeatBalance heat_balance(const SolvedRaise& solved) {
 }
 
 ReportData report_data(const Build& build, const ReportAsked& asked) {
-  Solved solved = solve(build, {}, asked.tuning);
-  solved.units = asked.units;
-  solved.spread_tried = asked.worlds.count > 0;
-  ReportData data{.assessment = judged(solved, asked.tuning, asked.worlds),
-                  .units = units_of(solved),
-                  .draught = made_from<DraughtCurves>(
-                      solved.draught, [&](const SolvedDraught& d) { return draught_curves(d, solved.fan); }),
-                  .raise = made_from<RaiseMarks>(solved.raise, [&](const SolvedRaise& r) { return marks(build, r); }),
-                  .heat = made_from<HeatBalance>(solved.raise, heat_balance),
-                  .supply = made_from<RepeatedLightUps>(
-                      solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, solved.light_up); }),
-                  .fit = solved.fit};
-  if (data.draught) add_curve_bands(*data.draught.value, build, asked.tuning, asked.worlds);
+  return report_data(solved_to_judge(build, asked.units, asked.tuning, asked.worlds), asked.tuning, asked.worlds);
+}
+
+ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
+  ReportData data{
+      .assessment = judged(solved, tuning, worlds),
+      .units = units_of(solved),
+      .draught = made_from<DraughtCurves>(solved.draught,
+                                          [&](const SolvedDraught& d) { return draught_curves(d, solved.fan); }),
+      .raise = made_from<RaiseMarks>(solved.raise, [&](const SolvedRaise& r) { return marks(solved.build, r); }),
+      .heat = made_from<HeatBalance>(solved.raise, heat_balance),
+      .supply = made_from<RepeatedLightUps>(
+          solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, solved.light_up); }),
+      .fit = solved.fit};
+  if (data.draught) add_curve_bands(*data.draught.value, solved.build, tuning, worlds);
   return data;
 }
 }  // namespace lumwright

@@ -70,4 +70,6 @@ struct ReportAsked {
 };
 /// Solves the build once and gathers everything. Throws as `assess` does; a part that has no answer says why.
 ReportData report_data(const Build& build, const ReportAsked& asked = {});
+/// The same of a build that is solved already, as `judged` wants it.
+ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds);
 }  // namespace lumwright

@@ -1,14 +1,12 @@
 #include "plan/worlds.hpp"
 #include "data/measuring.hpp"
 #include "plan/check.hpp"
+#include "plan/crew.hpp"
 #include "plan/draws.hpp"
 #include "plan/results.hpp"
 #include <algorithm>
-#include <atomic>
-#include <exception>
 #include <limits>
 #include <mutex>
-#include <thread>
 
 namespace lumwright {
 namespace {
@@ -44,45 +42,23 @@ class Trial {
         out_.words.push_back({result.key, std::vector<std::string>(n)});
     }
     for (const Check& check : all_checks())
-      if (check.in_worlds && raises(check, central)) {
+      if (check.in_worlds) {
         checks_.push_back(&check);
         out_.checks.push_back({std::string(check.id), std::vector<char>(n, 0)});
       }
   }
   Worlds run() {
-    std::vector<std::thread> helpers;
-    const auto work = [this] { work_off(); };
-    for (unsigned i = 1; i < std::max(asked_.threads, 1U); ++i) helpers.emplace_back(work);
-    work();
-    for (std::thread& helper : helpers) helper.join();
-    if (failure_) std::rethrow_exception(failure_);
+    constexpr std::size_t portion = 8;  // neighbours in a column stay on one thread
+    share_out((asked_.count + portion - 1) / portion, asked_.threads, [this](std::size_t i) {
+      const std::size_t from = i * portion, to = std::min(from + portion, asked_.count);
+      for (std::size_t world = from; world < to; ++world) live(world);
+      report(to - from);
+    });
     return std::move(out_);
   }
 
  private:
   Inputs inputs_of_worlds() const { return solve(build_, {}, tuning_).inputs; }
-  static bool raises(const Check& check, const Solved& central) {
-    try {
-      return check.judge(central).has_value();
-    } catch (const ModelError&) {
-      return true;
-    }
-  }
-  void work_off() {
-    constexpr std::size_t portion = 8;
-    try {
-      for (std::size_t from = next_.fetch_add(portion); from < asked_.count && !stop_;
-           from = next_.fetch_add(portion)) {
-        const std::size_t to = std::min(from + portion, asked_.count);
-        for (std::size_t world = from; world < to; ++world) live(world);
-        report(to - from);
-      }
-    } catch (...) {
-      const std::lock_guard lock(guard_);
-      if (!failure_) failure_ = std::current_exception();
-      stop_ = true;
-    }
-  }
   void report(std::size_t more) {
     const std::lock_guard lock(guard_);
     done_ += more;
@@ -98,13 +74,10 @@ class Trial {
       out_.checks[i].fails[world] = static_cast<char>(fails(*checks_[i], solved));
   }
   void keep(std::size_t world, const Result& result) {
-    const auto same = [&](const auto& column) { return column.key == result.key; };
     if (const auto* measure = std::get_if<Measure>(&result.value)) {
-      const auto column = std::find_if(out_.results.begin(), out_.results.end(), same);
-      if (column != out_.results.end()) column->si[world] = measure->quantity.si;
-    } else {
-      const auto column = std::find_if(out_.words.begin(), out_.words.end(), same);
-      if (column != out_.words.end()) column->words[world] = std::get<std::string>(result.value);
+      if (WorldColumn* column = find_column(out_.results, result.key)) column->si[world] = measure->quantity.si;
+    } else if (WorldWords* column = find_column(out_.words, result.key)) {
+      column->words[world] = std::get<std::string>(result.value);
     }
   }
 
@@ -114,11 +87,8 @@ class Trial {
   Draws draws_;
   Worlds out_{};
   std::vector<const Check*> checks_;
-  std::atomic<std::size_t> next_{0};
-  std::atomic<bool> stop_{false};
   std::mutex guard_;
   std::size_t done_ = 0;
-  std::exception_ptr failure_;
 };
 }  // namespace
 

@@ -1,9 +1,11 @@
 // The same build in many worlds: each draws every value from its spread, solves everything, and judges every check.
 #pragma once
 #include "plan/solved.hpp"
+#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lumwright {
@@ -27,7 +29,7 @@ struct WorldWords {
   std::vector<std::string> words;
 };
 struct WorldCheck {
-  std::string id;
+  std::string key;  // its id
   std::vector<char> fails;
 };
 struct Worlds {
@@ -36,13 +38,20 @@ struct Worlds {
   std::vector<WorldColumn> chances;  // what each of them drew by itself, 0 to 1, before others pulled it along
   std::vector<WorldColumn> results;  // as the build itself has them
   std::vector<WorldWords> words;     // results that are text
-  std::vector<WorldCheck> checks;    // those that the build itself raises
+  std::vector<WorldCheck> checks;    // those that are asked in worlds
 };
+/// The column of a key, or null where the worlds do not follow it.
+template <class Columns>
+auto find_column(Columns& columns, std::string_view key) -> decltype(columns.data()) {
+  const auto found =
+      std::find_if(columns.begin(), columns.end(), [&](const auto& column) { return column.key == key; });
+  return found == columns.end() ? nullptr : &*found;
+}
 
-/// Draws and solves `asked.count` worlds. `central` is the build as it stands: its inputs, results and checks are the
-/// ones that are followed. Inputs are spread over a scrambled Sobol sequence, shaped and correlated as
-/// data/spreads.yaml says; what the owner wants is not drawn. The same for any number of threads. Throws ModelError for
-/// more than 16 million worlds.
+/// Draws and solves `asked.count` worlds. `central` is the build as it stands: its inputs and results are the ones that
+/// are followed. Inputs are spread over a scrambled Sobol sequence, shaped and correlated as data/spreads.yaml says;
+/// what the owner wants is not drawn. The same for any number of threads. Throws ModelError for more than 16 million
+/// worlds.
 Worlds try_worlds(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked);
 
 /// The value below which a share `u` of a spread lies: uniform between low and high, or a triangle with its peak at the

@@ -13,11 +13,6 @@ std::string say(const Measure& size, const TextStyle& style) {
   return fmt::format("{:.4g} {}", number_in(size.quantity, unit), unit);
 }
 std::string say(Length length, const TextStyle& style) { return say(Measure{length, ""}, style); }
-std::string joined(const std::vector<std::string>& words, std::string_view between) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? std::string() : std::string(between)) + word;
-  return text;
-}
 
 void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
   std::vector<Page::Row> rows{{{"measure", "with", "you wrote"}, "", Ink::faint}};
@@ -98,7 +93,8 @@ void write_screws(Page& page, const FanUnit& unit, const TextStyle& style) {
     const FanPattern& pattern = *unit.fan->drawing.pattern;
     page.paragraph(
         fmt::format("fan: {} screws {} through holes of {}", pattern.holes.size(),
-                    pattern.screws.empty() ? "to suit" : joined(pattern.screws, " or "), say(pattern.hole, style)),
+                    pattern.screws.empty() ? "to suit" : fmt::format("{}", fmt::join(pattern.screws, " or ")),
+                    say(pattern.hole, style)),
         2);
   }
 }
@@ -140,18 +136,18 @@ void write_steps(Page& page, const Assessment& assessment, const Solved& solved)
 std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style) {
   if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
   if (!solved.unit)
-    throw NothingToMake("the description says nothing of the unit to make; it needs " +
-                        joined(solved.unit.missing, ", "));
+    throw NothingToMake(fmt::format("the description says nothing of the unit to make; it needs {}",
+                                    fmt::join(solved.unit.missing, ", ")));
   const FanUnit& unit = *solved.unit;
   Page page(style);
   page.paragraph("Build sheet: " + (assessment.build.empty() ? assessment.file : assessment.build), 0, Ink::strong);
   if (const auto failed = failed_geometry(assessment); !failed.empty()) {
     page.gap();
-    page.paragraph("DRAFT. Do not cut to it: " + joined(failed, ", ") + " fails.", 0, Ink::bad);
+    page.paragraph(fmt::format("DRAFT. Do not cut to it: {} fails.", fmt::join(failed, ", ")), 0, Ink::bad);
   }
   if (!unit.missing.empty()) {
     page.gap();
-    page.paragraph("Not described, and so not here: " + joined(unit.missing, ", "), 0, Ink::care);
+    page.paragraph(fmt::format("Not described, and so not here: {}", fmt::join(unit.missing, ", ")), 0, Ink::care);
   }
   write_measuring(page, solved.build, unit);
   page.heading("Cut list");

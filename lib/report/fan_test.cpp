@@ -64,11 +64,6 @@ class FanTestReporter {
            Ink::plain});
     page_.table(rows);
   }
-  static std::string joined(const std::vector<std::string>& texts) {
-    std::string out;
-    for (const std::string& text : texts) out += (out.empty() ? "" : "; ") + text;
-    return out;
-  }
   void readings() {
     page_.heading("Readings, carried to 1.2 kg/m3 and the speed of the curve");
     page_.gap();
@@ -80,7 +75,7 @@ class FanTestReporter {
         continue;
       }
       rows.push_back({{number, p.setting, read, shown(p.point.flow, "l/min"), shown(p.point.pressure, "Pa"), off(p)},
-                      joined(p.remarks),
+                      fmt::format("{}", fmt::join(p.remarks, "; ")),
                       Ink::plain});
     }
     page_.table(rows);

@@ -1,0 +1,19 @@
+#include "described.hpp"
+#include "build/reader.hpp"
+#include "files.hpp"
+#include "tuned_beside.hpp"
+
+namespace lumwright::cli {
+Described described(const Options& options) {
+  Build build = read_build(read_file(options.file));
+  return {std::move(build), tuned_beside(options)};
+}
+WorldsAsked worlds_asked(const Options& options, Progress& progress) {
+  return {.count = options.samples, .seed = options.seed, .progress = progress.watch()};
+}
+Assessment assessed(const Options& options) {
+  const Described told = described(options);
+  Progress progress("worlds");
+  return assess(told.build, options.units, told.used(), worlds_asked(options, progress));
+}
+}  // namespace lumwright::cli
