@@ -271,3 +271,17 @@ TEST_CASE("the build sheet names each step once and each caution where it bites"
   CHECK_THROWS_AS(build_sheet(assess(described("name: x\n")), solve(described("name: x\n")), TextStyle{}),
                   NothingToMake);
 }
+TEST_CASE("the build sheet beside the drawings is in the units that were asked for") {
+  const Build build = example("tarn-beck");
+  const Solved solved = solve(build);
+  const auto sheet = [&](UnitSystem units) {
+    for (const NamedText& file : drawing_files(assess(build, units), solved, {"A4", {}, false, units}))
+      if (file.name == "sheet.txt") return file.text;
+    return std::string();
+  };
+  // the flange is written as 38 mm: 1.496 in by 25.4 mm/in (exact, the international inch of 1959)
+  CHECK(sheet(UnitSystem::as_written).find("disc 38 mm") != std::string::npos);
+  CHECK(sheet(UnitSystem::metric).find("disc 38 mm") != std::string::npos);
+  CHECK(sheet(UnitSystem::imperial).find("disc 1.496 in") != std::string::npos);
+  CHECK(sheet(UnitSystem::imperial).find("disc 38 mm") == std::string::npos);
+}
