@@ -1,9 +1,11 @@
 #include "build/bin.hpp"
 #include "commands.hpp"
 #include "files.hpp"
+#include "paper.hpp"
 #include "progress.hpp"
 #include "quantity/errors.hpp"
 #include "report/choice.hpp"
+#include "report/files.hpp"
 #include "style.hpp"
 
 namespace lumwright::cli {
@@ -14,6 +16,11 @@ Answer choose(const Options& options) {
   asked.progress = progress.watch();
   try {
     const Choice choice = lumwright::choose(bin, asked);
+    if (!options.folder.empty()) {
+      const std::vector<NamedText> files = choice_files(choice, {.units = options.units});
+      write_folder(options.folder, files);
+      return {list_of(options.folder, files)};
+    }
     if (options.format == Format::json) return {choice_json(choice)};
     if (options.format == Format::csv) return {choice_csv(choice)};
     return {choice_report(choice, style_of(options))};

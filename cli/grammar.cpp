@@ -51,6 +51,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   draw.add_flag("--draft", raw.draft);
   CLI::App& choose = *app.add_subcommand("choose");
   choose.add_option("BIN", raw.file);
+  choose.add_option("-o,--output", raw.folder);
   choose.add_option("--format", raw.format);
   add_style(choose, raw);
   CLI::App& bench = *app.add_subcommand("bench");

@@ -48,12 +48,18 @@ const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, s
     lower_to                  a lower output once steam is near
     tubes: stock              tubes off the shelf, by the table of stock sizes
 
-  --format text | json | csv
+  -o DIR                      everything into a folder, which is made if it is
+                              not there: choice.html, a page with a picture for
+                              each engine that needs no network and prints on
+                              A4; choice.txt, choice.json, choice.csv. Files of
+                              these names are replaced, others are left alone
+  --format text | json | csv  what is printed without a folder
   --units as-written | metric | imperial
   --colour auto | always | never
 
-Example
+Examples
   lumwright choose shed.yaml
+  lumwright choose shed.yaml -o shed
 
 Leaves with 0; with 2 when the bin cannot be used.
 )";

@@ -2,6 +2,7 @@
 #include "files.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/text.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright::cli {
@@ -25,6 +26,10 @@ drawing::PrintOptions print_options(const Options& options) {
 std::string list_of(const std::string& folder, const std::vector<NamedText>& files) {
   std::string told = fmt::format("{}:\n", printable_name(folder));
   for (const NamedText& file : files) told += fmt::format("  {:<22} {}\n", file.name, file.what);
-  return told + "\nPrint at 100 %, never \"fit to page\". Measure both bars before you trust a template.\n";
+  const bool templates =
+      std::any_of(files.begin(), files.end(), [](const NamedText& file) { return file.name.ends_with(".pdf"); });
+  return told + (templates
+                     ? "\nPrint at 100 %, never \"fit to page\". Measure both bars before you trust a template.\n"
+                     : "");
 }
 }  // namespace lumwright::cli

@@ -16,7 +16,9 @@ namespace {
 std::vector<NamedText> drawings_of(const Options& options, const Assessment& assessment, const Solved& solved) {
   if (!solved.unit || !failed_geometry(assessment).empty()) return {};
   try {
-    return drawing_files(assessment, solved, {.paper = options.paper, .print = print_options(options), .draft = false});
+    return drawing_files(
+        assessment, solved,
+        {.paper = options.paper, .print = print_options(options), .draft = false, .units = options.units});
   } catch (const NothingToMake&) {
     return {};
   }

@@ -51,7 +51,8 @@ struct MadeBox {
   std::string metal;                    // as written
   std::optional<RoundBoxPieces> round;  // strip and two discs
   std::optional<SquareBoxNet> net;      // open box; its lid is a plate of the outside size
-  Length lap, skirt;                    // of the round one
+  Length lap;                           // of the round one's seam; width of the net's tabs
+  Length skirt;                         // of the round one
   std::optional<Length> tube_hole;      // in the bottom
   std::optional<SideHoles> bleed;
   std::optional<GrommetChoice> grommet;  // where the leads go through the side

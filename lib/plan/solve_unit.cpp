@@ -71,12 +71,12 @@ std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const st
 
 void develop(MadeBox& box) {
   const Length skirt = data::shop_length("hem").value.value, lap = data::shop_length("sheet lap").value.value;
+  box.lap = lap;
   if (box.square) {
     box.net = square_box({box.across, box.across, box.height, box.sheet, 0.0 * mm, lap, 0.0 * mm, box.metal});
     box.plate = box.across + 2.0 * box.sheet;
     return;
   }
-  box.lap = lap;
   box.skirt = skirt;
   box.round = round_box({box.across, box.height, box.sheet, lap, skirt, DiscFit::on_top});
   box.plate = box.round->disc;
@@ -136,7 +136,8 @@ std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missi
                .mass = inputs.known("fan.mass", fan.mass)};
   if (!made.axial && !in_hand.measured && made.drawing.pattern) {
     made.drawing.pattern.reset();
-    made.drawing.measure_first = "blowers follow no standard: compare these sizes with the one in hand, then write that";
+    made.drawing.measure_first =
+        "blowers follow no standard: compare these sizes with the one in hand, then write that";
   }
   if (holes.inlet_x && holes.inlet_y)
     made.inlet = PlanePoint{*inputs.known("fan.holes.inlet_x", holes.inlet_x),

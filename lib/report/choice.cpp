@@ -1,20 +1,10 @@
 #include "report/choice.hpp"
+#include "report/choice_words.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-bool same(const Combination& a, const Combination& b) {
-  return a.fan == b.fan && a.pack == b.pack && a.step_up == b.step_up && a.tube == b.tube && a.pairing == b.pairing &&
-         a.lowered == b.lowered;
-}
-std::string name_of(const Candidate& c) { return fmt::format("{}, {}, {}, {}", c.fan, c.pack, c.step_up, c.tube); }
-
-const char* grade_words(const Candidate& c) {
-  if (c.in_time) return c.enough ? "all that you want" : "in time, but too few light-ups";
-  return c.enough ? "light-ups enough, but too slow" : "too slow, and too few light-ups";
-}
-
 class ChoiceReporter {
  public:
   ChoiceReporter(const Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
@@ -36,29 +26,21 @@ class ChoiceReporter {
   }
 
  private:
-  template <class Q>
-  std::string shown(Q q, const char* unit, int digits = 3) const {
-    return show({AnyQuantity(q), unit}, page_.style(), digits);
-  }
-  std::string minutes(Duration t) const { return shown(t, "min", 2); }
-  std::string mass(const std::optional<Mass>& m) const { return m ? shown(*m, "g", 2) : "?"; }
+  std::string minutes(Duration t) const { return minutes_text(t, page_.style()); }
+  std::string mass(const std::optional<Mass>& m) const { return mass_text(m, page_.style()); }
 
   void head() {
     page_.paragraph(
         fmt::format("{}{} combinations.", choice_.name.empty() ? "" : choice_.name + ": ", choice_.effort.combinations),
         0, Ink::strong);
-    page_.paragraph(
-        fmt::format("Places with = cannot be told apart by their minutes: the fans leave {} open. The lighter stands "
-                    "first. Masses that you did not write are usual ones.",
-                    percent(choice_.told_apart, 2)));
+    page_.paragraph(tie_sentence(choice_));
     for (const std::string& sentence : choice_.shared) {
       page_.gap();
       page_.hung("watch", sentence, Ink::care);
     }
   }
   void places(const EngineChoice& engine) {
-    page_.paragraph(fmt::format("Wanted: steam in {}, {} {} on a charge.", minutes(engine.within),
-                                fmt::format("{:g}", engine.wanted), engine.wanted == 1.0 ? "light-up" : "light-ups"));
+    page_.paragraph(wanted_sentence(engine, page_.style()));
     if (engine.places.empty()) {
       page_.paragraph("None of them raises steam here.", 0, Ink::bad);
       return;
@@ -91,10 +73,6 @@ class ChoiceReporter {
       rows.push_back({{minutes(c.to_steam), fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)}, "", Ink::plain});
     page_.table(rows);
   }
-  static std::string fate(const ItemFate& item) {
-    if (item.place) return fmt::format("place {}", *item.place) + (item.on_front ? ", on the front" : "");
-    return item.on_front ? "on the front" : std::string(words(item.mostly));
-  }
   void losers(const EngineChoice& engine) {
     page_.heading("Why the others lose");
     page_.gap();
@@ -103,7 +81,8 @@ class ChoiceReporter {
     page_.paragraph(counts.empty() ? "None lose." : fmt::format("{}.", fmt::join(counts, ", ")));
     page_.gap();
     std::vector<Page::Row> rows;
-    for (const ItemFate& item : engine.items) rows.push_back({{item.list, item.name, fate(item)}, "", Ink::plain});
+    for (const ItemFate& item : engine.items)
+      rows.push_back({{item.list, item.name, fate_words(item)}, "", Ink::plain});
     page_.table(rows);
   }
   void units() {
@@ -121,12 +100,16 @@ class ChoiceReporter {
     page_.gap();
     std::vector<Page::Row> rows{{{"engine", "tube", "steam", "light-ups"}, "", Ink::faint}};
     for (const Serving& s : best.engines) {
-      if (s.with)
+      if (s.with) {
+        std::string remark = s.with->in_time && s.with->enough ? "" : grade_words(*s.with);
+        if (const std::string open = still_to_check(choice_, *s.with); !open.empty())
+          remark += (remark.empty() ? "" : "; ") + open;
         rows.push_back({{s.engine, s.with->tube, minutes(s.with->to_steam), fmt::format("{}", s.with->light_ups)},
-                        s.with->in_time && s.with->enough ? "" : grade_words(*s.with),
+                        std::move(remark),
                         Ink::plain});
-      else
+      } else {
         rows.push_back({{s.engine, "-", "-", "-"}, std::string(words(s.loss)), Ink::bad});
+      }
     }
     page_.table(rows);
     next_units();
@@ -160,7 +143,7 @@ std::vector<ChoiceDot> choice_dots(const EngineChoice& engine) {
   std::vector<Combination> seen;
   const auto add = [&](const Candidate& c, std::optional<std::size_t> place, bool on_front) {
     for (std::size_t i = 0; i < seen.size(); ++i)
-      if (same(seen[i], c.at)) {
+      if (same_parts(seen[i], c.at)) {
         dots[i].on_front = dots[i].on_front || on_front;
         return;
       }

@@ -51,7 +51,7 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
       files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
   files.push_back({"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit)});
   files.push_back(
-      {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{solved.units})});
+      {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{wish.units})});
   return files;
 }
 }  // namespace lumwright

@@ -2,6 +2,7 @@
 #pragma once
 #include "drawing/drawing.hpp"
 #include "plan/solved.hpp"
+#include "quantity/format.hpp"
 #include "report/named_text.hpp"
 #include <stdexcept>
 #include <string>
@@ -15,7 +16,8 @@ struct NotDrawn : std::runtime_error {
 struct DrawingWish {
   std::string paper;  // "A4" or "Letter"
   drawing::PrintOptions print;
-  bool draft;  // draw what fails, and stamp it
+  bool draft;                                 // draw what fails, and stamp it
+  UnitSystem units = UnitSystem::as_written;  // of the build sheet
 };
 /// Throws NotDrawn unless `draft`, NothingToMake where there is no part, ModelError for another paper.
 std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish);

@@ -1,4 +1,6 @@
 #include "report/files.hpp"
+#include "report/choice.hpp"
+#include "report/html/choice.hpp"
 #include "report/json.hpp"
 #include "report/markdown.hpp"
 #include "report/tables.hpp"
@@ -28,6 +30,18 @@ std::vector<NamedText> report_files(const ReportData& data, const TextStyle& sty
   for (const NamedText& file : files)
     if (file.name != "report.html") beside.push_back({file.name, file.what});
   files.front().text = html_report(data, style, beside);
+  return files;
+}
+
+std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style) {
+  std::vector<NamedText> files{{"choice.html", "what to take, to read, with a picture for each engine", ""},
+                               {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
+                               {"choice.json", "everything, for other programs", choice_json(choice)},
+                               {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice)}};
+  std::vector<Beside> beside;
+  for (const NamedText& file : files)
+    if (file.name != "choice.html") beside.push_back({file.name, file.what});
+  files.front().text = html_choice(choice, style, beside);
   return files;
 }
 }  // namespace lumwright

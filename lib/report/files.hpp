@@ -1,5 +1,6 @@
 // Every text file of a report, by name: what a command writes into a folder.
 #pragma once
+#include "plan/choose.hpp"
 #include "report/html/html.hpp"
 #include "report/named_text.hpp"
 #include <string>
@@ -11,4 +12,6 @@ namespace lumwright {
 /// all. Throws std::logic_error for a number that is not finite.
 std::vector<NamedText> report_files(const ReportData& data, const TextStyle& style,
                                     const std::vector<Beside>& drawings = {});
+/// choice.html first, then choice.txt as wide as 80 columns, choice.json and choice.csv. Throws as report_files does.
+std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style);
 }  // namespace lumwright

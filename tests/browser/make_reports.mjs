@@ -1,6 +1,7 @@
-// The reports that are looked at: every example, one with little in it, and one whose owner means ill.
+// The pages that are looked at: the report of every example and the choice from every bin, some with little in them, and
+// some whose owner means ill.
 import { execFileSync } from 'node:child_process'
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 
 const hostile = '"><img src=x onerror=alert(1)><script>alert(1)</script>&amp;\u202Egnol\n=cmd()|\'[x](javascript:alert(1)) 煙突 '
@@ -24,4 +25,29 @@ export function makeReports(probe, examples, folder) {
   const little = join(folder, 'little.yaml')
   writeFileSync(little, fitOnly)
   write('little', little, [])
+
+  const choose = (name, bin) => {
+    const here = join(folder, name)
+    mkdirSync(here, { recursive: true })
+    execFileSync(probe, ['choose', bin, here])
+  }
+  const bins = join(examples, 'bins')
+  for (const file of readdirSync(bins).filter(f => f.endsWith('.yaml'))) choose(`choice-${basename(file, '.yaml')}`, join(bins, file))
+  const shed = readFileSync(join(bins, 'tarn-beck-shed.yaml'), 'utf8')
+  const other = (name, ...changes) => {
+    let text = shed
+    for (const [from, to] of changes) {
+      if (!text.includes(from)) throw new Error(`${from} is not in the bin`)
+      text = text.replace(from, () => to)
+    }
+    const bin = join(folder, `${name}.yaml`)
+    writeFileSync(bin, text)
+    choose(name, bin)
+  }
+  const said = JSON.stringify(hostile.replace(/[\u202E\n]/g, ''))  // a bin may hold no control character
+  other('choice-hostile', ['name: Tarn Beck shed', `name: ${said}`], ['name: quick 40 mm', `name: ${said}`],
+    ['name: Low Gill tank', `name: ${JSON.stringify('W'.repeat(100))}`], ['name: thin 13 mm', `name: ${JSON.stringify('<b>&lt;' + 'x'.repeat(80))}`])
+  other('choice-little', ['chimney: { bore: 13.6 mm +- 0.02 mm, depth: 32 mm,', 'chimney: { depth: 32 mm,'])
+  other('choice-hasty', ['steam_within: 12 min, light_ups_per_charge: 5', 'steam_within: 2 min, light_ups_per_charge: 400'], ['steam_within: 9 min', 'steam_within: 60 min'])
+  other('choice-one-engine', [shed.slice(shed.indexOf('  - name: Low Gill tank')), ''])
 }

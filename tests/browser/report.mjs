@@ -1,6 +1,6 @@
-// Writes reports, opens each in Debian's chromium and asks it, and general checkers, what is wrong with it.
+// Writes reports and choices, opens each in Debian's chromium and asks it, and general checkers, what is wrong with it.
 // node report.mjs PROBE EXAMPLES FOLDER: the folder is emptied first. Prints one line a failure.
-import { readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { execFileSync } from 'node:child_process'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
@@ -96,7 +96,7 @@ async function accessible(browser, file, name, width, scheme) {
 async function printed(browser, file, name, out) {
   const { page, context } = await opened(browser, file, { viewport: { width: 1000, height: 900 }, colorScheme: 'dark', bypassCSP: true })
   await page.addStyleTag({ content: '.chart .halo { stroke: none }' }) // a halo prints the words twice
-  const pdf = join(out, 'report.pdf')
+  const pdf = join(out, 'page.pdf')
   await page.pdf({ path: pdf, format: 'A4', preferCSSPageSize: true, printBackground: true })
   await page.emulateMedia({ media: 'print' })
   const folded = await page.evaluate(() => [...document.querySelectorAll('details article dd')].map(d => d.textContent.replace(/\s+/g, ' ').trim().slice(0, 24)))
@@ -139,13 +139,14 @@ const browser = await chromium.launch({ executablePath: process.env.CHROMIUM, ar
 for (const name of readdirSync(folder)) {
   const here = join(folder, name)
   if (!statSync(here).isDirectory()) continue
-  const file = join(here, 'report.html')
+  const isReport = existsSync(join(here, 'report.html'))
+  const file = join(here, isReport ? 'report.html' : 'choice.html')
   const text = readFileSync(file, 'utf8')
   expect(text.length < 400e3, `${name}: ${text.length} bytes`)
   const report = await validator.validateString(text, file)
   for (const result of report.results)
     for (const m of result.messages) failures.push(`${name}: html-validate ${m.ruleId}, line ${m.line}: ${m.message}`)
-  markdown(readFileSync(join(here, 'report.md'), 'utf8'), name)
+  if (isReport) markdown(readFileSync(join(here, 'report.md'), 'utf8'), name)
   for (const width of [360, 390, 800, 1200]) await look(browser, file, name, width, 'light')
   for (const width of [360, 1200]) await look(browser, file, name, width, 'dark')
   await accessible(browser, file, name, 360, 'dark')

@@ -1,6 +1,7 @@
 // Writes the report of a description into a folder: report_probe FILE FOLDER [WORLDS [NAME]]. With a NAME, the build is
-// called so, and a file of that name is said to lie beside the report.
+// called so, and a file of that name is said to lie beside the report. report_probe choose BIN FOLDER: a choice.
 #include "build/reader.hpp"
+#include "plan/choose.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <exception>
@@ -8,22 +9,32 @@
 #include <iostream>
 #include <iterator>
 
+namespace {
+using namespace lumwright;
+Source read(const char* name) {
+  std::ifstream in(name, std::ios::binary);
+  return {name, {std::istreambuf_iterator<char>(in), {}}};
+}
+std::vector<NamedText> report_of(int argc, char** argv) {
+  Build build = read_build(read(argv[1]));
+  ReportAsked asked;
+  if (argc > 3) asked.worlds.count = std::strtoul(argv[3], nullptr, 10);
+  std::vector<Beside> beside;
+  if (argc > 4) {
+    build.name.value = argv[4];
+    beside.push_back({argv[4], argv[4]});
+  }
+  return report_files(report_data(build, asked), {}, beside);
+}
+}  // namespace
+
 int main(int argc, char** argv) {
-  using namespace lumwright;
   if (argc < 3) return 2;
   try {
-    std::ifstream in(argv[1], std::ios::binary);
-    Build build = read_build({argv[1], {std::istreambuf_iterator<char>(in), {}}});
-    ReportAsked asked;
-    if (argc > 3) asked.worlds.count = std::strtoul(argv[3], nullptr, 10);
-    std::vector<Beside> beside;
-    if (argc > 4) {
-      build.name.value = argv[4];
-      beside.push_back({argv[4], argv[4]});
-    }
-    const ReportData data = report_data(build, asked);
-    for (const NamedText& file : report_files(data, {}, beside)) {
-      std::ofstream out(std::string(argv[2]) + "/" + file.name, std::ios::binary);
+    const bool choosing = argc == 4 && std::string(argv[1]) == "choose";
+    const std::string folder = argv[choosing ? 3 : 2];
+    for (const NamedText& file : choosing ? choice_files(choose(read_bin(read(argv[2]))), {}) : report_of(argc, argv)) {
+      std::ofstream out(folder + "/" + file.name, std::ios::binary);
       out << file.text;
       if (!out.flush()) return 1;
       std::cout << file.name << " " << file.text.size() << "\n";

@@ -147,7 +147,7 @@ def texts():
         for number, text in enumerate(worst):
             path = pathlib.Path(folder) / 'bad.yaml'
             path.write_bytes(text)
-            for command in (['choose', path], ['bench', path], ['bench', path, '-o', folder], ['tune', EXAMPLE, path], ['explain', 'fit.hot', path],
+            for command in (['choose', path], ['choose', path, '-o', folder], ['bench', path], ['bench', path, '-o', folder], ['tune', EXAMPLE, path], ['explain', 'fit.hot', path],
                             ['trace', path], ['draw', path, '-o', folder], ['report', path, '-o', folder], ['sheet', path]):
                 result = judged(run(*command), f'{command[0]} on bad text {number}', (2,))
                 expect(re.match(rb'[^\n]*:\d+:\d+: ', result.stderr), f'{command[0]} on bad text {number}: no place')

@@ -14,6 +14,7 @@ A test is one file. Its first line says what it promises. Then come sections, ea
   === output             all that it prints; `=== output json`: JSON that has a value at each of these paths (a/b/c); `=== output has`: these lines, in this order;
                          `=== output lacks`: none of these lines
   === complaint          the same for standard error; `=== complaint has`
+  === wrote FILE         these lines stand, in this order, in a file that the run wrote
   === width N            no line of the output is wider than that
 Without a section for them, output and complaint must be empty. `examples` in that directory is the project's folder.
 --update writes the outputs, complaints and statuses that came out into the files; read them before you keep them.
@@ -178,6 +179,10 @@ def run_test(program, path, update):
             problems = [f'status {status}, wanted {wanted}'] if status != wanted else []
             for word, text in (('output', out), ('complaint', err)):
                 problems += [compare(s, word, text) for s in [s for s in run if s.word == word] or [None]]
+            for section in [s for s in run if s.word == 'wrote']:
+                path_of = Path(directory) / section.rest
+                written = path_of.read_text() if path_of.is_file() else ''
+                problems.append(compare(Section('wrote has', section.body), section.rest, written))
             for limit in [int(s.rest) for s in run if s.word == 'width']:
                 problems += [f'wider than {limit}: {line}' for line in out.split('\n') if len(line) > limit]
             wrong += [f'$ lumwright {run[0].rest}\n{p}' for p in problems if p]

@@ -42,9 +42,11 @@ def circles(path):
 
 def compare_dxf(folder):
     found = 0
+    sheets = {p.name for p in Path(folder).iterdir()}
     for hole in holes_of(folder):
+        part = hole['part'] if f'{hole["part"]}_mm.dxf' in sheets else 'side'  # floor and walls of a square box
         x, y, d = (float(hole[k]) for k in ('x_from_middle_mm', 'y_from_middle_mm', 'diameter_mm'))
-        near = [c for c in circles(Path(folder) / f'{hole["part"]}_mm.dxf')
+        near = [c for c in circles(Path(folder) / f'{part}_mm.dxf')
                 if abs(c[0] - x) < 6e-4 and abs(c[1] - y) < 6e-4 and abs(c[2] - d) < 6e-4]  # the table has three decimals
         check(near, f'{folder}: no circle for {hole}')
         found += bool(near)
@@ -80,6 +82,15 @@ with tempfile.TemporaryDirectory() as folder:
     for name, more in (('tarn-beck.yaml', []), ('great-fell-5in.yaml', []), ('high-tarn-32mm.yaml', ['--draft'])):
         drawn(name, f'{folder}/{name}', *more)
         check(compare_dxf(f'{folder}/{name}') >= 2, f'{name}: too few holes to compare')
+    # a square box: floor and walls on one sheet
+    text = (examples / 'tarn-beck.yaml').read_text()
+    square = text.replace('  box: {', '  box: { shape: square,')
+    check(square != text, 'the box of the first example is not where it was')
+    Path(f'{folder}/square.yaml').write_text(square)
+    drawn(f'{folder}/square.yaml', f'{folder}/square')
+    parts = {hole['part'] for hole in holes_of(f'{folder}/square')}
+    check({'bottom', 'lower side', 'upper side'} <= parts, f'a square box has holes in {parts} alone')
+    check(compare_dxf(f'{folder}/square') == len(holes_of(f'{folder}/square')), 'holes of the square box are not drawn')
     # the printed flange of the first example: three holes on their circle, 0.1 mm
     pdf = f'{folder}/tarn-beck.yaml/templates.pdf'
     holes = [h for h in holes_of(f'{folder}/tarn-beck.yaml') if h['part'] == 'flange' and h['hole'].startswith('screw')]

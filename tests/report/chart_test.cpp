@@ -1,3 +1,4 @@
+#include "report/chart/callouts.hpp"
 #include "report/chart/labels.hpp"
 #include "report/chart/plot.hpp"
 #include "report/chart/scale.hpp"
@@ -105,6 +106,40 @@ TEST_CASE("labels in lanes never touch and stay in the room") {
               placed[a].x + wanted[a].width <= placed[b].x || placed[b].x + wanted[b].width <= placed[a].x;
           CHECK(clear);
         }
+    }
+  }
+}
+
+TEST_CASE("numbers beside crowded marks never lie on each other, on a mark or outside") {
+  std::mt19937 random(11);
+  std::normal_distribution<double> near(0.0, 12.0);
+  std::uniform_real_distribution<double> across(60.0, 300.0), down(60.0, 240.0);
+  const Pane room{46.0, 20.0, 330.0, 290.0};
+  for (int i = 0; i < 300; ++i) {
+    const double x = across(random), y = down(random);
+    std::vector<Called> marks;
+    for (int k = 1; k <= 10; ++k)
+      marks.push_back(
+          {{std::clamp(x + near(random), 50.0, 326.0), std::clamp(y + near(random), 26.0, 284.0)}, std::to_string(k)});
+    const auto cover = [&](const Pane& p) {
+      double cost =
+          p.left < room.left || p.right > room.right || p.top < room.top || p.bottom > room.bottom ? 1000.0 : 0.0;
+      for (const Called& m : marks)
+        if (m.mark.x + 7.0 > p.left && m.mark.x - 7.0 < p.right && m.mark.y + 7.0 > p.top && m.mark.y - 7.0 < p.bottom)
+          cost += 100.0;
+      return cost;
+    };
+    const std::vector<Callout> placed = beside_marks(marks, room, cover);
+    REQUIRE(placed.size() == marks.size());
+    for (std::size_t a = 0; a < placed.size(); ++a) {
+      const Pane& p = placed[a].words;
+      CHECK(cover(p) == 0.0);
+      for (std::size_t b = 0; b < a; ++b) {
+        const Pane& q = placed[b].words;
+        const bool apart = p.right <= q.left + 1e-9 || q.right <= p.left + 1e-9 || p.bottom <= q.top + 1e-9 ||
+                           q.bottom <= p.top + 1e-9;
+        CHECK(apart);
+      }
     }
   }
 }

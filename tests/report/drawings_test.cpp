@@ -4,9 +4,12 @@
 #include "report/build_sheet.hpp"
 #include "report/templates/orifice_plates.hpp"
 #include "report/templates/templates.hpp"
+#include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
+#include <map>
 #include <set>
+#include <sstream>
 using namespace lumwright;
 
 namespace {
@@ -22,6 +25,65 @@ std::string practice(const std::string& shape) {
          ", diameter: 84 mm, height: 40 mm, sheet: 10 thou }\n"
          "fan: { kind: axial, frame: 60 mm, thickness: 15 mm, mount: inside, mass: 40 g }\n"
          "supply: { leads: { outside: 3 mm } }\n";
+}
+// The same with bleed holes, and what else a case wants changed.
+std::string with_bleed(const std::string& shape, int holes, const std::string& from = "", const std::string& to = "") {
+  std::string text = practice(shape);
+  text.insert(text.find("fan:"), "  bleed: { holes: " + std::to_string(holes) + ", diameter: 4 mm }\n");
+  if (!from.empty()) text.replace(text.find(from), from.size(), to);
+  return text;
+}
+std::vector<std::string> boxes() {
+  std::vector<std::string> all;
+  for (const char* shape : {"round", "square"}) {
+    for (const int holes : {1, 2, 3, 7}) all.push_back(with_bleed(shape, holes));
+    all.push_back(with_bleed(shape, 4, "height: 40 mm", "height: 12 mm"));
+    all.push_back(with_bleed(shape, 4, "height: 40 mm", "height: 90 mm"));
+    all.push_back(with_bleed(shape, 2, "mount: inside", "mount: outside"));     // no grommet
+    all.push_back(with_bleed(shape, 2, "outside: 42 mm", "outside: 1.65 in"));  // inches beneath
+    all.push_back(practice(shape));
+  }
+  return all;
+}
+const drawing::View* view_of(const std::vector<Template>& parts, const std::string& id) {
+  for (const Template& part : parts)
+    if (part.id == id) return &part.view;
+  return nullptr;
+}
+struct Round {
+  double x, y, diameter;  // mm
+};
+std::vector<Round> circles_of(const drawing::View& view) {
+  std::vector<Round> all;
+  for (const drawing::Entity& entity : view.entities)
+    if (const auto* c = std::get_if<drawing::Circle>(&entity))
+      if (c->layer == drawing::Layer::drill || c->layer == drawing::Layer::cut)
+        all.push_back({in(c->centre.x, mm), in(c->centre.y, mm), in(c->diameter, mm)});
+  return all;
+}
+// DXF R12: a CIRCLE has its middle behind the codes 10 and 20 and its radius behind 40.
+std::vector<Round> circles_of(const std::string& dxf) {
+  std::vector<Round> all;
+  std::istringstream lines(dxf);
+  bool circle = false;
+  for (std::string code, value; std::getline(lines, code) && std::getline(lines, value);) {
+    const int number = std::stoi(code);
+    if (number == 0) {
+      circle = value.starts_with("CIRCLE");
+      if (circle) all.push_back({});
+    }
+    if (!circle) continue;
+    if (number == 10) all.back().x = std::stod(value);
+    if (number == 20) all.back().y = std::stod(value);
+    if (number == 40) all.back().diameter = 2.0 * std::stod(value);
+  }
+  return all;
+}
+bool holds(const std::vector<Round>& circles, const HolePlace& hole) {
+  return std::any_of(circles.begin(), circles.end(), [&](const Round& c) {
+    return std::abs(c.x - in(hole.centre.x, mm)) < 1e-3 && std::abs(c.y - in(hole.centre.y, mm)) < 1e-3 &&
+           std::abs(c.diameter - in(hole.diameter, mm)) < 1e-3;
+  });
 }
 const Drilling* drilling(const std::vector<Drilling>& all, const std::string& where) {
   for (const Drilling& d : all)
@@ -64,8 +126,75 @@ TEST_CASE("holes of the flange lie on their circle, those of the bottom over the
     CHECK(distance(flange[i].centre, bottom[i].centre) < 1e-9 * mm);
   }
 }
+TEST_CASE("every hole of lid, bottom and sides is drawn at its place, for the scissors and for the machine") {
+  for (const std::string& text : boxes()) {
+    CAPTURE(text);
+    const Build build = described(text);
+    const Solved solved = solve(build);
+    REQUIRE(solved.unit);
+    const auto parts = templates(*solved.unit, build);
+    std::map<std::string, int> found;
+    for (const HolePlace& hole : hole_places(*solved.unit)) {
+      CAPTURE(hole.part);
+      CAPTURE(hole.what);
+      const drawing::View* view = view_of(parts, hole.part);
+      if (view == nullptr) view = view_of(parts, "side");  // floor and walls of a square box
+      REQUIRE(view != nullptr);
+      CHECK(holds(circles_of(*view), hole));
+      CHECK(holds(circles_of(dxf(*view, {})), hole));
+      ++found[hole.part + " " + hole.what.substr(0, hole.what.find_last_not_of(" 0123456789") + 1)];
+    }
+    // the drill list counts the same holes
+    const auto listed = [&](const char* where) {
+      const auto all = drillings(*solved.unit);
+      return drilling(all, where) == nullptr ? 0 : drilling(all, where)->count;
+    };
+    int bleeds = 0, grommets = 0;
+    for (const auto& [name, count] : found) {
+      if (name.ends_with("side bleed")) bleeds += count;
+      if (name.ends_with("side grommet")) grommets += count;
+    }
+    CHECK(bleeds == listed("side, bleed"));
+    CHECK(grommets == listed("side, grommet"));
+    CHECK(found["bottom tube"] == 1);
+    CHECK(found["bottom flange screw"] == listed("bottom, flange screws"));
+  }
+}
+TEST_CASE("the holes of a square box lie on the faces that they belong to") {
+  // hand: inside 84 x 84 x 40 mm. A sharp fold takes 0.254 mm times the metal's share; the floor lies in the middle of
+  // the net, and half up a wall is 20 mm from its rim. Three bleed holes go to three walls; the grommet to the wall
+  // over the floor, beside a bleed hole: both a quarter of 84 - 2 x 6 mm (tabs) from the middle.
+  const Solved solved = solve(described(with_bleed("square", 3)));
+  const SquareBoxNet& net = *solved.unit->box->net;
+  const double wide = in(net.across.total, mm), middle = 0.5 * wide;
+  CHECK(wide > 84.0 + 2.0 * 40.0);
+  CHECK(wide < 84.0 + 2.0 * 40.0 + 4.0 * 0.254);
+  const double quarter = 0.25 * (84.0 - 2.0 * in(solved.unit->box->lap, mm));
+  struct Row {
+    const char *part, *what;
+    double x, y;  // from the edges of the net
+  };
+  const Row rows[] = {{"bottom", "tube", middle, middle},
+                      {"bottom", "flange screw 1", middle, middle + 15.0},
+                      {"bottom", "flange screw 3", middle + 12.990381, middle - 7.5},
+                      {"lower side", "bleed 1", middle, 20.0},
+                      {"upper side", "bleed 2", middle - quarter, wide - 20.0},
+                      {"upper side", "grommet", middle + quarter, wide - 20.0},
+                      {"left side", "bleed 3", 20.0, middle}};
+  const auto places = hole_places(*solved.unit);
+  for (const Row& row : rows) {
+    CAPTURE(row.part);
+    CAPTURE(row.what);
+    const auto hole = std::find_if(places.begin(), places.end(),
+                                   [&](const HolePlace& h) { return h.part == row.part && h.what == row.what; });
+    REQUIRE(hole != places.end());
+    CHECK(std::abs(in(hole->corner.x, mm) - row.x) < 1e-5);
+    CHECK(std::abs(in(hole->corner.y, mm) - row.y) < 1e-5);
+  }
+}
 TEST_CASE("no word on a template lies over another or over a line") {
-  std::vector<Build> builds = {described(practice("round")), described(practice("square"))};
+  std::vector<Build> builds;
+  for (const std::string& text : boxes()) builds.push_back(described(text));
   for (const std::string& name : example_names()) builds.push_back(example(name));
   for (const Build& build : builds) {
     const Solved solved = solve(build);
@@ -141,4 +270,18 @@ TEST_CASE("the build sheet names each step once and each caution where it bites"
   }
   CHECK_THROWS_AS(build_sheet(assess(described("name: x\n")), solve(described("name: x\n")), TextStyle{}),
                   NothingToMake);
+}
+TEST_CASE("the build sheet beside the drawings is in the units that were asked for") {
+  const Build build = example("tarn-beck");
+  const Solved solved = solve(build);
+  const auto sheet = [&](UnitSystem units) {
+    for (const NamedText& file : drawing_files(assess(build, units), solved, {"A4", {}, false, units}))
+      if (file.name == "sheet.txt") return file.text;
+    return std::string();
+  };
+  // the flange is written as 38 mm: 1.496 in by 25.4 mm/in (exact, the international inch of 1959)
+  CHECK(sheet(UnitSystem::as_written).find("disc 38 mm") != std::string::npos);
+  CHECK(sheet(UnitSystem::metric).find("disc 38 mm") != std::string::npos);
+  CHECK(sheet(UnitSystem::imperial).find("disc 1.496 in") != std::string::npos);
+  CHECK(sheet(UnitSystem::imperial).find("disc 38 mm") == std::string::npos);
 }

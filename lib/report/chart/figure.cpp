@@ -85,7 +85,14 @@ void Figure::mark(Spot at, Marker marker, std::string_view look) {
     case Marker::cross:
       line({at.x - r, at.y - r}, {at.x + r, at.y + r}, look);
       return line({at.x - r, at.y + r}, {at.x + r, at.y - r}, look);
+    case Marker::speck:
+      return specks({at}, look);
   }
+}
+void Figure::specks(const std::vector<Spot>& spots, std::string_view look, std::string_view clip) {
+  std::string path;
+  for (const Spot& s : spots) path += "M" + coordinate(s.x - 2.5) + " " + coordinate(s.y - 2.5) + "l5 5m-5 0l5 -5";
+  if (!path.empty()) drawn("path", look, clip).set("d", path);
 }
 std::string Figure::clip(const Pane& a) {
   const std::string name = id_ + "-c" + std::to_string(++clips_);
@@ -117,7 +124,9 @@ void legend(Figure& figure, const std::vector<Key>& keys, double left, double to
     if (key.hatch >= 0)
       figure.hatched(Pane{at, middle - 6.0, at + sample, middle + 6.0}, static_cast<Hatch>(key.hatch));
     if (!key.look.empty()) figure.line({at, middle}, {at + sample, middle}, key.look);
-    if (key.marker >= 0) figure.mark({at + 0.5 * sample, middle}, static_cast<Marker>(key.marker), key.look);
+    if (key.marker >= 0)
+      figure.mark({at + 0.5 * sample, middle}, static_cast<Marker>(key.marker),
+                  key.mark_look.empty() ? key.look : key.mark_look);
     figure.words({at + sample + sample_gap, y}, key.words, "label");
     x += key_width(key);
   }

@@ -15,7 +15,7 @@ struct Pane {
   double height() const { return bottom - top; }
 };
 enum class Anchor { start, middle, end };
-enum class Marker { circle, ring, diamond, square, cross };
+enum class Marker { circle, ring, diamond, square, cross, speck };
 enum class Hatch { slant, counter, dots };
 
 /// What stands for the picture where it is not seen.
@@ -40,6 +40,8 @@ class Figure {
   void hatched(const std::vector<Spot>& spots, Hatch hatch, std::string_view clip = {});
   void words(Spot at, std::string_view text, std::string_view look, Anchor anchor = Anchor::start);
   void mark(Spot at, Marker marker, std::string_view look);
+  /// Small crosses, all in one shape.
+  void specks(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
   /// A clip path of this area; its name is for `trace` and `shape`.
   std::string clip(const Pane& area);
 
@@ -56,10 +58,11 @@ class Figure {
 /// One thing that a legend explains: how it is drawn, and its words.
 struct Key {
   std::string words;
-  std::string look;       // of a line; empty for none
-  std::string area = {};  // of a patch behind the line
-  int marker = -1;        // a Marker
-  int hatch = -1;         // a Hatch on the patch
+  std::string look;            // of a line; empty for none
+  std::string area = {};       // of a patch behind the line
+  int marker = -1;             // a Marker
+  int hatch = -1;              // a Hatch on the patch
+  std::string mark_look = {};  // of the marker, where it has no line
 };
 /// Height that a legend of these keys takes across the figure.
 double legend_height(const std::vector<Key>& keys, double width);

@@ -1,4 +1,5 @@
 #include "report/chart/plot.hpp"
+#include "report/chart/callouts.hpp"
 #include "report/chart/labels.hpp"
 #include <algorithm>
 #include <cmath>
@@ -72,25 +73,66 @@ void Plot::moment(double x, std::string_view look) {
 }
 void Plot::levels(const std::vector<Level>& all) {
   std::vector<double> wanted;
+  std::vector<Anchor> ends;
   for (const Level& level : all) {
     const double here = y_.at(level.y), width = text_width(level.words, letter);
-    const double left = level.end == Anchor::start ? area_.left + 6.0 : area_.right - 6.0 - width;
-    const double above = cover({left, here - 5.0 - letter, left + width, here - 1.0}),
-                 beneath = cover({left, here + 1.0, left + width, here + 5.0 + letter});
-    wanted.push_back(above <= beneath ? here - 5.0 : here + letter + 1.0);
+    double least = 1e9;
+    wanted.push_back(here);
+    ends.push_back(level.end);
+    for (const Anchor end : {level.end, level.end == Anchor::start ? Anchor::end : Anchor::start}) {
+      if (end != level.end && !level.either_end) continue;
+      const double left = end == Anchor::start ? area_.left + 6.0 : area_.right - 6.0 - width;
+      const double above = cover({left, here - 5.0 - letter, left + width, here - 1.0}),
+                   beneath = cover({left, here + 1.0, left + width, here + 5.0 + letter});
+      if (std::min(above, beneath) >= least) continue;
+      least = std::min(above, beneath);
+      wanted.back() = above <= beneath ? here - 5.0 : here + letter + 1.0;
+      ends.back() = end;
+    }
   }
   const std::vector<double> bases = nudged(wanted, 1.2 * letter, {area_.top + letter, area_.bottom - 4.0});
   for (std::size_t i = 0; i < all.size(); ++i) {
     const double here = y_.at(all[i].y);
     figure_.line({area_.left, here}, {area_.right, here}, all[i].look);
-    const double x = all[i].end == Anchor::start ? area_.left + 6.0 : area_.right - 6.0;
-    figure_.words({x, bases[i]}, all[i].words, "label halo", all[i].end);
+    const double x = ends[i] == Anchor::start ? area_.left + 6.0 : area_.right - 6.0;
+    figure_.words({x, bases[i]}, all[i].words, "label halo", ends[i]);
+    const double width = text_width(all[i].words, letter), left = ends[i] == Anchor::start ? x : x - width;
+    taken_.push_back({left, bases[i] - letter, left + width, bases[i] + 3.0});
   }
 }
 void Plot::mark(Point p, Marker marker, std::string_view look) {
   const Spot here = at(p);
   figure_.mark(here, marker, look);
   taken_.push_back({here.x - 7.0, here.y - 7.0, here.x + 7.0, here.y + 7.0});
+}
+void Plot::specks(const std::vector<Point>& points, std::string_view look) {
+  std::vector<Spot> inside;
+  for (const Point& p : points) {
+    const Spot here = at(p);
+    if (here.x >= area_.left && here.x <= area_.right && here.y >= area_.top && here.y <= area_.bottom)
+      inside.push_back(here);
+  }
+  figure_.specks(inside, look);
+  drawn_.insert(drawn_.end(), inside.begin(), inside.end());
+}
+void Plot::call_out(const std::vector<Point>& points, const std::vector<std::string>& words, std::string_view look) {
+  constexpr double radius = 7.0;
+  std::vector<Called> called;
+  for (std::size_t i = 0; i < points.size(); ++i) called.push_back({at(points[i]), words.at(i)});
+  const std::vector<Callout> placed = beside_marks(called, area_, [&](const Pane& p) { return cover(p); });
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    if (!placed[i].apart) continue;
+    const Pane& p = placed[i].words;
+    const Spot mark = called[i].mark, end{p.left > mark.x ? p.left - 2.0 : p.right + 2.0, 0.5 * (p.top + p.bottom)};
+    const double length = std::hypot(end.x - mark.x, end.y - mark.y);
+    const double share = std::min(radius / length, 1.0);
+    figure_.line({mark.x + share * (end.x - mark.x), mark.y + share * (end.y - mark.y)}, end, "carry");
+  }
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    const Pane& p = placed[i].words;
+    figure_.words({p.left, 0.5 * (p.top + p.bottom) + 0.36 * letter}, called[i].words, look);
+    taken_.push_back(p);
+  }
 }
 double Plot::cover(const Pane& words) const {
   double cost = 0.0;

@@ -23,6 +23,7 @@ struct Level {
   double y;
   std::string words, look;
   Anchor end = Anchor::start;  // where the words stand
+  bool either_end = false;     // or at whichever end they cover less
 };
 
 class Plot {
@@ -44,6 +45,10 @@ class Plot {
   /// already, and never on those of another.
   void levels(const std::vector<Level>& all);
   void mark(Point p, Marker marker, std::string_view look);
+  /// Small crosses; what lies outside the axes is left out.
+  void specks(const std::vector<Point>& points, std::string_view look);
+  /// Short words beside marks that are there already, and lines to those that stand apart from theirs.
+  void call_out(const std::vector<Point>& points, const std::vector<std::string>& words, std::string_view look);
   /// Words near a point, where they cover least of what is drawn already and no other note; with a thin line to the
   /// point if that is not close by.
   void note(Point p, std::string_view words, std::string_view look);

@@ -31,16 +31,6 @@ void write_contents(Tag body) {
   const Tag list = body.add("nav").set("aria-label", "Contents").add("ul");
   for (const Part& part : contents) list.add("li").add("a", part.words).set("href", std::string("#") + part.id);
 }
-void write_footer(Tag body) {
-  const Tag footer = body.add("footer").set("class", "small-print");
-  footer.add("p",
-             "Lumwright judges draught, time, supply and fit; it never judges a boiler safe. For boiler, gas, fire and "
-             "electricity the codes of your place and the people licensed for that work come first, and the makers' "
-             "instructions for what you use.");
-  footer.add("p",
-             "Every figure is worked out from the description and from what is assumed above. A measured lighting-up "
-             "is worth more than any of them.");
-}
 }  // namespace
 
 std::string tied(std::string_view text) {
@@ -92,8 +82,7 @@ void write_cautions(Tag parent, const Writing& w, std::string_view near) {
     if (!one->authority.empty()) item.add("p", "Authority: " + one->authority).set("class", "small-print");
   }
 }
-void write_head(Tag html, const Writing& w) {
-  const Assessment& a = w.assessment();
+void write_head(Tag html, const std::string& title) {
   const Tag head = html.add("head");
   head.add("meta").set("charset", "utf-8");
   head.add("meta")
@@ -103,8 +92,16 @@ void write_head(Tag html, const Writing& w) {
   head.add("meta").set("name", "viewport").set("content", "width=device-width, initial-scale=1");
   head.add("meta").set("name", "referrer").set("content", "no-referrer");
   head.add("meta").set("name", "generator").set("content", "lumwright");
-  head.add("title", fmt::format("{}: {}", a.build.empty() ? a.file : a.build, verdict_word(a.verdict)));
+  head.add("title", title);
   head.add_style(style_sheet);
+}
+void write_footer(Tag body, std::string_view last) {
+  const Tag footer = body.add("footer").set("class", "small-print");
+  footer.add("p",
+             "Lumwright judges draught, time, supply and fit; it never judges a boiler safe. For boiler, gas, fire and "
+             "electricity the codes of your place and the people licensed for that work come first, and the makers' "
+             "instructions for what you use.");
+  footer.add("p", last);
 }
 }  // namespace html
 
@@ -112,7 +109,8 @@ std::string html_report(const ReportData& data, const TextStyle& style, const st
   const html::Writing w{data, style};
   const Markup page("html");
   page.root().set("lang", "en");
-  html::write_head(page.root(), w);
+  const Assessment& a = data.assessment;
+  html::write_head(page.root(), fmt::format("{}: {}", a.build.empty() ? a.file : a.build, verdict_word(a.verdict)));
   const Tag body = page.root().add("body");
   html::write_verdict(body, w);
   html::write_contents(body);
@@ -123,7 +121,9 @@ std::string html_report(const ReportData& data, const TextStyle& style, const st
   html::write_numbers(main, w);
   html::write_sources(main, w);
   html::write_beside(main, beside);
-  html::write_footer(body);
+  html::write_footer(body,
+                     "Every figure is worked out from the description and from what is assumed above. A measured "
+                     "lighting-up is worth more than any of them.");
   return page.html();
 }
 }  // namespace lumwright

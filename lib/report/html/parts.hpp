@@ -2,6 +2,7 @@
 #pragma once
 #include "report/html/html.hpp"
 #include "report/markup.hpp"
+#include "report/picture/picture.hpp"
 #include <string_view>
 
 namespace lumwright::html {
@@ -14,13 +15,14 @@ struct Writing {
   const Assessment& assessment() const { return data.assessment; }
 };
 
-void write_head(Tag html, const Writing& w);
+void write_head(Tag html, const std::string& title);
 void write_verdict(Tag body, const Writing& w);   // title block, verdict, chief answers, what to do first
 void write_pictures(Tag main, const Writing& w);  // by subject, each with the cautions that belong there
 void write_checks(Tag main, const Writing& w);    // the gravest first, then what is not known yet
 void write_numbers(Tag main, const Writing& w);   // every result, every assumed value
 void write_sources(Tag main, const Writing& w);   // each once, with what leans on it
 void write_beside(Tag main, const std::vector<Beside>& beside);
+void write_footer(Tag body, std::string_view last);  // what lumwright never judges, and a last sentence
 
 // What they share.
 
@@ -32,6 +34,10 @@ void badge(Tag parent, Verdict verdict, std::string_view word = {});
 Tag section(Tag parent, const char* id, std::string_view heading);
 /// The cautions told beside one part of the engine; nothing where there are none.
 void write_cautions(Tag parent, const Writing& w, std::string_view near);
+/// A picture with its words, once for a desk and once for a phone.
+void write_picture(Tag parent, const Picture& picture);
+/// A pair of a title block.
+void add_fact(Tag list, std::string_view name, std::string_view value);
 /// A table in a box of its own, which scrolls where the page is too narrow. One row of headings.
 Tag table(Tag parent, std::string_view caption, const std::vector<std::string_view>& headings);
 }  // namespace lumwright::html

@@ -6,10 +6,8 @@
 #include <fmt/format.h>
 
 namespace lumwright::html {
-namespace {
-constexpr double wide = 700.0, narrow = 340.0;
-
 void write_picture(Tag parent, const Picture& picture) {
+  constexpr double wide = 700.0, narrow = 340.0;
   const Tag figure = parent.add("figure").set("id", "picture-" + picture.id);
   const Tag caption = figure.add("figcaption");
   caption.add("h3", picture.title);
@@ -22,6 +20,8 @@ void write_picture(Tag parent, const Picture& picture) {
   picture.draw(drawn, picture.id + "-w", wide);
   picture.draw(drawn, picture.id + "-n", narrow);
 }
+
+namespace {
 void write_narrowing(Tag list, const Writing& w, const Narrowing& one, const Result* answer) {
   const Tag item = list.add("li");
   item.add("strong", fmt::format("{} to {}", named(one.of), one.within));

@@ -91,6 +91,9 @@ th, td { text-align: left; vertical-align: top; padding: 0.35rem 0.9rem 0.35rem 
 thead th { border-bottom: 1px solid var(--ink); font-size: 0.85rem; color: var(--faint); }
 tbody th { font-weight: 400; }
 td.number { font-variant-numeric: tabular-nums; min-width: 6.5rem; }
+td.figures { white-space: nowrap; }
+.figures span { display: inline-block; min-width: 6.5rem; font-variant-numeric: tabular-nums; }
+@media screen and (max-width: 38rem) { .figures span { display: block; min-width: 0; } }
 .sources { padding-left: 1.2rem; columns: 2 24rem; column-gap: 2rem; margin-top: 0.8rem; font-size: 0.9rem; }
 .sources li { break-inside: avoid; margin-bottom: 0.5rem; }
 footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--ink); }
@@ -116,6 +119,7 @@ footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--in
 .trough { fill: var(--stripe); } .stripe { fill: var(--stripe); }
 .hatch { stroke: var(--paper); stroke-width: 1.4; stroke-opacity: 0.75; fill: none; } .dot { fill: var(--paper); }
 .hatched { stroke: none; }
+.speck { fill: none; stroke: var(--grey); stroke-width: 1.3; }
 .moment { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 2 3; } .moment.bad { stroke: var(--bad); stroke-dasharray: none; }
 .moment.wish { stroke: var(--hot); stroke-dasharray: 8 3 2 3; }
 .level { stroke: var(--grey); stroke-width: 1.2; stroke-dasharray: 10 4; } .level.bad { stroke: var(--bad); }
@@ -136,7 +140,7 @@ footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--in
   nav { display: none; }
   a { text-decoration: none; }
   main section { margin-top: 1.4rem; }
-  h2, h3, caption, summary { break-after: avoid; }
+  h2, h3, caption, summary, .lead { break-after: avoid; }
   figure, tr, .todo, .answers li, .check, .caution { break-inside: avoid; }
   figure { display: block; }
   figcaption { margin-bottom: 0.5rem; }

@@ -92,14 +92,14 @@ void write_to_do(Tag body, const Writing& w) {
   if (open.size() > most)
     box.add("p", fmt::format("and {} more among the checks below", open.size() - most)).set("class", "small-print");
 }
+}  // namespace
+
 void add_fact(Tag list, std::string_view name, std::string_view value) {
   if (value.empty()) return;
   const Tag pair = list.add("div");
   pair.add("dt", name);
   pair.add("dd", value);
 }
-}  // namespace
-
 void write_verdict(Tag body, const Writing& w) {
   const Assessment& a = w.assessment();
   const Tag header = body.add("header");

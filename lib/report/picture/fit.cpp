@@ -7,7 +7,7 @@
 namespace lumwright {
 namespace {
 using namespace chart;
-constexpr double height = 118.0, beneath = 72.0;
+constexpr double fit_height = 118.0, beneath_fit = 72.0;
 double title_room(double panel) { return panel < 150.0 ? 56.0 : 40.0; }
 
 /// Faces of one side, in millimetres from the bore of the cold chimney towards the axis.
@@ -137,7 +137,7 @@ void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const 
                               {"where the cold tube stood", "ghost"}};
   const bool phone = width < 500.0;
   const double left = phone ? 0.0 : 160.0, apart = phone ? 10.0 : 20.0, each = (width - left - 2.0 * apart) / 3.0;
-  const double top = title_room(each), bottom = top + height, legend_top = bottom + beneath + 28.0;
+  const double top = title_room(each), bottom = top + fit_height, legend_top = bottom + beneath_fit + 28.0;
   Figure figure(parent, about, width, legend_top + legend_height(keys, width));
   if (!phone) draw_section(figure, s, {8.0, top, 122.0, bottom + 34.0});
   const Lens lens = lens_for(all, each);
@@ -145,7 +145,7 @@ void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const 
     const double from = left + (each + apart) * static_cast<double>(i);
     draw_section_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens);
   }
-  draw_scale_bar(figure, {left + 1.0, bottom + beneath + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
+  draw_scale_bar(figure, {left + 1.0, bottom + beneath_fit + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
   legend(figure, keys, 0.0, legend_top, width);
 }
 std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {

@@ -35,13 +35,10 @@ Length beyond_rim(const MadeBox& box, Point hole, Length diameter) {
   const double corner = box.square && out > 0.0 ? out / std::max(std::abs(x), std::abs(y)) : 1.0;
   return std::max(corner * reach(box) - out * mm - 0.5 * diameter, 0.0 * mm) + 7.0 * mm;
 }
-View plate(const MadeBox& box, const char* name, bool inches) {
-  return {.name = name, .material = box.metal, .thickness = box.sheet, .inches = inches};
-}
 }  // namespace
 
 View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, bool inches) {
-  View view = plate(box, "Lid", inches);
+  View view = of_sheet(box, "Lid", inches);
   add_plate(view, box);
   if (!lid) {
     view.note = "measure the fan before its holes are drawn";
@@ -71,7 +68,7 @@ View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, bool inche
 }
 
 View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
-  View view = plate(box, "Bottom", inches);
+  View view = of_sheet(box, "Bottom", inches);
   add_plate(view, box);
   if (box.tube_hole) {
     add_bore(view, middle, *box.tube_hole);
@@ -98,59 +95,4 @@ View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, 
                                             .before = "pitch circle "});
   return view;
 }
-
-namespace {
-// The strip that becomes the side of a round box, lying flat, inside up.
-View strip_view(const MadeBox& box, bool inches) {
-  View view = plate(box, "Side", inches);
-  const Length length = box.round->strip_length, width = box.round->strip_width;
-  add_rectangle(view, {middle, {length, width}});
-  view.entities.push_back(Line{{length - box.lap, 0.0 * mm}, {length - box.lap, width}, Layer::fold});
-  view.entities.push_back(LinearDimension{middle, {length, 0.0 * mm}, Along::horizontal, -16.0 * mm});
-  view.entities.push_back(
-      LinearDimension{{length - box.lap, 0.0 * mm}, {length, 0.0 * mm}, Along::horizontal, -8.0 * mm, "lap "});
-  view.entities.push_back(LinearDimension{middle, {0.0 * mm, width}, Along::vertical, -8.0 * mm});
-  const Length round = length - box.lap;
-  const Length level = 0.5 * width;
-  int places = box.bleed ? box.bleed->count : 0;
-  if (box.grommet) ++places;
-  const auto place = [&](int i) { return Point{round * ((i + 0.5) / std::max(places, 1)), level}; };
-  if (box.bleed) {
-    for (int i = 0; i < box.bleed->count; ++i) add_hole(view, place(i), box.bleed->diameter);
-    view.entities.push_back(DiameterDimension{.centre = place(0),
-                                              .diameter = box.bleed->diameter,
-                                              .at = degrees(60.0),
-                                              .away = level - 0.5 * box.bleed->diameter + 7.0 * mm,
-                                              .before = times(box.bleed->count) + "bleed hole "});
-    if (box.bleed->count > 1)
-      view.entities.push_back(LinearDimension{place(0), place(1), Along::horizontal, -0.5 * width + 6.0 * mm});
-  }
-  if (box.grommet) {
-    add_hole(view, place(places - 1), box.grommet->grommet.hole);
-    view.entities.push_back(DiameterDimension{.centre = place(places - 1),
-                                              .diameter = box.grommet->grommet.hole,
-                                              .at = degrees(120.0),
-                                              .away = level - 0.5 * box.grommet->grommet.hole + 7.0 * mm,
-                                              .before = "grommet "});
-  }
-  view.note = "roll it round with the lap outside";
-  return view;
-}
-// The sheet that folds up to a square box.
-View net_view(const MadeBox& box, bool inches) {
-  View view = plate(box, "Box, flat", inches);
-  std::vector<Point> outline;
-  for (const PlanePoint& p : box.net->outline) outline.push_back(point(p));
-  view.entities.push_back(Polyline{outline, true, Layer::cut});
-  for (const NetLine& fold : box.net->folds)
-    view.entities.push_back(Line{point(fold.from), point(fold.to), Layer::fold});
-  const Length wide = box.net->across.total, tall = box.net->along.total;
-  view.entities.push_back(LinearDimension{middle, {wide, 0.0 * mm}, Along::horizontal, -9.0 * mm});
-  view.entities.push_back(LinearDimension{middle, {0.0 * mm, tall}, Along::vertical, -9.0 * mm});
-  view.note = "dashed: fold; drill 1 mm where fold lines cross";
-  return view;
-}
-}  // namespace
-
-View side_view(const MadeBox& box, bool inches) { return box.square ? net_view(box, inches) : strip_view(box, inches); }
 }  // namespace lumwright::templates_of

@@ -6,6 +6,19 @@ namespace lumwright {
 namespace {
 bool wrote_inches(const Given<Length>& size) { return size.unit == "in" || size.unit == "thou"; }
 PlanePoint from_corner(PlanePoint p, Length half) { return {p.x + half, p.y + half}; }
+void add_side(std::vector<HolePlace>& out, const MadeBox& box) {
+  const PlanePoint half = box.square ? PlanePoint{0.5 * box.net->across.total, 0.5 * box.net->along.total}
+                                     : PlanePoint{0.5 * box.round->strip_length, 0.5 * box.round->strip_width};
+  int bleeds = 0;
+  for (const templates_of::SideHole& hole : templates_of::side_holes(box)) {
+    const bool numbered = hole.what == "bleed" && box.bleed->count > 1;
+    out.push_back({hole.part,
+                   numbered ? fmt::format("{} {}", hole.what, ++bleeds) : hole.what,
+                   {hole.at.x, hole.at.y},
+                   {hole.at.x + half.x, hole.at.y + half.y},
+                   hole.diameter});
+  }
+}
 void add_all(std::vector<HolePlace>& out, const std::string& part, const std::string& what, Length half,
              const std::vector<PlanePoint>& holes, Length diameter) {
   int number = 0;
@@ -25,10 +38,10 @@ std::vector<Template> templates(const FanUnit& unit, const Build& build) {
   if (unit.tube) all.push_back({"tube", tube_view(*unit.tube, inches)});
   if (unit.box) {
     all.push_back({"lid", lid_view(*unit.box, unit.fan ? lid_holes(*unit.fan) : std::nullopt, inches)});
+    const auto screws = unit.flange ? unit.flange->screws : std::optional<FlangeScrews>();
     if (!unit.box->square)  // the bottom of a square one is part of its net
-      all.push_back({"bottom", bottom_view(*unit.box, unit.flange ? unit.flange->screws : std::optional<FlangeScrews>(),
-                                           inches)});
-    all.push_back({"side", side_view(*unit.box, inches)});
+      all.push_back({"bottom", bottom_view(*unit.box, screws, inches)});
+    all.push_back({"side", side_view(*unit.box, screws, inches)});
   }
   if (unit.tube && unit.flange && unit.box) all.push_back({"section", section_view(unit, build)});
   return all;
@@ -45,15 +58,18 @@ std::vector<HolePlace> hole_places(const FanUnit& unit) {
               unit.flange->screws->drill);
   }
   if (!unit.box) return out;
-  const Length half = 0.5 * (unit.box->square ? unit.box->plate : unit.box->round->disc_blank);
+  const MadeBox& box = *unit.box;
+  const Length lid_half = 0.5 * (box.square ? box.plate : box.round->disc_blank),
+               half = 0.5 * (box.square ? box.net->across.total : box.round->disc_blank);
   if (const auto lid = unit.fan ? lid_holes(*unit.fan) : std::nullopt) {
-    if (lid->opening) add_all(out, "lid", "cut-out", half, {middle}, *lid->opening);
-    add_all(out, "lid", "fan screw", half, lid->screws, lid->screw_hole);
+    if (lid->opening) add_all(out, "lid", "cut-out", lid_half, {middle}, *lid->opening);
+    add_all(out, "lid", "fan screw", lid_half, lid->screws, lid->screw_hole);
   }
-  if (unit.box->tube_hole) add_all(out, "bottom", "tube", half, {middle}, *unit.box->tube_hole);
+  if (box.tube_hole) add_all(out, "bottom", "tube", half, {middle}, *box.tube_hole);
   if (unit.flange && unit.flange->screws)
     add_all(out, "bottom", "flange screw", half, templates_of::flange_holes(*unit.flange->screws),
             unit.flange->screws->clearance);
+  add_side(out, box);
   return out;
 }
 

@@ -16,9 +16,9 @@ std::vector<Template> templates(const FanUnit& unit, const Build& build);
 
 /// A hole by its place, for marking out.
 struct HolePlace {
-  std::string part, what;  // "lid", "fan screw 1"
-  PlanePoint centre;       // about the middle of the part
-  PlanePoint corner;       // from the edges that touch it at left and below
+  std::string part, what;  // "lid", "fan screw 1"; "bottom" and "left side" of a square box lie on its net
+  PlanePoint centre;       // about the middle of the part, of a square box's net where it lies on that
+  PlanePoint corner;       // from the edges that touch it at left and below, before anything is folded or rolled
   Length diameter;
 };
 std::vector<HolePlace> hole_places(const FanUnit& unit);

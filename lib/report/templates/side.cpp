@@ -1,0 +1,162 @@
+#include "report/templates/parts.hpp"
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright::templates_of {
+using namespace drawing;
+namespace {
+// Bleed holes even round the box, the grommet in the gap behind the last one.
+std::vector<SideHole> holes_of_strip(const MadeBox& box) {
+  const int bleeds = box.bleed ? box.bleed->count : 0, places = bleeds + (box.grommet ? 1 : 0);
+  const Length round = box.round->strip_length - box.lap;
+  std::vector<SideHole> holes;
+  const auto add = [&](const char* what, Length diameter) {
+    const double share = (static_cast<double>(holes.size()) + 0.5) / places;
+    holes.push_back({"side", what, {share * round - 0.5 * box.round->strip_length, 0.0 * mm}, diameter});
+  };
+  for (int i = 0; i < bleeds; ++i) add("bleed", box.bleed->diameter);
+  if (box.grommet) add("grommet", box.grommet->grommet.hole);
+  return holes;
+}
+
+// A wall of the net, named as it lies on the flat sheet; `out` from the middle of the floor to the wall.
+struct Wall {
+  const char* part;
+  double out_x, out_y;
+};
+constexpr std::array<Wall, 4> walls = {
+    {{"lower side", 0.0, -1.0}, {"upper side", 0.0, 1.0}, {"left side", -1.0, 0.0}, {"right side", 1.0, 0.0}}};
+constexpr std::size_t wall_of_grommet = 1;
+
+// Bleed holes go to opposite walls in turn; along each they are even, clear of the tabs behind it, and half up.
+std::vector<SideHole> holes_of_net(const MadeBox& box) {
+  const std::size_t bleeds = box.bleed ? static_cast<std::size_t>(box.bleed->count) : 0;
+  const Length room = box.across - 2.0 * box.lap, from_middle = 0.5 * (box.net->across.total - box.height);
+  std::vector<SideHole> holes;
+  for (std::size_t w = 0; w < walls.size(); ++w) {
+    const std::size_t own = bleeds / walls.size() + (w < bleeds % walls.size() ? 1 : 0);
+    const bool grommet = box.grommet && w == wall_of_grommet;
+    const std::size_t all = own + (grommet ? 1 : 0);
+    for (std::size_t i = 0; i < all; ++i) {
+      const Length along = room * ((static_cast<double>(i) + 0.5) / static_cast<double>(all) - 0.5);
+      const Point at{walls.at(w).out_x * from_middle + std::abs(walls.at(w).out_y) * along,
+                     walls.at(w).out_y * from_middle + std::abs(walls.at(w).out_x) * along};
+      if (i < own)
+        holes.push_back({walls.at(w).part, "bleed", at, box.bleed->diameter});
+      else
+        holes.push_back({walls.at(w).part, "grommet", at, box.grommet->grommet.hole});
+    }
+  }
+  return holes;
+}
+
+View strip_view(const MadeBox& box, bool inches) {
+  View view = of_sheet(box, "Side", inches);
+  const Length right = 0.5 * box.round->strip_length, top = 0.5 * box.round->strip_width, left = -right, low = -top;
+  add_rectangle(view, {{left, low}, {right, top}});
+  view.entities.push_back(Line{{right - box.lap, low}, {right - box.lap, top}, Layer::fold});
+  view.entities.push_back(LinearDimension{{left, low}, {right, low}, Along::horizontal, -16.0 * mm});
+  view.entities.push_back(LinearDimension{{right - box.lap, low}, {right, low}, Along::horizontal, -8.0 * mm, "lap "});
+  view.entities.push_back(LinearDimension{{left, low}, {left, top}, Along::vertical, -8.0 * mm});
+  const std::vector<SideHole> holes = holes_of_strip(box);
+  for (const SideHole& hole : holes) add_hole(view, hole.at, hole.diameter);
+  if (box.bleed && box.bleed->count > 0) {
+    view.entities.push_back(DiameterDimension{.centre = holes.front().at,
+                                              .diameter = box.bleed->diameter,
+                                              .at = degrees(60.0),
+                                              .away = top - 0.5 * box.bleed->diameter + 7.0 * mm,
+                                              .before = times(box.bleed->count) + "bleed hole "});
+    if (box.bleed->count > 1)
+      view.entities.push_back(LinearDimension{holes[0].at, holes[1].at, Along::horizontal, low + 6.0 * mm});
+  }
+  if (box.grommet)
+    view.entities.push_back(DiameterDimension{.centre = holes.back().at,
+                                              .diameter = box.grommet->grommet.hole,
+                                              .at = degrees(120.0),
+                                              .away = top - 0.5 * box.grommet->grommet.hole + 7.0 * mm,
+                                              .before = "grommet "});
+  view.note = "roll it round with the lap outside";
+  return view;
+}
+
+// A hole's or a circle's diameter, on a shoulder at `elbow`.
+struct Pointed {
+  Point centre;
+  Length diameter;
+  std::string before, after;
+};
+void point_out(View& view, const Pointed& hole, Point elbow) {
+  const double x = in(elbow.x - hole.centre.x, mm), y = in(elbow.y - hole.centre.y, mm);
+  view.entities.push_back(DiameterDimension{.centre = hole.centre,
+                                            .diameter = hole.diameter,
+                                            .at = Angle::of_radians(std::atan2(y, x)),
+                                            .away = std::hypot(x, y) * mm - 0.5 * hole.diameter,
+                                            .before = hole.before,
+                                            .after = hole.after});
+}
+// The words stand in the two corners at the right that are cut away, or over and under a box too low for them: from
+// the fold outwards, those of the floor first, so that no two leaders cross. Below they must not meet the line that
+// carries the width of the sheet down from its edge.
+void point_out_all(View& view, const MadeBox& box, const std::optional<FlangeScrews>& screws) {
+  std::vector<Pointed> above, beneath;
+  if (box.tube_hole) beneath.push_back({middle, *box.tube_hole, "for the tube ", ""});
+  if (screws) {
+    above.push_back({middle, screws->pitch_circle, "pitch circle ", ""});
+    above.push_back({point(flange_holes(*screws).front()), screws->clearance, times(screws->count) + "drill ",
+                     " for " + screws->thread.name});
+  }
+  const std::vector<SideHole> holes = holes_of_net(box);
+  const auto last = [&](std::string_view part, std::string_view what) {  // the one nearest to the words
+    return std::find_if(holes.rbegin(), holes.rend(),
+                        [&](const SideHole& h) { return h.part == part && h.what == what; });
+  };
+  if (const auto hole = last("lower side", "bleed"); hole != holes.rend())
+    beneath.push_back({hole->at, hole->diameter, times(box.bleed->count) + "bleed hole ", ""});
+  if (const auto hole = last("upper side", "grommet"); hole != holes.rend())
+    above.push_back({hole->at, hole->diameter, "grommet ", ""});
+  constexpr double step = 11.0;  // mm, a line of words with inches beneath
+  const Length edge = 0.5 * box.net->across.total, right = edge - box.net->corner + 3.0 * mm,
+               fold = 0.5 * box.net->along.total - box.net->corner + box.lap;
+  const bool room = std::all_of(beneath.begin(), beneath.end(), [&](const Pointed& hole) {
+    constexpr double letter = 1.95;  // mm, the widest that notes come to
+    const std::string words = fmt::format("{}o{:.4g}{}", hole.before, in(hole.diameter, mm), hole.after);
+    return letter * static_cast<double>(words.size()) < in(edge - right, mm);
+  });
+  for (std::size_t i = 0; i < above.size(); ++i)
+    point_out(view, above[i], {right, fold + (6.0 + step * static_cast<double>(i)) * mm});
+  for (std::size_t i = 0; i < beneath.size(); ++i)
+    point_out(view, beneath[i], {room ? right : edge + 3.0 * mm, -fold - (7.0 + step * static_cast<double>(i)) * mm});
+}
+// The sheet that folds up to a square box, about the middle of its floor.
+View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
+  View view = of_sheet(box, "Box, flat", inches);
+  const Length right = 0.5 * box.net->across.total, top = 0.5 * box.net->along.total, corner = box.net->corner;
+  const auto from_middle = [&](PlanePoint p) { return Point{p.x - right, p.y - top}; };
+  std::vector<Point> outline;
+  for (const PlanePoint& p : box.net->outline) outline.push_back(from_middle(p));
+  view.entities.push_back(Polyline{outline, true, Layer::cut});
+  for (const NetLine& fold : box.net->folds)
+    view.entities.push_back(Line{from_middle(fold.from), from_middle(fold.to), Layer::fold});
+  view.entities.push_back(
+      LinearDimension{{-right, corner - top}, {right, corner - top}, Along::horizontal, -corner - 9.0 * mm});
+  view.entities.push_back(
+      LinearDimension{{corner - right, -top}, {corner - right, top}, Along::vertical, -corner - 9.0 * mm});
+  if (box.tube_hole) add_bore(view, middle, *box.tube_hole);
+  if (screws) {
+    view.entities.push_back(Circle{middle, screws->pitch_circle, Layer::centre});
+    for (const PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
+  }
+  for (const SideHole& hole : holes_of_net(box)) add_hole(view, hole.at, hole.diameter);
+  point_out_all(view, box, screws);
+  view.note = "dashed: fold; drill 1 mm where fold lines cross";
+  return view;
+}
+}  // namespace
+
+std::vector<SideHole> side_holes(const MadeBox& box) { return box.square ? holes_of_net(box) : holes_of_strip(box); }
+View side_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
+  return box.square ? net_view(box, screws, inches) : strip_view(box, inches);
+}
+}  // namespace lumwright::templates_of
