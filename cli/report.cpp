@@ -29,9 +29,8 @@ Answer report(const Options& options) {
   const Described told = described(options);
   Progress progress("worlds");
   const WorldsAsked worlds = worlds_asked(options, progress);
-  Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
+  const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
   const ReportData data = report_data(solved, told.used(), worlds);
-  solved.units = UnitSystem::as_written;  // the sheet beside the drawings keeps the units of the description
   std::vector<NamedText> drawings = drawings_of(options, data.assessment, solved);
   std::vector<Beside> beside;
   beside.reserve(drawings.size());
