@@ -30,6 +30,7 @@ std::vector<FlowBand> band(const std::vector<std::vector<double>>& worlds, Volum
   std::vector<FlowBand> out;
   for (std::size_t i = 0; i <= flows; ++i) {
     std::vector<double> column;
+    column.reserve(worlds.size());
     for (const std::vector<double>& world : worlds) column.push_back(world[i]);
     const double low = quantile(column, low_end), high = quantile(column, high_end);
     if (!std::isfinite(low)) break;

@@ -76,7 +76,7 @@ Boiler boiler_of(const Build& build, Inputs& inputs, Area grate) {
 }
 
 std::optional<GaugePressure> take_over(const Build& build, Inputs& inputs) {
-  if (const auto own = inputs.known("engine.boiler.own_blower_from", build.engine.boiler.own_blower_from)) return own;
+  if (auto own = inputs.known("engine.boiler.own_blower_from", build.engine.boiler.own_blower_from)) return own;
   return inputs.known("engine.boiler.working", build.engine.boiler.working);
 }
 }  // namespace lumwright

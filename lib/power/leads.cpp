@@ -2,6 +2,7 @@
 #include "data/wires.hpp"
 #include "power/require.hpp"
 #include <cmath>
+#include <stdexcept>
 
 namespace lumwright {
 Length awg_diameter(double gauge) {
@@ -25,6 +26,7 @@ LineResistance wire_resistance(Area section) {
       least = off;
     }
   }
+  if (nearest == nullptr) throw std::logic_error("wires.yaml has no wire for leads");
   return nearest->resistance * in(nearest->section, section);
 }
 double copper_factor(Temperature t) {

@@ -39,6 +39,7 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");
   const drawing::TitleBlock title = title_of(assessment, !failed.empty());
   std::vector<drawing::View> views;
+  views.reserve(parts.size());
   for (const Template& part : parts) views.push_back(part.view);
   const drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::split);
   std::vector<NamedText> files = {

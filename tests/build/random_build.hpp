@@ -8,6 +8,7 @@
 #include "quantity/units.hpp"
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <fmt/format.h>
 #include <random>
 #include <set>
@@ -15,6 +16,12 @@
 #include <vector>
 
 namespace lumwright {
+/// How many builds a test makes: as many as LUMWRIGHT_BUILDS says, for a long run by hand, else `usual`.
+inline unsigned how_many_builds(unsigned usual) {
+  const char* asked = std::getenv("LUMWRIGHT_BUILDS");
+  return asked != nullptr ? static_cast<unsigned>(std::strtoul(asked, nullptr, 10)) : usual;
+}
+
 class RandomBuild {
  public:
   /// `present`: the share of keys that are there. `wild`: values reach the ends of their limits; else they stay near

@@ -95,7 +95,7 @@ void Figure::specks(const std::vector<Spot>& spots, std::string_view look, std::
   if (!path.empty()) drawn("path", look, clip).set("d", path);
 }
 std::string Figure::clip(const Pane& a) {
-  const std::string name = id_ + "-c" + std::to_string(++clips_);
+  std::string name = id_ + "-c" + std::to_string(++clips_);
   const Tag path = defs_.add("clipPath").set("id", name);
   path.add("rect").set("x", a.left).set("y", a.top).set("width", a.width()).set("height", a.height());
   return name;

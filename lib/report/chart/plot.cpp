@@ -39,6 +39,7 @@ void Plot::axes(const Axis& x, const Axis& y) {
 }
 std::vector<Spot> Plot::spots(const std::vector<Point>& points) const {
   std::vector<Spot> found;
+  found.reserve(points.size());
   for (const Point& p : points) found.push_back(at(p));
   return found;
 }
@@ -54,6 +55,7 @@ void Plot::curve(const std::vector<Point>& points, std::string_view look) {
 }
 void Plot::band(const std::vector<Slice>& slices, std::string_view look) {
   std::vector<Spot> round;
+  round.reserve(2 * slices.size());
   for (const Slice& s : slices) round.push_back(at({s.x, s.low}));
   for (auto s = slices.rbegin(); s != slices.rend(); ++s) round.push_back(at({s->x, s->high}));
   if (!round.empty()) figure_.shape(round, look, clip_);
