@@ -90,6 +90,7 @@ def describe(build):
     both('check', str(build), '--samples', '0', '--units', 'imperial')
     both('trace', str(build), in_full=True)
     both('sheet', str(build))
+    both('report', str(build), '-o', 'out', '--samples', '64')
     both('explain', 'fit.hot', str(build), '--samples', '64')
 
 
@@ -103,6 +104,7 @@ for readings in [] if quick else sorted((examples / 'readings').glob('*.yaml')):
 for parts in [] if quick else sorted((examples / 'bins').glob('*.yaml')):
     both('choose', str(parts))
     both('choose', str(parts), '--format', 'json', in_full=True)
+    both('choose', str(parts), '-o', 'out')
 both('new', '-')
 both('schema')
 
