@@ -64,7 +64,7 @@ std::vector<std::vector<const Finding*>> open_questions(const Assessment& a) {
 }
 
 std::string against_limit(const Finding& f, const TextStyle& style) {
-  const std::string value = f.value ? show(*f.value, style) : "";
+  std::string value = f.value ? show(*f.value, style) : "";
   if (!f.limit) return value;
   return fmt::format("{}{}{} {}", value, value.empty() ? "" : ", ", bound_words(f.bound), show(*f.limit, style));
 }

@@ -14,11 +14,13 @@ Axes axes_of(const ReportData& data, const TextStyle& style) {
 }
 std::vector<Point> points(const std::vector<FlowPoint>& curve, const Axes& axes) {
   std::vector<Point> out;
+  out.reserve(curve.size());
   for (const FlowPoint& p : curve) out.push_back({axes.flow(p.flow), axes.pressure(p.pressure)});
   return out;
 }
 std::vector<Slice> slices(const std::vector<FlowBand>& band, const Axes& axes, Pressure ceiling) {
   std::vector<Slice> out;
+  out.reserve(band.size());
   for (const FlowBand& b : band)
     out.push_back({axes.flow(b.flow), axes.pressure(b.low), axes.pressure(b.high.value_or(ceiling))});
   return out;

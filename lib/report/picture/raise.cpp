@@ -121,6 +121,7 @@ std::vector<Way::Moment> Way::moments() const {
 }
 std::vector<Placed> Way::lanes(const std::vector<Moment>& found, double width) const {
   std::vector<Wanted> wanted;
+  wanted.reserve(found.size());
   for (const Moment& m : found) wanted.push_back({scale(width).at(m.at), text_width(m.words, letter)});
   return in_lanes(wanted, {0.0, width}, 4.0);
 }

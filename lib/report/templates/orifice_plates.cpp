@@ -30,7 +30,7 @@ View plate_view(const PlannedPlate& plate, int number) {
   add_rectangle(view, {{-right, -up}, {right, up}});
   for (const PlanePoint& hole : holes) add_bore(view, {hole.x, hole.y}, plate.hole);
   constexpr double slope = 35.0;
-  const PlanePoint first = holes.front();
+  const PlanePoint& first = holes.front();
   const double cosine = std::cos(slope * degree);
   view.entities.push_back(DiameterDimension{.centre = {first.x, first.y},
                                             .diameter = plate.hole,
