@@ -1,4 +1,4 @@
-# cmake -DBUILD=<build tree> -DSOURCE=<this folder> -DWORK=<scratch folder> -P run.cmake: installs, builds the outsider, runs it.
+# cmake -DBUILD=<build tree> -DSOURCE=<this folder> -DWORK=<scratch folder> -DGENERATOR=<CMake generator> -P run.cmake: installs, builds the outsider, runs it.
 cmake_minimum_required(VERSION 3.25)
 file(REMOVE_RECURSE ${WORK})
 function(must)
@@ -9,7 +9,7 @@ function(must)
   set(out "${out}" PARENT_SCOPE)
 endfunction()
 must(${CMAKE_COMMAND} --install ${BUILD} --prefix ${WORK}/prefix)
-must(${CMAKE_COMMAND} -S ${SOURCE} -B ${WORK}/build -DCMAKE_PREFIX_PATH=${WORK}/prefix)
+must(${CMAKE_COMMAND} -S ${SOURCE} -B ${WORK}/build -G ${GENERATOR} -DCMAKE_PREFIX_PATH=${WORK}/prefix)
 must(${CMAKE_COMMAND} --build ${WORK}/build)
 must(${WORK}/build/outsider)
 if(NOT out STREQUAL "pass\n")
