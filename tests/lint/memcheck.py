@@ -25,7 +25,7 @@ def runs(examples, folder):
             ["check", examples / "high-tarn-32mm.yaml", "--samples", "0", "--units", "imperial"],
             ["explain", "fit.hot", build, "--samples", "0"], ["trace", build], ["tune", mine, log],
             ["report", build, "-o", folder / "report", "--samples", "8"], ["draw", other, "-o", folder / "drawn", "--draft"],
-            ["sheet", build], ["choose", examples / "bins" / "tarn-beck-shed.yaml"],
+            ["sheet", build], ["choose", examples / "bins" / "tarn-beck-shed.yaml", "-o", folder / "chosen"],
             ["bench", examples / "readings" / "unmarked-fan.yaml"], ["bench", examples / "readings" / "unmarked-fan.yaml", "--box"],
             ["new", folder / "new.yaml"], ["units"], ["schema"], ["completion", "bash"], ["completion", "zsh"],
             ["completion", "fish"], ["help", "check"], ["help", "--roff"], ["chekc", build]]
