@@ -47,19 +47,13 @@ class ChoiceReporter {
     }
     page_.gap();
     std::vector<Page::Row> rows{{{"", "steam", "light-ups", "mass", "with"}, "", Ink::faint}};
-    const char* grade = "";
+    const std::vector<std::string> remarks = remarks_on(engine.places);
     for (std::size_t i = 0; i < engine.places.size(); ++i) {
       const Place& p = engine.places[i];
       const Candidate& c = p.candidate;
-      std::string remark = grade == grade_words(c) ? "" : grade_words(c);
-      grade = grade_words(c);
-      if (!p.fails.empty()) {
-        if (!remark.empty()) remark += "; ";
-        remark += fmt::format("a check of it fails: {}", fmt::join(p.fails, ", "));
-      }
       rows.push_back({{fmt::format("{}{}", i + 1, p.tied ? "=" : ""), minutes(c.to_steam),
                        fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)},
-                      remark,
+                      remarks[i],
                       i == 0 ? Ink::strong : Ink::plain});
     }
     page_.table(rows);

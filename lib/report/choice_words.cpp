@@ -20,6 +20,23 @@ std::string minutes_text(Duration t, const TextStyle& style) { return show({AnyQ
 std::string mass_text(const std::optional<Mass>& mass, const TextStyle& style) {
   return mass ? show({AnyQuantity(*mass), "g"}, style, 2) : "?";
 }
+std::string light_ups_text(int count) { return fmt::format("{} {}", count, count == 1 ? "light-up" : "light-ups"); }
+std::string failed_checks(const Place& place) {
+  return place.fails.empty() ? "" : fmt::format("a check of it fails: {}", fmt::join(place.fails, ", "));
+}
+std::vector<std::string> remarks_on(const std::vector<Place>& places) {
+  std::vector<std::string> remarks;
+  remarks.reserve(places.size());
+  std::string_view grade;
+  for (const Place& place : places) {
+    const std::string_view own = grade_words(place.candidate);
+    std::string remark(own == grade ? "" : own);
+    if (!place.fails.empty()) remark += (remark.empty() ? "" : "; ") + failed_checks(place);
+    remarks.push_back(std::move(remark));
+    grade = own;
+  }
+  return remarks;
+}
 std::string wanted_sentence(const EngineChoice& engine, const TextStyle& style) {
   return fmt::format("Wanted: steam in {}, {:g} {} on a charge.", minutes_text(engine.within, style), engine.wanted,
                      engine.wanted == 1.0 ? "light-up" : "light-ups");
@@ -35,7 +52,7 @@ std::string still_to_check(const Choice& choice, const Candidate& candidate) {
   for (const EngineChoice& one : choice.engines)
     for (const Place& place : one.places)
       if (place.candidate.at.engine == candidate.at.engine && same_parts(place.candidate.at, candidate.at))
-        return place.fails.empty() ? "" : fmt::format("a check of it fails: {}", fmt::join(place.fails, ", "));
+        return failed_checks(place);
   return "not among the places, so not checked further: describe it and check it";
 }
 
@@ -57,8 +74,8 @@ Advice for_one(const Choice& choice, const TextStyle& style) {
   const Candidate& c = engine.places.front().candidate;
   const bool all = c.in_time && c.enough;
   Advice advice{all ? Verdict::pass : Verdict::watch,
-                fmt::format("Make the unit of {}: steam on {} in {}, {} {} on a charge{}.", name_of(c), engine.engine,
-                            minutes_text(c.to_steam, style), c.light_ups, c.light_ups == 1 ? "light-up" : "light-ups",
+                fmt::format("Make the unit of {}: steam on {} in {}, {} on a charge{}.", name_of(c), engine.engine,
+                            minutes_text(c.to_steam, style), light_ups_text(c.light_ups),
                             all ? "" : std::string("; ") + grade_words(c)),
                 {}};
   add_cautions(advice, choice, engine.engine, c);

@@ -14,6 +14,11 @@ bool same_parts(const Combination& a, const Combination& b);  // whatever the en
 /// Minutes, and a mass or "?".
 std::string minutes_text(Duration t, const TextStyle& style);
 std::string mass_text(const std::optional<Mass>& mass, const TextStyle& style);
+std::string light_ups_text(int count);  // "1 light-up", "12 light-ups"
+/// "a check of it fails: The fan on the lid"; empty where none does.
+std::string failed_checks(const Place& place);
+/// Beside each place of a ranking: its grade where that is another than the place before has, and the checks it fails.
+std::vector<std::string> remarks_on(const std::vector<Place>& places);
 std::string wanted_sentence(const EngineChoice& engine, const TextStyle& style);
 /// How far the ranking can be trusted.
 std::string tie_sentence(const Choice& choice);

@@ -12,6 +12,11 @@ namespace {
 bool has(const Assessment& a, std::string_view series) {
   return std::any_of(a.series.begin(), a.series.end(), [&](const Series& one) { return one.name == series; });
 }
+/// Every file but the first, which is the page that names them.
+std::vector<Beside> beside_the_page(const std::vector<NamedText>& files, std::vector<Beside> more = {}) {
+  for (auto file = files.begin() + 1; file != files.end(); ++file) more.push_back({file->name, file->what});
+  return more;
+}
 }  // namespace
 
 std::vector<NamedText> report_files(const ReportData& data, const TextStyle& style,
@@ -26,10 +31,7 @@ std::vector<NamedText> report_files(const ReportData& data, const TextStyle& sty
   if (has(a, "discharge")) files.push_back({"discharge.csv", "the pack over one charge", trace_csv(a, "discharge")});
   if (data.supply) files.push_back({"light-ups.csv", "the pack, light-up after light-up", light_ups_csv(*data.supply)});
   if (data.draught) files.push_back({"draught.csv", "fan and gas path, curves", draught_csv(*data.draught)});
-  std::vector<Beside> beside(drawings);
-  for (const NamedText& file : files)
-    if (file.name != "report.html") beside.push_back({file.name, file.what});
-  files.front().text = html_report(data, style, beside);
+  files.front().text = html_report(data, style, beside_the_page(files, drawings));
   return files;
 }
 
@@ -38,10 +40,7 @@ std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style
                                {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
                                {"choice.json", "everything, for other programs", choice_json(choice)},
                                {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice)}};
-  std::vector<Beside> beside;
-  for (const NamedText& file : files)
-    if (file.name != "choice.html") beside.push_back({file.name, file.what});
-  files.front().text = html_choice(choice, style, beside);
+  files.front().text = html_choice(choice, style, beside_the_page(files));
   return files;
 }
 }  // namespace lumwright

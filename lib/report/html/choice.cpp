@@ -38,8 +38,7 @@ void write_card(Tag list, const Choosing& c, const std::string& engine, const st
   item.add("p", with ? c.minutes(*with) : std::string("no steam")).set("class", "figure");
   badge(item.add("p"), verdict, all ? "as you want it" : with ? "not all you want" : why_not);
   if (!with) return;
-  item.add("p", fmt::format("{} {} on a charge, on the tube {}{}", with->light_ups,
-                            with->light_ups == 1 ? "light-up" : "light-ups", with->tube,
+  item.add("p", fmt::format("{} on a charge, on the tube {}{}", light_ups_text(with->light_ups), with->tube,
                             all ? std::string() : fmt::format("; {}", grade_words(*with))))
       .set("class", "small-print");
 }
@@ -59,9 +58,7 @@ void write_cards(Tag header, const Choosing& c) {
 void write_advice(Tag body, const Choosing& c, const Advice& advice) {
   const Choice& choice = c.choice;
   const Tag header = body.add("header");
-  const Tag block = header.add("div").set("class", "title-block");
-  block.add("div").set("class", "name").add("h1", choice.name.empty() ? choice.file : choice.name);
-  const Tag facts = block.add("dl");
+  const Tag facts = add_title_block(header, choice.name.empty() ? choice.file : choice.name);
   add_fact(facts, "what", "fan, pack, step-up and tube, as chosen by lumwright");
   add_fact(facts, "bin", choice.file);
   add_fact(facts, "engines", std::to_string(choice.engines.size()));
@@ -107,25 +104,19 @@ void write_units(Tag main, const Choosing& c) {
   }
 }
 void add_candidate(Tag row, const Choosing& c, const Candidate& candidate, std::string_view remark) {
-  add_figures(row, {c.minutes(candidate),
-                    fmt::format("{} {}", candidate.light_ups, candidate.light_ups == 1 ? "light-up" : "light-ups"),
-                    c.mass(candidate.mass)});
+  add_figures(row, {c.minutes(candidate), light_ups_text(candidate.light_ups), c.mass(candidate.mass)});
   const Tag with = row.add("td", name_of(candidate));
   if (!remark.empty()) with.add("div", remark).set("class", "faint");
 }
 void write_ranking(Tag part, const Choosing& c, const EngineChoice& engine) {
   if (engine.places.empty()) return;
   const Tag body = table(part, "The best for " + engine.engine, {"place", "it comes to", "fan, pack, step-up, tube"});
-  std::string_view grade;  // told where it changes
+  const std::vector<std::string> remarks = remarks_on(engine.places);
   for (std::size_t i = 0; i < engine.places.size(); ++i) {
     const Place& p = engine.places[i];
     const Tag row = body.add("tr");
     row.add("th", fmt::format("{}{}", i + 1, p.tied ? "=" : "")).set("scope", "row");
-    std::string remark = grade == grade_words(p.candidate) ? "" : grade_words(p.candidate);
-    grade = grade_words(p.candidate);
-    if (!p.fails.empty())
-      remark += fmt::format("{}a check of it fails: {}", remark.empty() ? "" : "; ", fmt::join(p.fails, ", "));
-    add_candidate(row, c, p.candidate, remark);
+    add_candidate(row, c, p.candidate, remarks[i]);
   }
 }
 void write_front(Tag part, const Choosing& c, const EngineChoice& engine) {

@@ -37,6 +37,8 @@ void write_cautions(Tag parent, const Writing& w, std::string_view near);
 /// A picture with its words, once for a desk and once for a phone.
 void write_picture(Tag parent, const Picture& picture);
 /// A pair of a title block.
+/// The name at the head of a page; what it returns takes the facts.
+Tag add_title_block(Tag header, std::string_view name);
 void add_fact(Tag list, std::string_view name, std::string_view value);
 /// A table in a box of its own, which scrolls where the page is too narrow. One row of headings.
 Tag table(Tag parent, std::string_view caption, const std::vector<std::string_view>& headings);

@@ -94,6 +94,11 @@ void write_to_do(Tag body, const Writing& w) {
 }
 }  // namespace
 
+Tag add_title_block(Tag header, std::string_view name) {
+  const Tag block = header.add("div").set("class", "title-block");
+  block.add("div").set("class", "name").add("h1", name);
+  return block.add("dl");
+}
 void add_fact(Tag list, std::string_view name, std::string_view value) {
   if (value.empty()) return;
   const Tag pair = list.add("div");
@@ -103,9 +108,7 @@ void add_fact(Tag list, std::string_view name, std::string_view value) {
 void write_verdict(Tag body, const Writing& w) {
   const Assessment& a = w.assessment();
   const Tag header = body.add("header");
-  const Tag block = header.add("div").set("class", "title-block");
-  block.add("div").set("class", "name").add("h1", a.build.empty() ? a.file : a.build);
-  const Tag facts = block.add("dl");
+  const Tag facts = add_title_block(header, a.build.empty() ? a.file : a.build);
   add_fact(facts, "what", "fan for raising steam, as planned by lumwright");
   add_fact(facts, "description", a.file);
   add_fact(facts, "tuned with", a.tuned);
