@@ -47,6 +47,8 @@ void engine(const part::Engine& engine, Finder& finder) {
   const part::Boiler& boiler = engine.boiler;
   finder.keep_below("engine.boiler.own_blower_from", boiler.own_blower_from, {"the working pressure", boiler.working},
                     Finder::Equal::refused);
+  finder.keep_below("engine.boiler.water", boiler.water, {"what the boiler holds", boiler.volume},
+                    Finder::Equal::refused);
   finder.keep_below("engine.cylinders.blast_nozzle", engine.cylinders.blast_nozzle,
                     {"the cylinder bore", engine.cylinders.bore}, Finder::Equal::refused);
 }

@@ -16,13 +16,15 @@ struct BoilerMetal {
 };
 
 struct Boiler {
-  Given<Volume> water;
+  Given<Volume> water, volume;
   BoilerMetal metal;
   Given<GaugePressure> own_blower_from, working;
   Given<ThermalConductance> heat_loss;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"water", "water in the boiler when the fire is lit", "420 ml"}, self.water, Limits{"5 ml", "200 l"});
+    v({"volume", "what the boiler holds when it is full to the brim", "560 ml", expert}, self.volume,
+      Limits{"5 ml", "400 l"});
     v.section({"metal", "what is heated along with the water", ""}, self.metal);
     v({"own_blower_from", "gauge pressure at which the engine's own blower takes over", "1.2 bar"},
       self.own_blower_from, Limits{"0.05 bar", "15 bar"});

@@ -1,5 +1,6 @@
 #include "plan/results.hpp"
 #include "draught/bed.hpp"
+#include "fire/combustion.hpp"
 #include "plan/check.hpp"
 #include "quantity/sound.hpp"
 #include <cmath>
@@ -76,6 +77,7 @@ void add_raise(const Solved& solved, List& list) {
   const RaiseEvent* taken_over = raise.find(RaiseEventKind::own_blower);
   const RaiseAccount& account = taken_over ? taken_over->account : raise.account;
   list.add("raise.fuel_burnt", account.fuel, "fuel.bed_mass");
+  list.add("raise.carbon_monoxide", Mass(account.carbon_monoxide / carbon_monoxide_heat()), "fuel.bed_mass");
   list.add("raise.heat_absorbed", account.absorbed);
   list.add_share("raise.efficiency", account.efficiency());
 }

@@ -17,6 +17,11 @@ std::variant<MeasuredAir, FanDraught> draught_of(const SolvedDraught& draught, c
   if (!supply) made.voltage = fan->label.rated_voltage;
   return made;
 }
+// The share of the boiler that the water takes: of what the boiler holds, where that was measured.
+double fill_of(Inputs& inputs, const part::Boiler& boiler, Volume water) {
+  const auto holds = inputs.known("engine.boiler.volume", boiler.volume);
+  return holds ? static_cast<double>(water / *holds) : inputs.constant<double>("raise.fill");
+}
 // Steam that drives the air out: some changes of the steam space over the water.
 Mass purge_of(Inputs& inputs, Volume water, double fill, Pressure barometer) {
   return purge_steam(water * ((1.0 - fill) / fill), inputs.constant<double>("raise.purge"), barometer);
@@ -27,7 +32,7 @@ RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& 
                        const Outcome<SolvedSupply>& supply) {
   const part::Boiler& boiler = build.engine.boiler;
   const Volume water = inputs.known("engine.boiler.water", boiler.water).value();
-  const double fill = inputs.constant<double>("raise.fill");
+  const double fill = fill_of(inputs, boiler, water);
   RaiseInput input{.fire = *draught.fire,
                    .boiler = *draught.boiler,
                    .ambient = draught.ambient,
@@ -52,12 +57,14 @@ Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outco
     const part::Boiler& boiler = build.engine.boiler;
     if (!draught) missing = draught.missing;
     needed(inputs, "engine.boiler.water", boiler.water, missing);
+    inputs.known("engine.boiler.volume", boiler.volume);
     if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
     if (!missing.empty()) return std::nullopt;
     if (!draught) throw ModelError(draught.impossible);
     RaiseInput input = raise_input(build, inputs, *draught, fan, supply);
     Raise result = raise(input);
-    const Fill fill{inputs.constant<double>("raise.fill"), input.water, input.ambient.pressure};
+    const Fill fill{fill_of(inputs, boiler, *inputs.known("engine.boiler.water", boiler.water)), input.water,
+                    input.ambient.pressure};
     return SolvedRaise{std::move(input), std::move(result), fill,
                        inputs.usual("want.steam_within", build.want.steam_within)};
   });

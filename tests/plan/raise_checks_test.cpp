@@ -201,3 +201,31 @@ TEST_CASE("the gas at the fan is watched over the whole raise") {
   const Assessment hot = assess(example("tarn-beck", {no_bleed}));
   CHECK(says(finding(hot, "heat.fan_gas"), "passes 70.0 degC after"));
 }
+
+TEST_CASE("too little water fails, by the share of the boiler, by the time it lasts, or by both") {
+  // 0.2963 g/s in the worked example above: half of 30 ml is gone in 51 s; limits: common practice and our estimate
+  const auto with = [](const std::string& water) {
+    return example("tarn-beck", {{"water: 430 ml", "water: " + water}});
+  };
+  const auto judged = [&](const std::string& water) { return finding(assess(with(water)), "raise.water"); };
+  const Finding dry = judged("30 ml");
+  CHECK(dry.verdict == Verdict::fail);
+  // identity with the check of the fan left running: half of the water, at the same steam
+  CHECK(value(dry) == near(value(finding(assess(with("30 ml")), "raise.left_running")), 1e-12));
+  CHECK(judged("150 ml").verdict == Verdict::watch);
+  CHECK(judged("430 ml").verdict == Verdict::pass);
+  const Finding low = judged("430 ml\n    volume: 1.2 l");  // hand: 430/1200
+  CHECK(low.verdict == Verdict::fail);
+  CHECK(value(low) == near(430.0 / 1200.0, 1e-9));
+  CHECK(judged("430 ml\n    volume: 900 ml").verdict == Verdict::watch);
+  CHECK(judged("430 ml\n    volume: 570 ml").verdict == Verdict::pass);
+  const Finding both = judged("30 ml\n    volume: 570 ml");
+  CHECK(both.verdict == Verdict::fail);
+  CHECK(says(both, "5.3 %"));
+  CHECK(says(both, "half of it"));
+  for (const Finding& f : {dry, low, both}) CHECK(f.action.starts_with("more water"));
+  // the share is judged where no time is known
+  CHECK(verdict(assess(described("engine: { boiler: { water: 100 ml, volume: 500 ml } }")), "raise.water") ==
+        Verdict::fail);
+  CHECK_THROWS(described("engine: { boiler: { water: 600 ml, volume: 500 ml } }"));
+}

@@ -1,6 +1,7 @@
 #include "boiler/fill.hpp"
 #include "matter/water.hpp"
 #include "plan/check.hpp"
+#include "plan/water_level.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -23,11 +24,11 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   f.why = fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
                       say(solved, r.fill.cold, "place.air"), say(solved, pressure, key), percent(r.fill.water_share, 2),
                       percent(share, 3));
-  if (f.verdict != Verdict::pass) f.action = "fill it to three quarters of the glass, not more";
+  if (f.verdict != Verdict::pass) f.action = "fill to the mark of the engine's maker; stands it there, measure what the boiler holds once more";
   f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
   f.standing = "derived";
   f.formula = "x_hot = x rho(T_0) / rho(T)";
-  f.terms = {term(solved, "x", "water in the cold boiler", "raise.fill"),
+  f.terms = {fill_term(solved),
              computed(solved, "T_0", "cold water", r.fill.cold, "place.air"),
              computed(solved, "T", "water at that pressure", hot, "place.air"),
              computed(solved, "x_hot", "share that it then fills", share)};

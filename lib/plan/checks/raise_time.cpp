@@ -54,7 +54,7 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
   if (!time) {
     f.verdict = Verdict::fail;
     f.why = ended(r.raise);
-    f.action = "a fan that draws more air, a fuller pack, or less water to heat";
+    f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
     return f;
   }
   f.value = measure(solved, *time, "want.steam_within");

@@ -1,6 +1,7 @@
 #include "boiler/fill.hpp"
 #include "matter/water.hpp"
 #include "plan/check.hpp"
+#include "plan/water_level.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -27,7 +28,7 @@ std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
       "the air driven out";
   f.standing = "derived";
   f.formula = "p = p_sat(T) + p_air (T/T_0) (V_0/V) - barometer";
-  f.terms = {term(solved, "x", "water in the cold boiler", "raise.fill"),
+  f.terms = {fill_term(solved),
              computed(solved, "T_0", "water when the boiler is shut", r.fill.cold, "place.air"),
              term(solved, "p", "own blower from", key),
              computed(solved, "T", "where the gauge shows it with air left in", shown_at, "place.air"),

@@ -1,0 +1,82 @@
+#include "plan/check.hpp"
+#include "plan/rules.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+const char* const more_water =
+    "more water before anything is lit, to the mark of the engine's maker; never light with less";
+
+Verdict against(double value, double least, double low) {
+  return value < least ? Verdict::fail : value < low ? Verdict::watch : Verdict::pass;
+}
+// The sides of one question; the graver one is what is shown.
+struct WaterSide {
+  Verdict verdict;
+  Measure value, limit;
+  std::string why;
+};
+std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms) {
+  const Input* water = solved.inputs.find("engine.boiler.water");
+  const Input* holds = solved.inputs.find("engine.boiler.volume");
+  if (water == nullptr || holds == nullptr) return std::nullopt;
+  const Rule least = rule<double>("rule.water_share_least"), low = rule<double>("rule.water_share_low");
+  const double share = water->value.si / holds->value.si;
+  const Verdict verdict = against(share, least.input.value.si, low.input.value.si);
+  terms.insert(terms.end(), {least.term("x_fail", "too little below this"), low.term("x_low", "to watch below this")});
+  return WaterSide{verdict,
+                   {AnyQuantity(share), "%"},
+                   {verdict == Verdict::fail ? least.input.value : low.input.value, "%"},
+                   fmt::format("the water fills {} of what the boiler holds", percent(share, 2))};
+}
+std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms) {
+  if (!solved.raise) return std::nullopt;
+  const SolvedRaise& r = *solved.raise;
+  const RaiseEvent* event = r.raise.find(RaiseEventKind::working);
+  if (event == nullptr) event = r.raise.find(RaiseEventKind::own_blower);
+  if (event == nullptr) return std::nullopt;
+  const MassFlow steam = evaporation(event->at);
+  if (steam <= 0.0 * g_per_s) return std::nullopt;
+  const Rule least = rule<Duration>("rule.water_time_least"), low = rule<Duration>("rule.water_time_low");
+  const Duration half = 0.5 * r.input.boiler.water / steam;
+  const Verdict verdict = against(in(half, s), least.input.value.si, low.input.value.si);
+  terms.insert(terms.end(), {computed(solved, "m", "steam with the fan left on", steam),
+                             least.term("t_fail", "too little below this"), low.term("t_low", "to watch below this")});
+  return WaterSide{verdict,
+                   measure(solved, half, "want.steam_within"),
+                   {verdict == Verdict::fail ? least.input.value : low.input.value, low.input.unit},
+                   fmt::format("with the fan left on, this fire boils half of it away in {}",
+                               say(solved, half, "want.steam_within"))};
+}
+int gravity_of(Verdict verdict) { return verdict == Verdict::fail ? 2 : verdict == Verdict::watch ? 1 : 0; }
+
+std::optional<Finding> judge_raise_water(const Solved& solved) {
+  Finding f;
+  f.bound = Bound::at_least;
+  const auto share = by_share(solved, f.terms), time = by_time(solved, f.terms);
+  if (!share && !time) {
+    if (solved.build.engine.boiler.water && !solved.raise.missing.empty()) return lacking({"engine.boiler.volume"});
+    return std::nullopt;
+  }
+  const bool time_decides = time && (!share || gravity_of(time->verdict) > gravity_of(share->verdict));
+  const WaterSide& decides = time_decides ? *time : *share;
+  f.verdict = decides.verdict;
+  f.value = decides.value;
+  f.limit = decides.limit;
+  f.why = decides.why;
+  if (share && time) f.why += "; " + (time_decides ? share->why : time->why);
+  if (f.verdict != Verdict::pass) f.action = more_water;
+  f.source = "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
+  f.standing = "estimate";
+  f.formula = "x = V / V_boiler; t = M / (2 m)";
+  if (share) f.terms.insert(f.terms.begin(), term(solved, "V_boiler", "what the boiler holds", "engine.boiler.volume"));
+  f.terms.insert(f.terms.begin(), term(solved, "V", "water", "engine.boiler.water"));
+  return f;
+}
+}  // namespace
+
+Check raise_water() {
+  return {"raise.water", "Enough water", "Is there enough water over the fire?", 215, judge_raise_water};
+}
+}  // namespace lumwright
