@@ -8,6 +8,7 @@ namespace {
 constexpr std::size_t indent_of_label = 2, indent_of_remark = 6,
                       margin = 11;  // "unknown", the longest label, and a gap
 constexpr std::size_t between = 2;
+constexpr std::size_t narrowest = 2;  // of a column: wrap() takes no less
 
 std::string blanks(std::size_t n) { return std::string(n, ' '); }
 std::string padded(std::string text, std::size_t width) {
@@ -32,8 +33,8 @@ const char* escape(Ink ink) {  // ECMA-48 SGR
   return "";
 }
 std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::size_t first_column, std::size_t room) {
-  std::vector<std::size_t> widths(rows.front().cells.size(), 1);
-  widths.front() = first_column;
+  std::vector<std::size_t> widths(rows.front().cells.size(), narrowest);
+  widths.front() = std::max(first_column, narrowest);
   for (const Page::Row& row : rows)
     for (std::size_t i = 0; i < widths.size(); ++i) widths[i] = std::max(widths[i], columns(legible(row.cells.at(i))));
   const std::size_t gaps = between * (widths.size() - 1);
@@ -44,7 +45,7 @@ std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::
   };
   while (total() > room) {
     const auto widest = std::max_element(widths.begin(), widths.end());
-    if (*widest <= 2) throw std::logic_error("more columns than the page can hold");
+    if (*widest <= narrowest) throw std::logic_error("more columns than the page can hold");
     --*widest;
   }
   return widths;
@@ -84,7 +85,7 @@ std::string show_span(const Measure& low, const Measure& high, const Measure& li
 }
 
 Page::Page(const TextStyle& style) : style_(style), width_(static_cast<std::size_t>(std::max(style.width, 0))) {
-  if (style.width < 40) throw std::logic_error("a page of under 40 columns");
+  if (style.width < 20) throw std::logic_error("a page of under 20 columns");
 }
 std::string Page::inked(std::string_view text, Ink ink) const {
   if (!style_.colour || ink == Ink::plain || text.empty()) return std::string(text);
@@ -116,8 +117,19 @@ void Page::hung(std::string_view label, std::string_view text, Ink label_ink, In
     put(lines[i], text_ink);
   }
 }
+// What no table on this page can hold is told row by row.
+void Page::list(const std::vector<Row>& rows) {
+  for (const Row& row : rows) {
+    std::string line;
+    for (const std::string& cell : row.cells)
+      if (!cell.empty()) line += (line.empty() ? "" : ", ") + cell;
+    paragraph(line, indent_of_label, row.ink);
+    if (!row.remark.empty()) paragraph(row.remark, indent_of_remark, Ink::faint);
+  }
+}
 void Page::table(const std::vector<Row>& rows, std::size_t first_column) {
   if (rows.empty()) return;
+  if (rows.front().cells.size() * (narrowest + between) > width_ - indent_of_label + between) return list(rows);
   const std::vector<std::size_t> widths = column_widths(rows, first_column, width_ - indent_of_label);
   for (const Row& row : rows) {
     std::vector<std::vector<std::string>> cells;

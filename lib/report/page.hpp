@@ -24,7 +24,7 @@ std::string show_span(const Measure& low, const Measure& high, const Measure& li
 
 class Page {
  public:
-  /// Throws std::logic_error for a width under 40: the margin would leave no room for text.
+  /// Throws std::logic_error for a width under 20: the margin would leave no room for text.
   explicit Page(const TextStyle& style);
   const TextStyle& style() const { return style_; }
 
@@ -45,6 +45,7 @@ class Page {
 
  private:
   void put(std::string_view line, Ink ink);
+  void list(const std::vector<Row>& rows);
   std::string inked(std::string_view text, Ink ink) const;
   TextStyle style_;
   std::size_t width_;

@@ -1,4 +1,5 @@
 // What is shown of a choice.
+#include "../plan/random_bin.hpp"
 #include "report/choice.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
@@ -108,5 +109,27 @@ TEST_CASE("the dots are those of places and front, the fastest first") {
     CHECK(dots.size() <= engine.places.size() + engine.front.size());
     CHECK(std::is_sorted(dots.begin(), dots.end(),
                          [](const ChoiceDot& a, const ChoiceDot& b) { return a.to_steam < b.to_steam; }));
+  }
+}
+
+// identity: every size of bin has a page, the least of all too, however short its names and narrow the paper.
+TEST_CASE("a bin of one to twelve places has a page of 20 columns and more") {
+  for (unsigned seed = 1; seed <= 60; ++seed) {
+    const int n = static_cast<int>(seed);
+    const BinSize size{1 + n % 3, 1 + n / 3 % 2, 1, 1 + n / 7 % 2, 1 + n % 2};
+    std::string text = RandomBin(seed).text(size, true);
+    if (seed % 2 == 0)
+      for (const char* word : {"fan 00", "pack 00", "tube 00", "engine 00"})
+        for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at))
+          text.erase(at, std::string(word).size());
+    CAPTURE(text);
+    ChooseAsked asked;
+    asked.places = 1 + seed % 12;
+    const Choice made = choose(read_bin({"bin.yaml", text}), asked);
+    for (const int width : {20, 21, 33, 40, 80}) {
+      std::string page;
+      REQUIRE_NOTHROW(page = choice_report(made, {.width = width}));
+      for (const std::string& line : lines(page)) CHECK(line.size() <= static_cast<std::size_t>(width));
+    }
   }
 }

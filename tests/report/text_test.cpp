@@ -91,8 +91,10 @@ TEST_CASE("whatever the texts hold, no line is wider than the page and nothing s
 }
 
 TEST_CASE("a page too narrow for its margin is a mistake of the caller") {
-  CHECK_THROWS_AS(text_report(specimen(), {.width = 39}), std::logic_error);
-  for (const std::string& line : lines_of(text_report(specimen(), {.width = 40}))) CHECK(columns(line) <= 40);
+  CHECK_THROWS_AS(text_report(specimen(), {.width = 19}), std::logic_error);
+  for (const int width : {20, 40})
+    for (const std::string& line : lines_of(text_report(specimen(), {.width = width})))
+      CHECK(columns(line) <= static_cast<std::size_t>(width));
 }
 
 TEST_CASE("gauge pressures say so, unless their unit does") {
