@@ -1,12 +1,14 @@
 #include "files.hpp"
 #include "input/utf8.hpp"
+#include "passing_files.hpp"
 #include <cerrno>
 #include <cstdio>
 #include <filesystem>
 #include <fmt/format.h>
 #include <memory>
-#include <random>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 namespace lumwright::cli {
 namespace {
@@ -47,7 +49,11 @@ Source read_file(const std::string& name) {
 }
 
 void write_output(const std::string& text) {
-  if (!write_all(stdout, text)) throw WriteError(fmt::format("cannot write the answer: {}", reason(errno)));
+  if (write_all(stdout, text)) return;
+#ifdef EPIPE
+  if (errno == EPIPE) throw ReaderGone();
+#endif
+  throw WriteError(fmt::format("cannot write the answer: {}", reason(errno)));
 }
 
 namespace {
@@ -60,16 +66,39 @@ void fill_new(const std::string& torso, const std::string& name, const std::stri
   if (file == nullptr && errno == EEXIST) refuse_existing(name);
   if (file == nullptr) throw FileError(fmt::format("cannot create {}: {}", printable(name), reason(errno)));
   const bool written = write_all(file, text);
-  const int why = errno;
-  if (std::fclose(file) == 0 && written) return;
+  int why = errno;
+  const bool closed = std::fclose(file) == 0;  // a full disk over a network may be told only now
+  if (written && !closed) why = errno;
+  if (written && closed) return;
   std::remove(torso.c_str());
   throw WriteError(fmt::format("cannot write {}: {}", printable(name), reason(why)));
 }
-/// In the folder of `name`, and short: its own name may be as long as names can be.
-std::string torso_beside(const std::string& name) {
-  const std::string passing = fmt::format(".lumwright-{:08x}.part", std::random_device()());
-  return (std::filesystem::path(name).parent_path() / passing).string();
-}
+/// A passing file; removed unless it was given its own name.
+class Torso {
+ public:
+  explicit Torso(const std::filesystem::path& folder) : name_(passing_name(folder)) {}
+  ~Torso() {
+    if (name_.empty()) return;
+    std::remove(name_.c_str());
+    forget_passing(name_);
+  }
+  Torso(Torso&& other) noexcept : name_(std::exchange(other.name_, {})) {}
+  Torso(const Torso&) = delete;
+  Torso& operator=(const Torso&) = delete;
+  Torso& operator=(Torso&&) = delete;
+  const std::string& name() const { return name_; }
+  void take_place_of(const std::string& name) {
+    std::error_code why;
+    std::filesystem::rename(name_, name, why);
+    if (why) throw FileError(fmt::format("cannot replace {}: {}", printable(name), why.message()));
+    forget_passing(name_);
+    name_.clear();
+  }
+
+ private:
+  std::string name_;
+};
+std::filesystem::path folder_of(const std::string& name) { return std::filesystem::path(name).parent_path(); }
 }  // namespace
 
 void create_file(const std::string& name, const std::string& text) {
@@ -78,11 +107,11 @@ void create_file(const std::string& name, const std::string& text) {
     if (why) throw FileError(fmt::format("cannot create {}: {}", printable(name), why.message()));
     refuse_existing(name);
   }
-  const std::string torso = torso_beside(name);
-  fill_new(torso, name, text);
+  clear_left_behind(folder_of(name));
+  const Torso torso(folder_of(name));
+  fill_new(torso.name(), name, text);
   // A link is made whole or not at all, and never over another file, so that a killed process leaves no half file.
-  std::filesystem::create_hard_link(torso, name, why);
-  std::remove(torso.c_str());
+  std::filesystem::create_hard_link(torso.name(), name, why);
   if (why == std::errc::file_exists) refuse_existing(name);
   if (why) fill_new(name, name, text);  // a file system without links
 }
@@ -99,42 +128,6 @@ bool same_file(const std::string& one, const std::string& other) {
 
 std::string printable_name(const std::string& name) { return printable(name); }
 
-namespace {
-/// Files under passing names; what was not given its own name is removed.
-class Passing {
- public:
-  explicit Passing(const std::filesystem::path& folder)
-      : folder_(folder), mark_(fmt::format(".{:08x}.part", std::random_device()())) {}
-  ~Passing() {
-    for (const std::string& name : waiting_) {
-      std::error_code ignored;
-      std::filesystem::remove(folder_ / (name + mark_), ignored);
-    }
-  }
-  Passing(const Passing&) = delete;
-  Passing& operator=(const Passing&) = delete;
-  void add(const NamedText& file) {
-    fill_new((folder_ / (file.name + mark_)).string(), (folder_ / file.name).string(), file.text);
-    waiting_.push_back(file.name);
-  }
-  void settle() {
-    while (!waiting_.empty()) {
-      std::error_code why;
-      std::filesystem::rename(folder_ / (waiting_.back() + mark_), folder_ / waiting_.back(), why);
-      if (why)
-        throw FileError(
-            fmt::format("cannot replace {}: {}", printable((folder_ / waiting_.back()).string()), why.message()));
-      waiting_.pop_back();
-    }
-  }
-
- private:
-  std::filesystem::path folder_;
-  std::string mark_;
-  std::vector<std::string> waiting_;
-};
-}  // namespace
-
 void write_folder(const std::string& folder, const std::vector<NamedText>& files) {
   std::error_code why;
   const bool made = std::filesystem::create_directories(folder, why);
@@ -142,9 +135,11 @@ void write_folder(const std::string& folder, const std::vector<NamedText>& files
     throw FileError(fmt::format("cannot make the folder {}: {}", printable(folder),
                                 why ? why.message() : "there is a file of that name"));
   try {
-    Passing passing(folder);
-    for (const NamedText& file : files) passing.add(file);
-    passing.settle();
+    clear_left_behind(folder);
+    std::vector<Torso> torsos;
+    const auto own_name = [&](const NamedText& file) { return (std::filesystem::path(folder) / file.name).string(); };
+    for (const NamedText& file : files) fill_new(torsos.emplace_back(folder).name(), own_name(file), file.text);
+    for (std::size_t i = files.size(); i-- > 0;) torsos[i].take_place_of(own_name(files[i]));
   } catch (...) {
     std::error_code ignored;
     if (made) std::filesystem::remove(folder, ignored);  // if it is empty
@@ -153,12 +148,9 @@ void write_folder(const std::string& folder, const std::vector<NamedText>& files
 }
 
 void replace_file(const std::string& name, const std::string& text) {
-  const std::string torso = torso_beside(name);
-  fill_new(torso, name, text);
-  std::error_code why;
-  std::filesystem::rename(torso, name, why);
-  if (!why) return;
-  std::remove(torso.c_str());
-  throw FileError(fmt::format("cannot replace {}: {}", printable(name), why.message()));
+  clear_left_behind(folder_of(name));
+  Torso torso(folder_of(name));
+  fill_new(torso.name(), name, text);
+  torso.take_place_of(name);
 }
 }  // namespace lumwright::cli

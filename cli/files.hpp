@@ -14,11 +14,15 @@ struct FileError : std::runtime_error {
 struct WriteError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
+/// Whoever read the answer has seen enough (`| head`): nobody is there to complain to.
+struct ReaderGone : std::runtime_error {
+  ReaderGone() : std::runtime_error("nobody reads the answer") {}
+};
 
 /// The file, or standard input for "-". Of an endless one no more is read than the reader needs to refuse it.
 /// Throws FileError with the reason.
 Source read_file(const std::string& name);
-/// Throws WriteError unless every byte has left the program.
+/// Throws WriteError unless every byte has left the program, ReaderGone where it leads into a closed pipe.
 void write_output(const std::string& text);
 /// True for a file that is there, whether or not it can be read.
 bool file_exists(const std::string& name);

@@ -81,6 +81,8 @@ int main(int argc, char** argv) {
     return complain(std::string("lumwright: ") + e.what(), fails);
   } catch (const NotTuned& e) {
     return complain(std::string("lumwright: ") + e.what(), fails);
+  } catch (const ReaderGone&) {
+    return end_by_closed_pipe();
   } catch (const WriteError& e) {
     return complain(std::string("lumwright: ") + e.what(), internal);
   } catch (const std::exception& e) {

@@ -33,4 +33,11 @@ void survive_closed_pipes() {
   std::signal(SIGPIPE, SIG_IGN);
 #endif
 }
+int end_by_closed_pipe() {
+#ifdef SIGPIPE
+  std::signal(SIGPIPE, SIG_DFL);
+  std::raise(SIGPIPE);
+#endif
+  return 128 + 13;  // 13 is SIGPIPE (POSIX.1-2017, kill)
+}
 }  // namespace lumwright::cli

@@ -9,4 +9,7 @@ bool terminal_takes_colour();
 bool complaints_go_to_terminal();
 /// A reader that goes away early becomes a failed write, not the end of the process.
 void survive_closed_pipes();
+/// Ends the process as a closed pipe ends one that takes no care; returns the status that a shell would see of that
+/// where the signal is not to be had.
+int end_by_closed_pipe();
 }  // namespace lumwright::cli

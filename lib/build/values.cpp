@@ -4,9 +4,11 @@
 #include "input/utf8.hpp"
 #include "quantity/format.hpp"
 #include "quantity/words.hpp"
+#include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <utility>
 
 namespace lumwright {
 namespace {
@@ -94,6 +96,18 @@ std::optional<int> read_count(const Node& node, int least, int most, const Compl
   return std::nullopt;
 }
 
+namespace {
+/// Editors and converters write yes and no as YAML 1.1 has them, as truth values (YAML 1.2.2, 10.3.2).
+std::string truth(const Node& node) {
+  if (node.quoted) return {};
+  for (const char* spelt : {"true", "True", "TRUE"})
+    if (node.text == spelt) return "yes";
+  for (const char* spelt : {"false", "False", "FALSE"})
+    if (node.text == spelt) return "no";
+  return {};
+}
+}  // namespace
+
 std::optional<std::string> read_words(const Node& node, Allowed allowed, const Complaints& complaints) {
   if (!expects_scalar(node, allowed != nullptr ? "a word" : "a short text", complaints)) return std::nullopt;
   if (allowed == nullptr) {
@@ -110,6 +124,7 @@ std::optional<std::string> read_words(const Node& node, Allowed allowed, const C
   const std::vector<std::string> words = allowed();
   for (const std::string& word : words)
     if (word == node.text) return word;
+  if (const auto word = truth(node); !word.empty() && std::ranges::find(words, word) != words.end()) return word;
   const std::string_view near = nearest(node.text, std::vector<std::string_view>(words.begin(), words.end()));
   complaints.add(node.at, fmt::format("expected one of the words known here, got {}", found(node)),
                  (near.empty() ? "" : fmt::format("did you mean `{}`? ", near)) + "known: " + listed(words));

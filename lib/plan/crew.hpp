@@ -5,12 +5,13 @@
 #include <cstddef>
 #include <exception>
 #include <mutex>
+#include <system_error>
 #include <thread>
 #include <vector>
 
 namespace lumwright {
-/// work(i) for every i below `count`, in any order and on any thread, the caller's among them. The first exception is
-/// thrown on when all have stopped.
+/// work(i) for every i below `count`, in any order and on any thread, the caller's among them; on fewer threads than
+/// asked where the machine gives no more. The first exception is thrown on when all have stopped.
 template <class F>
 void share_out(std::size_t count, unsigned threads, const F& work) {
   std::atomic<std::size_t> next{0};
@@ -27,7 +28,11 @@ void share_out(std::size_t count, unsigned threads, const F& work) {
   };
   const std::size_t helpers = std::min<std::size_t>(std::max(threads, 1U), std::max<std::size_t>(count, 1)) - 1;
   std::vector<std::thread> crew;
-  for (std::size_t i = 0; i < helpers; ++i) crew.emplace_back(loop);
+  crew.reserve(helpers);
+  try {
+    for (std::size_t i = 0; i < helpers; ++i) crew.emplace_back(loop);
+  } catch (const std::system_error&) {  // a limit on processes, or no room for a stack
+  }
   loop();
   for (std::thread& one : crew) one.join();
   if (failure) std::rethrow_exception(failure);

@@ -16,7 +16,7 @@ Matrix posterior(const Matrix& jacobian) {
   return inverse(normal);
 }
 
-Advice::Advice(const LightingUp& model, const std::vector<Factor>& factors, const std::vector<double>& u,
+ReadingAdvice::ReadingAdvice(const LightingUp& model, const std::vector<Factor>& factors, const std::vector<double>& u,
                const Matrix& jacobian, Duration until)
     : factors_(factors.size()), known_(normal_matrix(jacobian)), until_(until) {
   for (std::size_t i = 0; i < factors_; ++i) known_[i][i] += 1.0;
@@ -39,7 +39,7 @@ Advice::Advice(const LightingUp& model, const std::vector<Factor>& factors, cons
   for (std::size_t i = 0; i < all.size(); ++i) candidates_[i / shares.size()].jacobian.push_back(all[i]);
 }
 
-std::string Advice::settles(const std::vector<std::size_t>& wanted) const {
+std::string ReadingAdvice::settles(const std::vector<std::size_t>& wanted) const {
   for (const Candidate& candidate : candidates_) {
     Matrix normal = normal_matrix(candidate.jacobian);
     for (std::size_t i = 0; i < factors_; ++i)

@@ -136,7 +136,7 @@ class LogFit {
   std::string settled_by(const std::vector<std::size_t>& wanted) const {
     try {
       const Duration until = readings_.back().time;
-      return Advice(model_, factors_, u_, jacobian_, until).settles(wanted);
+      return ReadingAdvice(model_, factors_, u_, jacobian_, until).settles(wanted);
     } catch (const ModelError&) {  // advice near an edge is not worth a refusal
       return "";
     }
@@ -234,7 +234,7 @@ class LogFit {
   void advise(TuneFit& fit) const {
     if (free_.size() == factors_.size()) return;
     try {
-      const Advice advice(model_, factors_, u_, jacobian_, readings_.back().time);
+      const ReadingAdvice advice(model_, factors_, u_, jacobian_, readings_.back().time);
       for (std::size_t k = 0; k < factors_.size(); ++k)
         if (!fit.factors[k].determined) fit.factors[k].settled_by = advice.settles({k});
     } catch (const ModelError&) {  // a fit this near an edge does without

@@ -30,10 +30,10 @@ struct Sensitivity {
 Matrix posterior(const Matrix& jacobian);
 
 /// Which further readings would help: "readings of the fuel burnt".
-class Advice {
+class ReadingAdvice {
  public:
-  Advice(const LightingUp& model, const std::vector<Factor>& factors, const std::vector<double>& u,
-         const Matrix& jacobian, Duration until);
+  ReadingAdvice(const LightingUp& model, const std::vector<Factor>& factors, const std::vector<double>& u,
+                const Matrix& jacobian, Duration until);
   /// The kind of reading after which every one of these factors is determined and no two of them go together; empty if
   /// none does it alone.
   std::string settles(const std::vector<std::size_t>& wanted) const;

@@ -347,6 +347,28 @@ def kills(good, other):
             expect(whole(place, [{'new.yaml': new}]) is None, 'killed: half a new.yaml')
 
 
+def stops(good):
+    """SIGINT, SIGTERM and SIGHUP leave no .part; what SIGKILL left is cleared by the next run, not what a living process has."""
+    for number in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP, signal.SIGKILL):
+        with tempfile.TemporaryDirectory() as out:
+            stopped = 0
+            for i in range(40):
+                process = subprocess.Popen([LUMWRIGHT, 'draw', EXAMPLE, '-o', out], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+                until = time.monotonic() + SECONDS
+                while process.poll() is None and time.monotonic() < until and not any(n.endswith('.part') for n in os.listdir(out)):
+                    pass
+                process.send_signal(number)
+                stopped += process.wait(SECONDS) == -number
+                if number != signal.SIGKILL:
+                    expect(not [n for n in os.listdir(out) if n.endswith('.part')], f'signal {number} leaves parts behind')
+            expect(stopped > 0, f'signal {number} never came in time')
+            dead, alive, strange = '.lumwright-%d-00000000.part' % process.pid, '.lumwright-%d-00000000.part' % os.getpid(), 'mine.part'
+            for name in (dead, alive, strange):
+                pathlib.Path(out, name).write_text('half')
+            expect(draw(out).returncode == 0, 'a run after others were stopped')
+            expect({n for n in os.listdir(out) if n.endswith('.part')} == {alive, strange}, f'after signal {number}: {os.listdir(out)}')
+
+
 def rivals(good, other):
     with tempfile.TemporaryDirectory() as place:
         for number in range(6):
@@ -404,6 +426,12 @@ def surroundings():
                            stderr=subprocess.DEVNULL, stdout=subprocess.DEVNULL)
             expect(whole(out, [contents_of_example]) is None, f'streams {numbers} closed: the answer went into a file')
 
+    def alone():  # RLIMIT_NPROC binds nobody who is root, an address space binds all: no room for a thread's stack
+        resource.setrlimit(resource.RLIMIT_STACK, (1 << 30, resource.getrlimit(resource.RLIMIT_STACK)[1]))
+        resource.setrlimit(resource.RLIMIT_AS, (800 << 20, 800 << 20))
+    process = subprocess.run([LUMWRIGHT, 'check', '--samples', '8', EXAMPLE], preexec_fn=alone, capture_output=True, timeout=SECONDS)
+    expect(process.returncode == usual.returncode and process.stdout == usual.stdout, f'no threads to be had: {process.returncode}, {process.stderr!r}')
+
     ours, theirs = pty.openpty()
     process = subprocess.Popen([LUMWRIGHT, 'check', '--samples', '8', EXAMPLE], stdout=theirs, stderr=theirs, stdin=theirs,
                                env={**os.environ, 'TERM': 'dumb', 'COLUMNS': '20'})
@@ -427,6 +455,7 @@ places()
 folders(contents_of_example, contents_of_other)
 disks(contents_of_example)
 kills(contents_of_example, contents_of_other)
+stops(contents_of_example)
 rivals(contents_of_example, contents_of_other)
 surroundings()
 for failure in failures:

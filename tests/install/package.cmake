@@ -2,7 +2,7 @@
 cmake_minimum_required(VERSION 3.25)
 find_program(DPKG_DEB dpkg-deb)
 if(NOT DPKG_DEB)
-  message(STATUS "no dpkg-deb here: no package is made")
+  message("skipped: no dpkg-deb here, no package is made")
   return()
 endif()
 file(REMOVE_RECURSE ${WORK})

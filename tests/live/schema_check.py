@@ -88,6 +88,7 @@ accepted = [
 for path, value in accepted:
     expect(True, f"{path}: {value}", put(start, path, value))
 
+accepted += [("fan.holes.measured", value) for value in ["yes", "no", True, False]]
 refused = [
     ("engine.chimney.bore", value)
     for value in ["14 V", "14", 14, "17,2 mm", "22 swg", "mm", "", "nan mm", "1 2 mm", "5 mm 6 mm", "7-9 mm", ["5 mm"], None, "1.2.3 mm", "5 mm +- 1 V"]
@@ -102,6 +103,7 @@ refused = [
     ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min"]]), ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min", "1 V"]]),
     ("supply.step_up.efficiency", [["6 V", "1 W"]]), ("supply.step_up.efficiency", []),
 ]
+refused += [("fan.holes.measured", value) for value in ["true", "maybe", 1, None, [True]]]
 for path, value in refused:
     broken = put(start, path, value)
     expect(False, f"{path}: {value}", broken)
