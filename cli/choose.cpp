@@ -14,6 +14,7 @@ Answer choose(const Options& options) {
   Progress progress("combinations");
   ChooseAsked asked;
   asked.progress = progress.watch();
+  asked.samples = options.samples;
   try {
     const Choice choice = lumwright::choose(bin, asked);
     if (!options.folder.empty()) {

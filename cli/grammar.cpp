@@ -53,6 +53,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   choose.add_option("BIN", raw.file);
   choose.add_option("-o,--output", raw.folder);
   choose.add_option("--format", raw.format);
+  choose.add_option("--samples", raw.samples);
   add_style(choose, raw);
   CLI::App& bench = *app.add_subcommand("bench");
   bench.add_option("READINGS", raw.file);
@@ -67,6 +68,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& create = *app.add_subcommand("new");
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);
+  create.add_flag("--bin", raw.bin);
   app.add_subcommand("units");
   app.add_subcommand("schema");
   app.add_subcommand("completion")->add_option("SHELL", raw.file);

@@ -31,7 +31,11 @@ const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, s
 
   Tries every combination of what lies in the bin for each engine of the shed,
   and ranks those that do what each engine wants: minutes to steam, light-ups on
-  one charge, mass. Times too close to tell apart share a place. It names the
+  one charge, mass. What is shown has passed every check, in full: first what
+  does all that is wanted, then what has fewest points to watch, then minutes,
+  light-ups, mass. Times too close to tell apart share a place. Box, fuse and
+  wires that an engine does not name itself are sized for the unit where those
+  at the top do not suit, and it says so. It names the
   one unit that serves every engine, with a tube for each; the combinations that
   nothing beats on all three; and in a word why each other one loses.
 
@@ -51,8 +55,14 @@ const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, s
   -o DIR                      everything into a folder, which is made if it is
                               not there: choice.html, a page with a picture for
                               each engine that needs no network and prints on
-                              A4; choice.txt, choice.json, choice.csv. Files of
-                              these names are replaced, others are left alone
+                              A4; choice.txt, choice.json, choice.csv; and what
+                              is advised, as descriptions for `check`, `draw`
+                              and `report`: first-ENGINE.yaml and
+                              for-all-ENGINE.yaml. Files of these names are
+                              replaced, others are left alone
+  --samples N                 worlds in which what is advised is checked (usual:
+                              1000, as `check`), all else that is shown in 100
+                              of them
   --format text | json | csv  what is printed without a folder
   --units as-written | metric | imperial
   --colour auto | always | never
@@ -142,6 +152,7 @@ const std::string_view new_page = R"(lumwright new FILE: write a description to 
 
   --readings                  readings of a shop-made fan test instead, for
                               `lumwright bench`
+  --bin                       a bin instead, for `lumwright choose`
 
 Example
   lumwright new mine.yaml

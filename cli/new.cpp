@@ -7,7 +7,8 @@
 
 namespace lumwright::cli {
 Answer create(const Options& options) {
-  const std::string text = options.readings ? new_fan_readings() : new_description();
+  if (options.readings && options.bin) throw UsageError("`--readings` and `--bin` are two different files: give one");
+  const std::string text = options.readings ? new_fan_readings() : options.bin ? new_bin() : new_description();
   if (options.file == "-") return {text};
   create_file(options.file, text);
   if (options.readings)
@@ -15,6 +16,11 @@ Answer create(const Options& options) {
         fmt::format("{0} is written: readings of a fan test, with every key explained.\n"
                     "How to make the test box: lumwright bench --box {0}\n"
                     "With your own readings in it: lumwright bench {0}\n",
+                    printable(options.file))};
+  if (options.bin)
+    return {
+        fmt::format("{0} is written: a bin of fans, packs, step-ups, tubes and engines.\n"
+                    "Put your own things in it, then: lumwright choose {0}\n",
                     printable(options.file))};
   return {
       fmt::format("{0} is written: a description with every key explained.\n"

@@ -101,7 +101,8 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
   if (command == Command::trace) trace_options(raw, out);
   out.untuned = raw.untuned;
-  if (command == Command::check || command == Command::explain || command == Command::report)
+  if (command == Command::check || command == Command::explain || command == Command::report ||
+      command == Command::choose)
     out.samples = whole("--samples", raw.samples, 1000000);
   out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;
@@ -125,6 +126,7 @@ Options options_of(Command command, const Raw& raw) {
   out.draft = raw.draft;
   out.test_box = raw.test_box;
   out.readings = raw.readings;
+  out.bin = raw.bin;
   if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
   if (command == Command::completion) {
     require(raw.file, "SHELL", "completion SHELL");

@@ -50,6 +50,7 @@ struct Options {
   bool test_box = false;         // of bench: how to make it
   bool roff = false;             // of help: the manual as a man page
   bool readings = false;         // of new: readings of a fan test
+  bool bin = false;              // of new: a bin to choose from
   bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;

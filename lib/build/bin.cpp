@@ -2,6 +2,7 @@
 #include "build/bin_rules.hpp"
 #include "build/part_reader.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -67,12 +68,26 @@ bool pairs_of(const Bin& bin, const part::BinFan& fan) {
   return bin.pairs && *bin.pairs == "yes" && fan.count && *fan.count >= 2;
 }
 
-std::size_t combinations(const Bin& bin) {
-  std::size_t fans = 0, step_ups = 0;
+namespace {
+std::size_t fans_tried(const Bin& bin) {
+  std::size_t fans = 0;
   for (const part::BinFan& fan : bin.fans) fans += pairs_of(bin, fan) ? 3 : 1;
+  return fans;
+}
+std::size_t step_ups_tried(const Bin& bin) {
+  std::size_t step_ups = 0;
   for (const part::BinStepUp& step_up : bin.step_ups) step_ups += step_up.lower_to ? 2 : 1;
-  return fans * bin.packs.size() * step_ups * (bin.tubes_from_stock ? most_stock_tubes : bin.tubes.size()) *
-         bin.engines.size();
+  return step_ups;
+}
+std::size_t tubes_tried(const Bin& bin) { return bin.tubes_from_stock ? most_stock_tubes : bin.tubes.size(); }
+}  // namespace
+
+std::size_t combinations(const Bin& bin) {
+  return fans_tried(bin) * bin.packs.size() * step_ups_tried(bin) * tubes_tried(bin) * bin.engines.size();
+}
+std::string counted_by_part(const Bin& bin) {
+  return fmt::format("fans {} (with pairs), packs {}, step-ups {} (with those turned down), tubes {}, engines {}",
+                     fans_tried(bin), bin.packs.size(), step_ups_tried(bin), tubes_tried(bin), bin.engines.size());
 }
 
 Bin read_bin(const Source& source) {

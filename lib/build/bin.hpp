@@ -117,6 +117,7 @@ struct BinEngine : BinShared {
   Text name;
   Engine engine;
   Position at{};
+  bool own_box = false, own_fuse = false, own_wire = false;  // named by the engine itself, not by the file's top
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"name", "what you call the engine", "Tarn Beck No 2"}, self.name, nullptr);
@@ -154,9 +155,11 @@ struct Bin : part::BinShared {
 };
 
 /// The most combinations that are looked at, and the most stock tubes for one engine.
-inline constexpr std::size_t most_combinations = 5'000'000, most_stock_tubes = 4;
+inline constexpr std::size_t most_combinations = 250'000, most_stock_tubes = 4;
 /// Fans, two together counted by themselves; packs; step-ups, those with `lower_to` twice; tubes; engines: multiplied.
 std::size_t combinations(const Bin& bin);
+/// "30 fans (pairs counted), 20 packs, 5 step-ups, 4 tubes, 3 engines": what is multiplied.
+std::string counted_by_part(const Bin& bin);
 /// Whether the bin holds two of this fan and they are to be tried together.
 bool pairs_of(const Bin& bin, const part::BinFan& fan);
 

@@ -154,7 +154,12 @@ part::AdapterTube tube_for(const part::AdapterTube& tube, const part::BinEngine&
 }
 
 void hand_down(Bin& bin, std::vector<Fault>& faults) {
-  for (part::BinEngine& engine : bin.engines) hand_to(bin, engine);
+  for (part::BinEngine& engine : bin.engines) {
+    engine.own_box = static_cast<bool>(engine.adapter.box.diameter);
+    engine.own_fuse = static_cast<bool>(engine.supply.fuse);
+    engine.own_wire = static_cast<bool>(engine.supply.leads.section);
+    hand_to(bin, engine);
+  }
   for (std::size_t i = 0; i < bin.packs.size(); ++i) {
     part::BinPack& pack = bin.packs[i];
     if (!pack.from) continue;
@@ -187,10 +192,10 @@ std::vector<Fault> bin_faults(const Bin& bin, bool whole) {
   out.needs(!bin.tubes.empty() || bin.tubes_from_stock, "tubes", "name some, or write `tubes: stock`");
   out.needs(!bin.engines.empty(), "engines", "as in `engines: [ {name: No 2, engine: {...}} ]`");
   if (out.faults.empty() && combinations(bin) > most_combinations)
-    out.say(
-        {}, "",
-        fmt::format("{} combinations are more than the {} that are looked at", combinations(bin), most_combinations),
-        "leave out what you would not take anyway, or choose for one engine at a time");
+    out.say({}, "",
+            fmt::format("{} combinations are more than the {} that are looked at: {}", combinations(bin),
+                        most_combinations, counted_by_part(bin)),
+            "leave out what you would not take anyway, or choose for one engine at a time");
   return std::move(out.faults);
 }
 }  // namespace lumwright

@@ -1,7 +1,6 @@
 #include "plan/choose.hpp"
 #include "data/choosing.hpp"
 #include "data/fans.hpp"
-#include "plan/assess.hpp"
 #include "plan/choose_work.hpp"
 #include "plan/crew.hpp"
 #include <fmt/format.h>
@@ -13,30 +12,54 @@ namespace {
 void check_asked(const Bin& bin, const ChooseAsked& asked) {
   if (asked.places < 1) throw std::logic_error("a ranking without places");
   if (combinations(bin) > most_combinations)
-    throw ModelError(
-        fmt::format("{} combinations are more than the {} that are looked at", combinations(bin), most_combinations));
+    throw ModelError(fmt::format("{} combinations are more than the {} that are looked at: {}", combinations(bin),
+                                 most_combinations, counted_by_part(bin)));
 }
 
-// What else a description of it would fail; time and light-ups the ranking has judged already.
-std::vector<std::string> failing(const Build& build, const Tuning* tuning) {
-  std::vector<std::string> titles;
-  for (const Finding& finding : assess(build, UnitSystem::as_written, tuning).checks)
-    if (finding.verdict == Verdict::fail && finding.id != "raise.time" && finding.id != "power.light_ups")
-      titles.push_back(finding.title);
-  return titles;
-}
-void check_places(EngineChoice& choice, const Stall& stall, const Stock& stock, unsigned threads) {
-  share_out(choice.places.size(), threads, [&](std::size_t i) {
-    const Combination& c = choice.places[i].candidate.at;
-    for (std::size_t unit = 0; unit < stock.units.size(); ++unit) {
-      const Unit& u = stock.units[unit];
-      if (u.fan != c.fan || u.pack != c.pack || u.step_up != c.step_up || u.pairing != c.pairing) continue;
-      Build build = with_unit(stall, stock, unit);
-      build.adapter.tube = stall.tubes[c.tube];
-      choice.places[i].fails = failing(build, stock.tuning);
-      return;
+// Checked in full, the first of the ranking may fall out: then a longer ranking is asked for.
+EngineChoice choose_for(Yard& yard, const Stock& stock, const ChooseAsked& asked, Choice& choice, Tally& tally) {
+  const bool checked = asked.checked && !asked.every;
+  constexpr std::size_t longer = 4, beyond = 8;
+  ChooseAsked ranked = asked;
+  if (checked) ranked.places = longer * asked.places + beyond;
+  for (;;) {
+    Judging judging = judge_yard(yard, stock, ranked, choice.told_apart, choice.effort, tally);
+    EngineChoice engine = start_choice(yard, judging);
+    if (checked && engine.lacking.empty() &&
+        !check_engine(engine, yard, stock, asked, ranked.places, choice.told_apart, choice.effort)) {
+      ranked.places *= longer;
+      continue;
     }
-  });
+    if (checked && engine.places.size() > asked.places) engine.places.resize(asked.places);
+    sum_up(engine, stock);
+    if (engine.lacking.empty() && engine.places.empty()) engine.tubes_to_buy = tubes_to_buy(yard, stock);
+    return engine;
+  }
+}
+std::vector<UnitChoice> units_for(std::vector<Yard>& yards, const Stock& stock, const ChooseAsked& asked,
+                                  ChooseEffort& effort) {
+  const bool checked = asked.checked && !asked.every;
+  constexpr std::size_t longer = 3, beyond = 8;
+  ChooseAsked ranked = asked;
+  if (checked) ranked.places = longer * asked.places + beyond;
+  std::vector<UnitChoice> found = units_for_all(yards, stock, ranked, effort);
+  if (checked) check_units(found, yards, stock, asked, effort);
+  return found;
+}
+// Where a thing has no place on one engine and has one on another, both are said.
+void add_elsewhere(std::vector<EngineChoice>& engines) {
+  for (EngineChoice& engine : engines)
+    for (ItemFate& item : engine.items) {
+      if (item.place) continue;
+      std::optional<std::size_t> best;
+      for (const EngineChoice& other : engines)
+        for (const ItemFate& same : other.items) {
+          if (same.list != item.list || same.name != item.name || !same.place || (best && *best <= *same.place))
+            continue;
+          best = same.place;
+          item.elsewhere = fmt::format("place {} on {}", *best, other.engine);
+        }
+    }
 }
 
 /// How often each thing is a first choice, and what stands in the way of taking all of them at once.
@@ -87,7 +110,8 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
                 .engines = {},
                 .for_all = {},
                 .shared = {},
-                .effort = {}};
+                .effort = {},
+                .samples = asked.samples};
   std::vector<Stall> stalls = stalls_of(bin, tuning);
   std::size_t all = 0;
   for (const Stall& stall : stalls) {
@@ -98,11 +122,10 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
   std::vector<Yard> yards;
   for (Stall& stall : stalls) {
     yards.push_back(open_yard(std::move(stall), stock, asked, choice.effort, tally));
-    Judging judging = judge_yard(yards.back(), stock, asked, choice.told_apart, choice.effort, tally);
-    choice.engines.push_back(sum_up(yards.back(), stock, std::move(judging)));
-    if (!asked.every) check_places(choice.engines.back(), yards.back().stall, stock, asked.threads);
+    choice.engines.push_back(choose_for(yards.back(), stock, asked, choice, tally));
   }
-  if (yards.size() > 1) choice.for_all = units_for_all(yards, stock, asked, choice.effort);
+  add_elsewhere(choice.engines);
+  if (yards.size() > 1) choice.for_all = units_for(yards, stock, asked, choice.effort);
   Sharing sharing(bin);
   for (const EngineChoice& engine : choice.engines)
     if (!engine.places.empty()) sharing.add(engine.places.front().candidate);

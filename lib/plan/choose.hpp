@@ -17,6 +17,8 @@ struct ChooseAsked {
   std::size_t places = 10;  // of every ranking; 1 and above
   unsigned threads = 2;     // of no influence on what comes out
   bool every = false;       // follow every combination to the end, and check none: for tests
+  bool checked = true;      // without it the ranking is by times alone: for tests
+  std::size_t samples = 0;  // in which the headlines are checked; at most `place_samples` for all else that is shown
   std::function<void(std::size_t done, std::size_t of)> progress{};  // called by the thread that called choose()
 };
 
@@ -40,6 +42,7 @@ enum class Loss : unsigned char {
   fire_lifts,
   no_steam,  // not within four hours
   pack_stops_first,
+  fails_check,  // of the full assessment
   too_slow,
   too_few_light_ups,
   outdone  // it does all that is wanted; others do it better
@@ -65,9 +68,13 @@ struct Candidate {
 };
 struct Place {
   Candidate candidate;
-  std::size_t group;               // 1 and up: candidates of one group cannot be told apart in time
-  bool tied;                       // its group has others
-  std::vector<std::string> fails;  // titles of the checks that a description of it still fails
+  std::size_t group;                   // 1 and up: candidates of one group cannot be told apart in time
+  bool tied;                           // its group has others
+  std::vector<std::string> fails;      // of what is wanted, the titles of the checks that it fails
+  std::vector<std::string> watches{};  // titles of the checks that it passes with care, or that lack something
+  std::vector<Candidate> equals{};     // the others of its group
+  std::string sized{};                 // what was sized for it: "a fuse of 2 A"
+  std::string description{};           // to `check` as it is
 };
 struct LossCount {
   Loss loss;
@@ -78,13 +85,19 @@ struct ItemFate {
   std::string list, name;            // "fan", "grey fan"
   std::optional<std::size_t> place;  // the best of a combination that holds it, from 1
   bool on_front;
-  Loss mostly;  // else: the most frequent reason among the combinations that hold it
+  Loss mostly;              // else: how far the best of the combinations that hold it got
+  std::string elsewhere{};  // the engine on which it has its best place, where it has none here
 };
 /// One combination of `EngineChoice::judged`.
 struct Judged {
   Duration to_steam;  // zero where it was not worked out
   int light_ups;      // likewise
   Loss loss;
+};
+/// One that raises steam and fails a check.
+struct Barred {
+  Candidate candidate;
+  std::vector<std::string> fails;  // titles
 };
 struct EngineChoice {
   std::string engine;
@@ -96,7 +109,9 @@ struct EngineChoice {
   std::vector<Candidate> front;  // none is better in minutes, light-ups and mass at once; the fastest first
   std::vector<LossCount> losses;
   std::vector<ItemFate> items;
-  std::vector<Judged> judged;  // by unit, then tube
+  std::vector<Judged> judged;    // by unit, then tube
+  std::vector<Barred> barred{};  // what would have been among the first, had no check failed
+  std::string tubes_to_buy{};    // where none of the tubes fits: what would
 };
 
 /// A fan with what drives it, whatever the engine.
@@ -109,20 +124,25 @@ struct Unit {
 };
 struct Serving {
   std::string engine;
-  std::optional<Candidate> with;  // the tube that does best
-  Loss loss;                      // without one
+  std::optional<Candidate> with;                // the tube that does best
+  Loss loss;                                    // without one
+  std::vector<std::string> fails{}, watches{};  // titles
+  std::string sized{}, description{};
 };
 struct UnitChoice {
   Unit unit;
   std::vector<Serving> engines;
-  std::size_t served, contented;  // engines that get steam; that get all they want
+  std::size_t served, contented;  // engines that get steam with nothing failing; that get all they want too
   double slowest;                 // greatest of time over time wanted, of those served
   int fewest;                     // light-ups, of those served
+  std::size_t watches = 0;        // on all of them together
 };
 /// What went into it.
 struct ChooseEffort {
-  std::size_t combinations, raises, bounds, supplies;
+  std::size_t combinations, raises, bounds, supplies, assessed = 0;
 };
+/// Samples in which places are checked that are not headlines.
+inline constexpr std::size_t place_samples = 100;
 struct Choice {
   std::string name, file;
   double told_apart;  // share by which times must differ to be told apart
@@ -131,16 +151,19 @@ struct Choice {
   std::vector<UnitChoice> for_all;  // the best unit first; empty for a single engine
   std::vector<std::string> shared;  // first choices that name one thing more often than it is there
   ChooseEffort effort;
+  std::size_t samples = 0;  // in which the headlines were checked
 };
 
-/// Ranks by what is wanted: in time and enough light-ups, then only in time, then only enough, then neither. Within
-/// each, times that cannot be told apart form a group, the fastest first; in a group the lighter comes first, then more
-/// light-ups, then less time, then the names. Two times for one engine are told apart when they differ by more than
-/// what the fan sheets' pressure tolerance leaves open (7 %): what fire and boiler leave open moves all of them
-/// alike. An unknown mass counts as heavier than any. Units for all engines: most engines served, most contented, least
-/// of the greatest time over time wanted, most of the fewest light-ups, least mass, names. The same for any number of
-/// threads and any order of the bin. Throws ModelError for more than `most_combinations`, std::logic_error for no
-/// places.
+/// What is shown was checked in full, as a description that reads back to the same numbers, and fails nothing but what
+/// is wanted: first what does all that is wanted, then fewest checks to watch, then minutes, light-ups, mass.
+/// Before that it ranks by what is wanted: in time and enough light-ups, then only in time, then only enough, then
+/// neither. Within each, times that cannot be told apart form a group, the fastest first; in a group the lighter comes
+/// first, then more light-ups, then less time, then the names. Two times for one engine are told apart when they differ
+/// by more than what the fan sheets' pressure tolerance leaves open (7 %): what fire and boiler leave open moves all of
+/// them alike. An unknown mass counts as heavier than any. Units for all engines: most engines served, most contented,
+/// least of the greatest time over time wanted, most of the fewest light-ups, least mass, names. The same for any
+/// number of threads and any order of the bin. Throws ModelError for more than `most_combinations`, std::logic_error
+/// for no places.
 Choice choose(const Bin& bin, const ChooseAsked& asked = {}, const Tuning* tuning = nullptr);
 
 /// The combination as a description to `check`; of one that is lowered, with the full output. A pair's curve and

@@ -162,7 +162,10 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
                 .tubes = {},
                 .tube_names = {},
                 .within = inputs.usual("want.steam_within", engine.want.steam_within),
-                .wanted = engine.want.light_ups_per_charge ? *engine.want.light_ups_per_charge : 1.0};
+                .wanted = engine.want.light_ups_per_charge ? *engine.want.light_ups_per_charge : 1.0,
+                .own_box = engine.own_box,
+                .own_fuse = engine.own_fuse,
+                .own_wire = engine.own_wire};
     if (bin.tubes_from_stock) add_stock_tubes(stall, engine, tuning);
     if (!bin.tubes_from_stock)
       for (const std::size_t t : by_name(bin.tubes)) {
@@ -174,6 +177,14 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
   return stalls;
 }
 
+namespace {
+void put_sizes(Build& build, const Sized& sized) {
+  if (sized.box) build.adapter.box.diameter = {exactly(*sized.box), "mm", false, {}};
+  if (sized.fuse) build.supply.fuse = {exactly(*sized.fuse), "A", false, {}};
+  if (sized.wire) build.supply.leads.section = {exactly(*sized.wire), "mm2", false, {}};
+}
+}  // namespace
+
 Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit) {
   const Unit& u = stock.units[unit];
   const part::BinPack& pack = stock.bin.packs[u.pack];
@@ -181,6 +192,7 @@ Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit) {
   build.fan = stock.fan(u.fan, u.pairing);
   build.supply.pack = pack;
   if (pack.stop_at) build.supply.stop_at = pack.stop_at;
+  if (unit < stall.sized.size()) put_sizes(build, stall.sized[unit]);
   const part::BinStepUp& step_up = stock.bin.step_ups[u.step_up];
   if (step_up.direct) return build;
   build.supply.step_up = step_up;
@@ -190,11 +202,14 @@ Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit) {
 
 Build build_of(const Bin& bin, const Combination& c) {
   const Stock stock = stock_of(bin, nullptr);
-  for (const Stall& stall : stalls_of(bin, nullptr)) {
+  for (Stall& stall : stalls_of(bin, nullptr)) {
     if (stall.index != c.engine) continue;
     for (std::size_t unit = 0; unit < stock.units.size(); ++unit) {
       const Unit& u = stock.units[unit];
       if (u.fan != c.fan || u.pack != c.pack || u.step_up != c.step_up || u.pairing != c.pairing) continue;
+      const Sized sized = size_for(stall, stock, unit);
+      stall.sized.resize(stock.units.size());
+      stall.sized[unit] = sized;
       Build build = with_unit(stall, stock, unit);
       build.adapter.tube = stall.tubes.at(c.tube);
       return build;

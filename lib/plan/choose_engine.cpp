@@ -133,11 +133,15 @@ Yard open_yard(Stall stall, const Stock& stock, const ChooseAsked& asked, Choose
     return yard;
   }
   yard.supplies.resize(units);
+  const Stall plain = yard.stall;
+  yard.stall.sized.resize(units);
   constexpr std::size_t at_once = 256;
   for (std::size_t from = 0; from < units; from += at_once) {
     const std::size_t more = std::min(at_once, units - from);
-    share_out(more, asked.threads,
-              [&](std::size_t i) { yard.supplies[from + i] = supply_fact(yard.stall, stock, from + i); });
+    share_out(more, asked.threads, [&](std::size_t i) {
+      yard.stall.sized[from + i] = size_for(plain, stock, from + i);
+      yard.supplies[from + i] = supply_fact(yard.stall, stock, from + i);
+    });
     tally.add(more);
   }
   effort.supplies += units;
@@ -153,8 +157,11 @@ Yard open_yard(Stall stall, const Stock& stock, const ChooseAsked& asked, Choose
 
 void solve_tasks(Yard& yard, const Stock& stock, const std::vector<std::size_t>& tasks, unsigned threads,
                  ChooseEffort& effort) {
-  share_out(tasks.size(), threads, [&](std::size_t i) { solve_task(yard, stock, yard.tasks[tasks[i]]); });
-  effort.raises += tasks.size();
+  std::vector<std::size_t> open;
+  for (const std::size_t i : tasks)
+    if (!yard.tasks[i].solved) open.push_back(i);
+  share_out(open.size(), threads, [&](std::size_t i) { solve_task(yard, stock, yard.tasks[open[i]]); });
+  effort.raises += open.size();
 }
 
 Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, double told_apart, ChooseEffort& effort,

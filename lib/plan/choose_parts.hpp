@@ -7,6 +7,12 @@
 #include <vector>
 
 namespace lumwright {
+/// What is made for a combination where the engine names none: the least that passes.
+struct Sized {
+  std::optional<Length> box;
+  std::optional<Current> fuse;
+  std::optional<Area> wire;
+};
 /// One engine with the tubes that are tried on it.
 struct Stall {
   std::size_t index;  // in the bin
@@ -15,6 +21,8 @@ struct Stall {
   std::vector<std::string> tube_names;
   Duration within;
   double wanted;
+  bool own_box = false, own_fuse = false, own_wire = false;  // the engine's own: not to be changed
+  std::vector<Sized> sized{};                                // by unit; empty: as written
 };
 /// The bin in an order that does not depend on the file's: by names.
 struct Stock {
@@ -32,6 +40,9 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning);
 
 /// A unit on a stall, without a tube.
 Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit);
+/// Box, fuse and wire for a unit on a stall whose `sized` has no say yet.
+Sized size_for(const Stall& stall, const Stock& stock, std::size_t unit);
+std::string words(const Sized& sized);  // "a fuse of 2 A"
 /// Values as written or usual; nothing is noted, which is a third of the work.
 Inputs quiet(const Tuning* tuning);
 

@@ -30,15 +30,23 @@ constexpr std::array<LossWords, loss_count> texts = {{{"none", "shown"},
                                                       {"fire_lifts", "lifts the fire"},
                                                       {"no_steam", "never steams"},
                                                       {"pack_stops_first", "pack empty first"},
+                                                      {"fails_check", "fails a check"},
                                                       {"too_slow", "too slow"},
                                                       {"too_few_light_ups", "too few light-ups"},
                                                       {"outdone", "outdone"}}};
 
 std::size_t index(Loss loss) { return static_cast<std::size_t>(loss); }
-Loss most_frequent(const Counts& counts) {
+// How far a combination got: what fails before any tube is asked lies behind what fails with the tube.
+int reached(std::size_t i) {
+  constexpr int stages = 100;
+  const auto loss = static_cast<Loss>(i);
+  const bool of_tube = loss == Loss::tube_too_large || loss == Loss::tube_too_loose || loss == Loss::seizes_hot;
+  return static_cast<int>(i) + (of_tube ? stages : loss > Loss::cannot_be_lowered ? 2 * stages : 0);
+}
+Loss furthest(const Counts& counts) {
   std::size_t best = 0;
   for (std::size_t i = 1; i < loss_count; ++i)
-    if (counts[i] > 0 && (best == 0 || counts[i] > counts[best])) best = i;
+    if (counts[i] > 0 && (best == 0 || reached(i) > reached(best))) best = i;
   return static_cast<Loss>(best);
 }
 
@@ -57,10 +65,18 @@ void mark_shown(EngineChoice& choice, const Stock& stock) {
     const std::size_t unit = units.at({c.at.fan, c.at.pairing, c.at.pack, c.at.step_up, c.at.lowered});
     choice.judged[unit * choice.tubes.size() + c.at.tube].loss = Loss::none;
   };
-  for (const Place& place : choice.places) mark(place.candidate);
+  for (const Place& place : choice.places) {
+    mark(place.candidate);
+    for (const Candidate& c : place.equals) mark(c);
+  }
   for (const Candidate& c : choice.front) mark(c);
 }
 
+template <class Is>
+bool holds(const Place& place, const Is& is) {
+  return is(place.candidate.at) ||
+         std::any_of(place.equals.begin(), place.equals.end(), [&](const Candidate& c) { return is(c.at); });
+}
 /// The fates of one list's items. `part` picks the item of a combination.
 template <class Part>
 void add_fates(EngineChoice& choice, const Stock& stock, const char* list, const std::vector<std::string>& names,
@@ -74,9 +90,9 @@ void add_fates(EngineChoice& choice, const Stock& stock, const char* list, const
   }
   std::vector<ItemFate> fates;
   for (std::size_t i = 0; i < names.size(); ++i) {
-    ItemFate fate{list, names[i], std::nullopt, false, most_frequent(counts[i])};
+    ItemFate fate{list, names[i], std::nullopt, false, furthest(counts[i])};
     for (std::size_t p = choice.places.size(); p-- > 0;)
-      if (part(choice.places[p].candidate.at) == i) fate.place = p + 1;
+      if (holds(choice.places[p], [&](const Combination& c) { return part(c) == i; })) fate.place = p + 1;
     for (const Candidate& c : choice.front) fate.on_front = fate.on_front || part(c.at) == i;
     fates.push_back(std::move(fate));
   }
@@ -95,8 +111,7 @@ std::vector<std::string> names_of(const std::vector<Item>& items) {
 std::string_view id(Loss loss) { return texts[index(loss)].id; }
 std::string_view words(Loss loss) { return texts[index(loss)].words; }
 
-EngineChoice sum_up(const Yard& yard, const Stock& stock, Judging judging) {
-  const Bin& bin = stock.bin;
+EngineChoice start_choice(const Yard& yard, Judging& judging) {
   EngineChoice out{.engine = *yard.stall.base.name,
                    .lacking = yard.lacking,
                    .tubes = yard.stall.tube_names,
@@ -107,7 +122,11 @@ EngineChoice sum_up(const Yard& yard, const Stock& stock, Judging judging) {
                    .losses = {},
                    .items = {},
                    .judged = std::move(judging.judged)};
-  if (!out.lacking.empty()) return out;
+  return out;
+}
+void sum_up(EngineChoice& out, const Stock& stock) {
+  const Bin& bin = stock.bin;
+  if (!out.lacking.empty()) return;
   mark_shown(out, stock);
   Counts counts{};
   for (const Judged& one : out.judged) ++counts[index(one.loss)];
@@ -117,6 +136,5 @@ EngineChoice sum_up(const Yard& yard, const Stock& stock, Judging judging) {
   add_fates(out, stock, "pack", names_of(bin.packs), [](const Combination& c) { return c.pack; });
   add_fates(out, stock, "step-up", names_of(bin.step_ups), [](const Combination& c) { return c.step_up; });
   add_fates(out, stock, "tube", out.tubes, [](const Combination& c) { return c.tube; });
-  return out;
 }
 }  // namespace lumwright

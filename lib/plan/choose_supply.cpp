@@ -31,19 +31,6 @@ const std::vector<Breaker>& supply_breakers() {
   return all;
 }
 
-Loss motion_loss(const SolvedFan& fan, Voltage v) {
-  switch (fan_motion(*fan.motor, v)) {
-    case FanMotion::stopped:
-    case FanMotion::may_not_start:
-      return Loss::fan_stands;
-    case FanMotion::too_high:
-      return Loss::too_much_voltage;
-    case FanMotion::runs:
-      break;
-  }
-  return Loss::none;
-}
-
 Voltage emf_of(const Pack& pack) { return pack.curve.at(pack.drawn); }
 
 // The step-up's output does not follow the pack as long as the pack, less the diode, stays below it; and a loaded pack
@@ -97,8 +84,9 @@ Voltage most_at_fan(const SolvedSupply& s) {
 
 Loss judge_supply(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
-  if (s.feed.control.kind != Control::Kind::lead_pwm)
-    if (const Loss loss = motion_loss(*solved.fan, s.start.fan_voltage); loss != Loss::none) return loss;
+  static const Check* const voltage = check_named("fan.voltage");
+  if (fails(*voltage, solved))
+    return s.start.fan_voltage > solved.fan->motor->highest ? Loss::too_much_voltage : Loss::fan_stands;
   for (const Breaker& breaker : supply_breakers())
     if (fails(*breaker.check, solved)) return breaker.loss;
   return Loss::none;

@@ -29,7 +29,33 @@ struct Judging {
 };
 Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, double told_apart, ChooseEffort& effort,
                    Tally& tally);
-EngineChoice sum_up(const Yard& yard, const Stock& stock, Judging judging);
+EngineChoice start_choice(const Yard& yard, Judging& judging);
+/// Losses and fates, once the places stand.
+void sum_up(EngineChoice& out, const Stock& stock);
+
+/// A combination as `check` sees it, from a description that was written and read again.
+struct Checked {
+  std::string description;
+  std::vector<std::string> fails, wants, watches;  // titles; `wants`: of time and light-ups
+  std::optional<Duration> to_steam;
+  Duration runtime{};
+  int light_ups = 0;
+  bool in_time = true, enough = true;
+};
+Checked check_combination(const Yard& yard, const Stock& stock, std::size_t unit, std::size_t tube,
+                          std::size_t samples);
+/// The numbers that check found.
+void take_over(Candidate& candidate, const Checked& checked);
+std::size_t unit_of(const Stock& stock, const Combination& at);
+/// Puts the places in their order of what check says of them, in groups, and leaves out what fails. False where too few
+/// are left and a longer ranking might bring more.
+bool check_engine(EngineChoice& choice, const Yard& yard, const Stock& stock, const ChooseAsked& asked,
+                  std::size_t pool, double told_apart, ChooseEffort& effort);
+/// Likewise the units for all engines, each with the tubes that pass.
+void check_units(std::vector<UnitChoice>& found, const std::vector<Yard>& yards, const Stock& stock,
+                 const ChooseAsked& asked, ChooseEffort& effort);
+/// What a shop sells, or a skim, or a sleeve, for an engine on which none of the tubes fits.
+std::string tubes_to_buy(const Yard& yard, const Stock& stock);
 /// The units that serve all engines, best first.
 std::vector<UnitChoice> units_for_all(std::vector<Yard>& yards, const Stock& stock, const ChooseAsked& asked,
                                       ChooseEffort& effort);

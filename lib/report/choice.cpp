@@ -18,6 +18,7 @@ class ChoiceReporter {
         continue;
       }
       places(engine);
+      barred(engine);
       front(engine);
       losers(engine);
     }
@@ -42,21 +43,27 @@ class ChoiceReporter {
   void places(const EngineChoice& engine) {
     page_.paragraph(wanted_sentence(engine, page_.style()));
     if (engine.places.empty()) {
-      page_.paragraph("None of them raises steam here.", 0, Ink::bad);
+      page_.paragraph(none_sentence(engine), 0, Ink::bad);
+      if (!engine.tubes_to_buy.empty()) page_.paragraph(tubes_sentence(engine));
       return;
     }
     page_.gap();
     std::vector<Page::Row> rows{{{"", "steam", "light-ups", "mass", "with"}, "", Ink::faint}};
-    const std::vector<std::string> remarks = remarks_on(engine.places);
+    const std::vector<std::string> remarks = remarks_on(engine.places, page_.style());
     for (std::size_t i = 0; i < engine.places.size(); ++i) {
       const Place& p = engine.places[i];
       const Candidate& c = p.candidate;
-      rows.push_back({{fmt::format("{}{}", i + 1, p.tied ? "=" : ""), minutes(c.to_steam),
-                       fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)},
-                      remarks[i],
-                      i == 0 ? Ink::strong : Ink::plain});
+      rows.push_back(
+          {{fmt::format("{}", i + 1), minutes(c.to_steam), fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)},
+           remarks[i],
+           i == 0 ? Ink::strong : Ink::plain});
     }
     page_.table(rows);
+  }
+  void barred(const EngineChoice& engine) {
+    if (engine.barred.empty()) return;
+    page_.gap();
+    page_.paragraph(barred_sentence(engine));
   }
   void front(const EngineChoice& engine) {
     if (engine.front.empty()) return;
@@ -84,25 +91,27 @@ class ChoiceReporter {
     page_.heading("One fan with its pack for all engines");
     page_.gap();
     if (choice_.for_all.empty()) {
-      page_.paragraph("None of them raises steam on any engine.", 0, Ink::bad);
+      page_.paragraph("None of them passes on any engine.", 0, Ink::bad);
       return;
     }
     const UnitChoice& best = choice_.for_all.front();
-    page_.paragraph(fmt::format(
-        "{}, {}, {} serves {} of {} engines, {} of them as you want it. An adapter tube for each:", best.unit.fan_name,
-        best.unit.pack_name, best.unit.step_up_name, best.served, choice_.engines.size(), best.contented));
+    page_.paragraph(
+        fmt::format("{}{}, {}, {} serves {} of {} engines, {} of them as you want it. An adapter tube for each:",
+                    best.contented == 0 ? "None does all that you want; the nearest: " : "", best.unit.fan_name,
+                    best.unit.pack_name, best.unit.step_up_name, best.served, choice_.engines.size(), best.contented));
     page_.gap();
     std::vector<Page::Row> rows{{{"engine", "tube", "steam", "light-ups"}, "", Ink::faint}};
     for (const Serving& s : best.engines) {
       if (s.with) {
         std::string remark = s.with->in_time && s.with->enough ? "" : grade_words(*s.with);
-        if (const std::string open = still_to_check(choice_, *s.with); !open.empty())
-          remark += (remark.empty() ? "" : "; ") + open;
+        const std::string sized = s.sized.empty() ? "" : "sized for it: " + s.sized;
+        for (const std::string& more : {watch_words(s.watches), sized})
+          if (!more.empty()) remark += (remark.empty() ? "" : "; ") + more;
         rows.push_back({{s.engine, s.with->tube, minutes(s.with->to_steam), fmt::format("{}", s.with->light_ups)},
                         std::move(remark),
                         Ink::plain});
       } else {
-        rows.push_back({{s.engine, "-", "-", "-"}, std::string(words(s.loss)), Ink::bad});
+        rows.push_back({{s.engine, "-", "-", "-"}, loss_words(s), Ink::bad});
       }
     }
     page_.table(rows);

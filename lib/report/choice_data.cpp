@@ -30,6 +30,9 @@ static Json object(const Place& p) {
   out["group"] = p.group;
   out["tied"] = p.tied;
   out["fails"] = p.fails;
+  out["watches"] = p.watches;
+  out["sized"] = p.sized;
+  out["as_good"] = list(p.equals);
   return out;
 }
 static Json object(const LossCount& loss) {
@@ -38,6 +41,7 @@ static Json object(const LossCount& loss) {
 static Json object(const ItemFate& item) {
   Json out{
       {"list", item.list}, {"name", item.name}, {"place", Json()}, {"on_front", item.on_front}, {"mostly", Json()}};
+  out["elsewhere"] = item.elsewhere;
   if (item.place) out["place"] = *item.place;
   if (item.mostly != Loss::none) out["mostly"] = std::string(id(item.mostly));
   return out;
@@ -53,7 +57,8 @@ static Json object(const ChoiceDot& dot) {
   return out;
 }
 static Json object(const Serving& s) {
-  Json out{{"engine", s.engine}, {"with", Json()}, {"why_not", Json()}};
+  Json out{{"engine", s.engine}, {"with", Json()},       {"why_not", Json()},
+           {"fails", s.fails},   {"watches", s.watches}, {"sized", s.sized}};
   if (s.with) out["with"] = object(*s.with);
   if (s.loss != Loss::none) out["why_not"] = std::string(id(s.loss));
   return out;
@@ -69,6 +74,11 @@ static Json object(const UnitChoice& u) {
           {"fewest_light_ups", u.fewest},
           {"engines", list(u.engines)}};
 }
+static Json object(const Barred& b) {
+  Json out = object(b.candidate);
+  out["fails"] = b.fails;
+  return out;
+}
 static Json object(const EngineChoice& e) {
   return {{"engine", e.engine},
           {"lacking", e.lacking},
@@ -77,6 +87,8 @@ static Json object(const EngineChoice& e) {
           {"light_ups_wanted", finite(e.wanted)},
           {"places", list(e.places)},
           {"front", list(e.front)},
+          {"barred", list(e.barred)},
+          {"tubes_to_buy", e.tubes_to_buy},
           {"losses", list(e.losses)},
           {"items", list(e.items)},
           {"chart", list(choice_dots(e))}};
@@ -92,7 +104,10 @@ using Where = std::tuple<std::size_t, FanPairing, std::size_t, std::size_t, bool
 std::map<Where, Shown> shown_of(const EngineChoice& engine) {
   std::map<Where, Shown> out;
   const auto where = [](const Combination& c) { return Where{c.fan, c.pairing, c.pack, c.step_up, c.lowered, c.tube}; };
-  for (std::size_t i = 0; i < engine.places.size(); ++i) out[where(engine.places[i].candidate.at)].place = i + 1;
+  for (std::size_t i = 0; i < engine.places.size(); ++i) {
+    out[where(engine.places[i].candidate.at)].place = i + 1;
+    for (const Candidate& c : engine.places[i].equals) out[where(c.at)].place = i + 1;
+  }
   for (const Candidate& c : engine.front) out[where(c.at)].on_front = true;
   return out;
 }
@@ -124,6 +139,7 @@ std::string choice_json(const Choice& choice) {
                         {{"name", choice.name},
                          {"combinations", choice.effort.combinations},
                          {"told_apart", finite(choice.told_apart)},
+                         {"samples", choice.samples},
                          {"engines", list(choice.engines)},
                          {"for_all", list(choice.for_all)},
                          {"shared", choice.shared}}}};

@@ -14,24 +14,67 @@ const char* grade_words(const Candidate& c) {
 }
 std::string fate_words(const ItemFate& item) {
   if (item.place) return fmt::format("place {}", *item.place) + (item.on_front ? ", on the front" : "");
-  return item.on_front ? "on the front" : std::string(words(item.mostly));
+  const std::string here = item.on_front ? "on the front" : std::string(words(item.mostly));
+  return here + (item.elsewhere.empty() ? "" : "; " + item.elsewhere);
 }
 std::string minutes_text(Duration t, const TextStyle& style) { return show({AnyQuantity(t), "min"}, style, 2); }
 std::string mass_text(const std::optional<Mass>& mass, const TextStyle& style) {
   return mass ? show({AnyQuantity(*mass), "g"}, style, 2) : "?";
 }
 std::string light_ups_text(int count) { return fmt::format("{} {}", count, count == 1 ? "light-up" : "light-ups"); }
-std::string failed_checks(const Place& place) {
-  return place.fails.empty() ? "" : fmt::format("a check of it fails: {}", fmt::join(place.fails, ", "));
+std::string watch_words(const std::vector<std::string>& watches) {
+  return watches.empty() ? "" : fmt::format("to watch: {}", fmt::join(watches, ", "));
 }
-std::vector<std::string> remarks_on(const std::vector<Place>& places) {
+std::string none_sentence(const EngineChoice& engine) {
+  return engine.barred.empty() ? fmt::format("Nothing here raises steam on {}.", engine.engine)
+                               : fmt::format("What raises steam on {} fails a check.", engine.engine);
+}
+std::string loss_words(const Serving& s) {
+  std::string out(words(s.loss));
+  if (!s.fails.empty()) out += fmt::format(": {}", fmt::join(s.fails, ", "));
+  return out;
+}
+std::string barred_sentence(const EngineChoice& engine) {
+  constexpr std::size_t most = 3;
+  if (engine.barred.empty()) return "";
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < engine.barred.size() && i < most; ++i)
+    names.push_back(fmt::format("{} ({})", name_of(engine.barred[i].candidate),
+                                engine.barred[i].fails.empty()
+                                    ? std::string("no steam")
+                                    : fmt::format("{}", fmt::join(engine.barred[i].fails, ", "))));
+  const std::size_t more = engine.barred.size() - names.size();
+  return fmt::format("Without a place, for a check fails: {}{}.", fmt::join(names, "; "),
+                     more == 0 ? std::string() : fmt::format("; and {} more", more));
+}
+std::string tubes_sentence(const EngineChoice& engine) {
+  return engine.tubes_to_buy.empty() ? "" : fmt::format("None of the tubes fits: {}.", engine.tubes_to_buy);
+}
+namespace {
+std::string equal_words(const Place& place, const TextStyle& style) {
+  constexpr std::size_t most = 4;
+  if (place.equals.empty()) return "";
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < place.equals.size() && i < most; ++i) {
+    const Candidate& c = place.equals[i];
+    names.push_back(fmt::format("{} ({}, {}, {})", name_of(c), minutes_text(c.to_steam, style),
+                                light_ups_text(c.light_ups), mass_text(c.mass, style)));
+  }
+  const std::size_t more = place.equals.size() - names.size();
+  return fmt::format("as good: {}{}", fmt::join(names, "; "),
+                     more == 0 ? std::string() : fmt::format("; and {} more", more));
+}
+}  // namespace
+std::vector<std::string> remarks_on(const std::vector<Place>& places, const TextStyle& style) {
   std::vector<std::string> remarks;
   remarks.reserve(places.size());
   std::string_view grade;
   for (const Place& place : places) {
     const std::string_view own = grade_words(place.candidate);
     std::string remark(own == grade ? "" : own);
-    if (!place.fails.empty()) remark += (remark.empty() ? "" : "; ") + failed_checks(place);
+    const std::string sized = place.sized.empty() ? "" : "sized for it: " + place.sized;
+    for (const std::string& more : {watch_words(place.watches), sized, equal_words(place, style)})
+      if (!more.empty()) remark += (remark.empty() ? "" : "; ") + more;
     remarks.push_back(std::move(remark));
     grade = own;
   }
@@ -43,24 +86,19 @@ std::string wanted_sentence(const EngineChoice& engine, const TextStyle& style) 
 }
 std::string tie_sentence(const Choice& choice) {
   return fmt::format(
-      "Places with = cannot be told apart by their minutes: the fans leave {} open. The lighter stands "
-      "first. Masses that you did not write are usual ones.",
-      percent(choice.told_apart, 2));
-}
-
-std::string still_to_check(const Choice& choice, const Candidate& candidate) {
-  for (const EngineChoice& one : choice.engines)
-    for (const Place& place : one.places)
-      if (place.candidate.at.engine == candidate.at.engine && same_parts(place.candidate.at, candidate.at))
-        return failed_checks(place);
-  return "not among the places, so not checked further: describe it and check it";
+      "First what does all that you want, then what has fewest points to watch, then minutes, light-ups, mass. Times "
+      "within {} cannot be told apart, for so much the fans leave open: those share a place. Every place was checked "
+      "in full{}. Masses that you did not write are usual ones.",
+      percent(choice.told_apart, 2),
+      choice.samples == 0 ? std::string(", without samples")
+                          : fmt::format(", in {} samples, what is advised first in {}",
+                                        std::min(choice.samples, place_samples), choice.samples));
 }
 
 namespace {
-void add_cautions(Advice& advice, const Choice& choice, const std::string& engine, const Candidate& candidate) {
-  const std::string words = still_to_check(choice, candidate);
-  if (words.empty()) return;
-  advice.cautions.push_back(fmt::format("{}: {}.", engine, words));
+void add_cautions(Advice& advice, const std::string& engine, const std::vector<std::string>& watches) {
+  if (watches.empty()) return;
+  advice.cautions.push_back(fmt::format("{}: {}.", engine, watch_words(watches)));
   if (advice.verdict == Verdict::pass) advice.verdict = Verdict::watch;
 }
 Advice for_one(const Choice& choice, const TextStyle& style) {
@@ -70,15 +108,19 @@ Advice for_one(const Choice& choice, const TextStyle& style) {
     return {Verdict::unknown,
             fmt::format("Nothing can be said yet: the bin lacks {}.", fmt::join(engine.lacking, ", ")),
             {}};
-  if (engine.places.empty()) return {Verdict::fail, fmt::format("Nothing here raises steam on {}.", engine.engine), {}};
+  if (engine.places.empty()) return {Verdict::fail, none_sentence(engine), {}};
   const Candidate& c = engine.places.front().candidate;
-  const bool all = c.in_time && c.enough;
-  Advice advice{all ? Verdict::pass : Verdict::watch,
-                fmt::format("Make the unit of {}: steam on {} in {}, {} on a charge{}.", name_of(c), engine.engine,
-                            minutes_text(c.to_steam, style), light_ups_text(c.light_ups),
-                            all ? "" : std::string("; ") + grade_words(c)),
+  if (!c.in_time || !c.enough)
+    return {Verdict::fail,
+            fmt::format("Nothing here does all that you want on {}. The nearest, {}: steam in {}, {} on a charge; {}.",
+                        engine.engine, name_of(c), minutes_text(c.to_steam, style), light_ups_text(c.light_ups),
+                        grade_words(c)),
+            {}};
+  Advice advice{Verdict::pass,
+                fmt::format("Make the unit of {}: steam on {} in {}, {} on a charge.", name_of(c), engine.engine,
+                            minutes_text(c.to_steam, style), light_ups_text(c.light_ups)),
                 {}};
-  add_cautions(advice, choice, engine.engine, c);
+  add_cautions(advice, engine.engine, engine.places.front().watches);
   return advice;
 }
 Advice for_several(const Choice& choice) {
@@ -88,6 +130,8 @@ Advice for_several(const Choice& choice) {
                              : all == 2        ? std::string("both engines")
                                                : fmt::format("all {} engines", all);
   const bool content = best.contented == all;
+  if (best.contented == 0)
+    return {Verdict::fail, "No unit here does all that you want on any engine: see what comes nearest below.", {}};
   Advice advice{best.served < all ? Verdict::fail
                 : content         ? Verdict::pass
                                   : Verdict::watch,
@@ -98,10 +142,12 @@ Advice for_several(const Choice& choice) {
                                                   best.contented == 0 ? "none" : std::to_string(best.contented))),
                 {}};
   for (const Serving& s : best.engines) {
+    if (s.with && (!s.with->in_time || !s.with->enough))
+      advice.cautions.push_back(fmt::format("{}: {}.", s.engine, grade_words(*s.with)));
     if (s.with)
-      add_cautions(advice, choice, s.engine, *s.with);
+      add_cautions(advice, s.engine, s.watches);
     else
-      advice.cautions.push_back(fmt::format("{}: no steam with it, {}.", s.engine, words(s.loss)));
+      advice.cautions.push_back(fmt::format("{}: not with it, {}.", s.engine, loss_words(s)));
   }
   return advice;
 }

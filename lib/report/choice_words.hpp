@@ -15,17 +15,19 @@ bool same_parts(const Combination& a, const Combination& b);  // whatever the en
 std::string minutes_text(Duration t, const TextStyle& style);
 std::string mass_text(const std::optional<Mass>& mass, const TextStyle& style);
 std::string light_ups_text(int count);  // "1 light-up", "12 light-ups"
-/// "a check of it fails: The fan on the lid"; empty where none does.
-std::string failed_checks(const Place& place);
-/// Beside each place of a ranking: its grade where that is another than the place before has, and the checks it fails.
-std::vector<std::string> remarks_on(const std::vector<Place>& places);
+/// Beside each place of a ranking: its grade where that is another than the place before has, what is to be watched,
+/// what is sized for it, and what is as good.
+std::vector<std::string> remarks_on(const std::vector<Place>& places, const TextStyle& style);
+/// "to watch: Minutes to steam, The fuse"; empty where nothing is.
+std::string watch_words(const std::vector<std::string>& watches);
+/// What did not get a place because a check fails, and what fits where no tube does; empty where there is nothing.
+std::string none_sentence(const EngineChoice& engine);  // where there are no places
+std::string loss_words(const Serving& s);               // "fails a check: The fuse"
+std::string barred_sentence(const EngineChoice& engine);
+std::string tubes_sentence(const EngineChoice& engine);
 std::string wanted_sentence(const EngineChoice& engine, const TextStyle& style);
 /// How far the ranking can be trusted.
 std::string tie_sentence(const Choice& choice);
-
-/// What a combination is to be watched for: the checks that it fails, or that none was made because it has no place in
-/// its engine's ranking. Empty where nothing is known against it.
-std::string still_to_check(const Choice& choice, const Candidate& candidate);
 
 struct Advice {
   Verdict verdict;

@@ -6,6 +6,7 @@
 #include "report/tables.hpp"
 #include "report/trace.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -35,11 +36,51 @@ std::vector<NamedText> report_files(const ReportData& data, const TextStyle& sty
   return files;
 }
 
+namespace {
+/// "tarn-beck-no-2": a name that every file system takes.
+std::string file_word(std::string_view name) {
+  constexpr std::size_t most = 40;
+  std::string out;
+  for (const char c : name) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    if (plain || (c >= 'A' && c <= 'Z'))
+      out += plain ? c : static_cast<char>(c - 'A' + 'a');
+    else if (!out.empty() && out.back() != '-')
+      out += '-';
+  }
+  if (out.size() > most) out.resize(most);
+  while (out.ends_with('-')) out.pop_back();
+  return out.empty() ? "engine" : out;
+}
+void add_description(std::vector<NamedText>& files, const std::string& name, const std::string& what,
+                     const std::string& text) {
+  const auto taken = [&](const std::string& full) {
+    return std::any_of(files.begin(), files.end(), [&](const NamedText& f) { return f.name == full; });
+  };
+  std::string full = name + ".yaml";
+  for (int number = 2; taken(full); ++number) full = fmt::format("{}-{}.yaml", name, number);
+  files.push_back({full, what, text});
+}
+// What is advised, as descriptions; what fails a wish is none.
+void add_descriptions(std::vector<NamedText>& files, const Choice& choice) {
+  for (const EngineChoice& engine : choice.engines)
+    if (!engine.places.empty() && engine.places.front().fails.empty())
+      add_description(files, "first-" + file_word(engine.engine),
+                      "the first place of " + engine.engine + ", for `check`", engine.places.front().description);
+  if (choice.for_all.empty()) return;
+  for (const Serving& s : choice.for_all.front().engines)
+    if (s.with && s.with->in_time && s.with->enough)
+      add_description(files, "for-all-" + file_word(s.engine), "the unit for all on " + s.engine + ", for `check`",
+                      s.description);
+}
+}  // namespace
+
 std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style) {
   std::vector<NamedText> files{{"choice.html", "what to take, to read, with a picture for each engine", ""},
                                {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
                                {"choice.json", "everything, for other programs", choice_json(choice)},
                                {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice)}};
+  add_descriptions(files, choice);
   files.front().text = html_choice(choice, style, beside_the_page(files));
   return files;
 }

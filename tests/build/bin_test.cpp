@@ -135,7 +135,7 @@ TEST_CASE("more combinations than can be looked at are refused with a plain sent
   }
   text += "tubes: [ { name: a, outside: 17 mm } ]\nengines: [ { name: b } ]\n";
   // hand: 180^3
-  CHECK(complains(text, "5832000 combinations are more than the 5000000 that are looked at"));
+  CHECK(complains(text, "5832000 combinations are more than the 250000 that are looked at"));
 }
 
 TEST_CASE("the example bin is read") {

@@ -75,7 +75,7 @@ TEST_CASE("a tube given up cold does not fit hot either") {
       Task followed = task;
       followed.loss = Loss::none;
       solve_task(yard, opened.stock, followed);
-      CHECK((followed.loss == Loss::tube_too_large || followed.loss == Loss::seizes_hot));
+      CHECK(followed.loss != Loss::none);
       ++given_up;
     }
   CHECK(given_up > 10);

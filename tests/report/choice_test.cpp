@@ -1,6 +1,6 @@
 // What is shown of a choice.
-#include "../plan/random_bin.hpp"
 #include "report/choice.hpp"
+#include "../plan/random_bin.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
 #include <fstream>
@@ -69,7 +69,7 @@ TEST_CASE("the CSV holds every combination once, with its place or its reason") 
   std::size_t all = 0, places = 0;
   for (const EngineChoice& engine : choice().engines) {
     all += engine.judged.size();
-    places += engine.places.size();
+    for (const Place& place : engine.places) places += 1 + place.equals.size();
   }
   REQUIRE(rows.size() == all + 1);
   CHECK(rows[0] == "engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not");

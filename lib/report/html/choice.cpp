@@ -53,7 +53,7 @@ void write_cards(Tag header, const Choosing& c) {
     write_card(list, c, engine.engine, engine.places.front().candidate, "");
     return;
   }
-  for (const Serving& s : choice.for_all.front().engines) write_card(list, c, s.engine, s.with, words(s.loss));
+  for (const Serving& s : choice.for_all.front().engines) write_card(list, c, s.engine, s.with, loss_words(s));
 }
 void write_advice(Tag body, const Choosing& c, const Advice& advice) {
   const Choice& choice = c.choice;
@@ -111,11 +111,11 @@ void add_candidate(Tag row, const Choosing& c, const Candidate& candidate, std::
 void write_ranking(Tag part, const Choosing& c, const EngineChoice& engine) {
   if (engine.places.empty()) return;
   const Tag body = table(part, "The best for " + engine.engine, {"place", "it comes to", "fan, pack, step-up, tube"});
-  const std::vector<std::string> remarks = remarks_on(engine.places);
+  const std::vector<std::string> remarks = remarks_on(engine.places, c.style);
   for (std::size_t i = 0; i < engine.places.size(); ++i) {
     const Place& p = engine.places[i];
     const Tag row = body.add("tr");
-    row.add("th", fmt::format("{}{}", i + 1, p.tied ? "=" : "")).set("scope", "row");
+    row.add("th", std::to_string(i + 1)).set("scope", "row");
     add_candidate(row, c, p.candidate, remarks[i]);
   }
 }
@@ -125,8 +125,11 @@ void write_front(Tag part, const Choosing& c, const EngineChoice& engine) {
       table(part, "The front for " + engine.engine + ": no other is better in minutes, light-ups and mass at once",
             {"place", "it comes to", "fan, pack, step-up, tube"});
   for (const Candidate& candidate : engine.front) {
-    const auto found = std::find_if(engine.places.begin(), engine.places.end(),
-                                    [&](const Place& p) { return same_parts(p.candidate.at, candidate.at); });
+    const auto found = std::find_if(engine.places.begin(), engine.places.end(), [&](const Place& p) {
+      return same_parts(p.candidate.at, candidate.at) ||
+             std::any_of(p.equals.begin(), p.equals.end(),
+                         [&](const Candidate& e) { return same_parts(e.at, candidate.at); });
+    });
     const Tag row = body.add("tr");
     row.add("th",
             found == engine.places.end() ? std::string("none") : std::to_string(found - engine.places.begin() + 1))
@@ -162,9 +165,11 @@ void write_engine(Tag main, const Choosing& c, std::size_t number) {
     return;
   }
   part.add("p", tied(wanted_sentence(engine, c.style))).set("class", "lead");
-  if (engine.places.empty()) part.add("p", "None of them raises steam here.").set("class", "bad");
+  if (engine.places.empty()) part.add("p", none_sentence(engine)).set("class", "bad");
+  if (!engine.tubes_to_buy.empty()) part.add("p", tubes_sentence(engine));
   write_picture(part, picture_of_choice(engine, fmt::format("choice-{}", number + 1), c.style));
   write_ranking(part, c, engine);
+  if (!engine.barred.empty()) part.add("p", barred_sentence(engine));
   write_front(part, c, engine);
   write_losers(part, engine);
 }

@@ -1,0 +1,103 @@
+// What a choice advises, made: each description that it writes goes through the whole check again.
+#include "../plan/random_bin.hpp"
+#include "build/reader.hpp"
+#include "build/template.hpp"
+#include "plan/assess.hpp"
+#include "report/files.hpp"
+#include <cstdlib>
+#include <doctest/doctest.h>
+#include <fstream>
+#include <iterator>
+using namespace lumwright;
+
+namespace {
+constexpr std::size_t samples = 64;
+struct Advised {
+  std::string file;
+  const Candidate* candidate;
+  const std::vector<std::string>* watches;
+};
+std::vector<Advised> advised(const Choice& choice) {
+  std::vector<Advised> out;
+  for (const EngineChoice& e : choice.engines)
+    if (!e.places.empty() && e.places[0].fails.empty())
+      out.push_back({e.places[0].description, &e.places[0].candidate, &e.places[0].watches});
+  if (choice.for_all.empty()) return out;
+  for (const Serving& s : choice.for_all[0].engines)
+    if (s.with && s.with->in_time && s.with->enough) out.push_back({s.description, &*s.with, &s.watches});
+  return out;
+}
+double si(const Assessment& a, const char* key) { return std::get<Measure>(find_result(a, key)->value).quantity.si; }
+
+std::size_t judge_again(const Choice& choice) {
+  std::size_t made = 0;
+  for (const Advised& one : advised(choice)) {
+    CAPTURE(one.file);
+    const Assessment a = assess(read_build({"first.yaml", one.file}), UnitSystem::as_written, nullptr,
+                                WorldsAsked{.count = samples, .seed = 1});
+    CHECK(a.verdict != Verdict::fail);
+    const bool own = find_result(a, "raise.to_own_blower") != nullptr;
+    CHECK(in(one.candidate->to_steam, unit::s) == si(a, own ? "raise.to_own_blower" : "raise.to_working"));
+    CHECK(in(one.candidate->runtime, unit::s) == si(a, "power.runtime"));
+    CHECK(one.candidate->light_ups == si(a, "power.light_ups_per_charge"));
+    std::vector<std::string> watches;
+    for (const Finding& f : a.checks)
+      if (f.verdict != Verdict::pass) watches.push_back(f.title);
+    CHECK(watches == *one.watches);
+    ++made;
+  }
+  return made;
+}
+Choice chosen(const std::string& text) {
+  ChooseAsked asked;
+  asked.places = 2;
+  asked.samples = samples;
+  return choose(read_bin({"bin.yaml", text}), asked);
+}
+unsigned bins() {
+  const char* wanted = std::getenv("LUMWRIGHT_BUILDS");
+  return wanted == nullptr ? 20U : static_cast<unsigned>(std::atoi(wanted));
+}
+}  // namespace
+
+// identity: the description that is written, read again and checked, says what the choice said, to the last digit
+TEST_CASE("what is advised passes check on every engine, with the same numbers") {
+  std::size_t made = 0;
+  for (unsigned seed = 1; seed <= bins(); ++seed) {
+    CAPTURE(seed);
+    const int n = static_cast<int>(seed);
+    const Choice choice =
+        chosen(RandomBin(9000 + seed).text({1 + n % 4, 1 + n % 3, 1 + n % 2, 1 + n % 5, 1 + n % 3}, true));
+    made += judge_again(choice);
+    REQUIRE_NOTHROW(choice_files(choice, {}));
+  }
+  CHECK(made > bins() / 4);
+  MESSAGE(made << " descriptions from " << bins() << " bins");
+}
+
+TEST_CASE("the example's advice is written beside its page, and the bin to fill in is one to choose from") {
+  std::ifstream in(std::string(SOURCE_DIR) + "/examples/bins/tarn-beck-shed.yaml", std::ios::binary);
+  const Choice shed = chosen({std::istreambuf_iterator<char>(in), {}});
+  CHECK(judge_again(shed) == 4);  // two engines, each its first place and the unit for both
+  std::size_t descriptions = 0;
+  for (const NamedText& file : choice_files(shed, {})) descriptions += file.name.ends_with(".yaml");
+  CHECK(descriptions == 4);
+  CHECK(judge_again(chosen(new_bin())) >= 1);
+}
+
+// hand: an 80 mm fan on a 40 mm box has its screw holes outside; a fuse of 0.5 A does not carry what 1.5 A need
+TEST_CASE("box and fuse that only the top names give way, those of the engine stay") {
+  std::string text = new_bin();
+  const auto put = [&](const std::string& from, const std::string& to) {
+    text.replace(text.find(from), from.size(), to);
+  };
+  put("box: { diameter: 84 mm", "box: { diameter: 30 mm");
+  put("leads: { section: 0.34 mm2, length: 300 mm }", "leads: { section: 0.34 mm2, length: 300 mm }\n  fuse: 60 A");
+  const Choice sized = chosen(text);
+  REQUIRE(!sized.engines[0].places.empty());
+  CHECK(sized.engines[0].places[0].sized.find("a fuse of") != std::string::npos);
+  for (const Place& place : sized.engines[0].places)
+    if (place.candidate.fan == "grey fan") CHECK(place.sized.find("a box of") != std::string::npos);
+  put("  - name: No 1\n", "  - name: No 1\n    adapter: { box: { diameter: 30 mm } }\n    supply: { fuse: 60 A }\n");
+  for (const Place& place : chosen(text).engines[0].places) CHECK(place.sized == "");
+}
