@@ -11,6 +11,7 @@ struct Fuel {
   Given<double> lit_at_start, carbon_monoxide_share, voidage, sphericity;
   Given<Mass> bed_mass;
   Given<SpecificEnergy> heating_value;
+  Given<double> ash, moisture;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"kind", "what is burnt while steam is raised", "lump charcoal"}, self.kind, &fuel_words);
@@ -28,6 +29,8 @@ struct Fuel {
     v({"sphericity", "1 for balls, less for broken pieces", "0.7", expert}, self.sphericity, Limits{"0.2", "1"});
     v({"heating_value", "lower heating value as fired", "29.5 MJ/kg", expert}, self.heating_value,
       Limits{"5 MJ/kg", "45 MJ/kg"});
+    v({"ash", "share of the fuel as fired that is ash", "3 %", expert}, self.ash, Limits{"0 %", "40 %"});
+    v({"moisture", "share of the fuel as fired that is water", "5 %", expert}, self.moisture, Limits{"0 %", "40 %"});
   }
 };
 }  // namespace lumwright::part

@@ -53,6 +53,14 @@ FlueGas flue_gas(const data::FuelAnalysis& fuel, const AirAndFuel& mix) {
           .per_fuel = sum};
 }
 
+SpecificEnergy carbon_as_monoxide_heat() {
+  static const SpecificEnergy heat = carbon_monoxide_heat() * (data::species("CO").relative_mass / atoms().carbon);
+  return heat;
+}
+double air_spared(double carbon_as_monoxide) {
+  return carbon_as_monoxide * atoms().oxygen / atoms().carbon / oxygen_in_air();
+}
+
 SpecificEnergy carbon_monoxide_heat() {
   static const SpecificEnergy heat =
       (formation_per_carbon("CO") + 0.5 * oxygen_per_carbon() - formation_per_carbon("CO2")) *

@@ -20,6 +20,11 @@ FlueGas flue_gas(const data::FuelAnalysis& fuel, const AirAndFuel& mix);
 
 /// Heat that carbon monoxide carries away unburnt, for each kilogram of it: 10.10 MJ, from the heats of formation.
 SpecificEnergy carbon_monoxide_heat();
+/// Heat that a kilogram of carbon keeps back by leaving as monoxide: 23.56 MJ, likewise.
+SpecificEnergy carbon_as_monoxide_heat();
+/// Air, over the fuel's mass, that carbon leaving as monoxide (also over the fuel's mass) does without: half a molecule
+/// of oxygen for each atom.
+double air_spared(double carbon_as_monoxide);
 /// Heat of burning pure carbon (graphite) to carbon dioxide: 32.76 MJ/kg, from the same heats of formation.
 SpecificEnergy carbon_heat();
 

@@ -21,6 +21,17 @@ FireInput checked(const FireInput& input) {
   require_within("temperature of the glowing bed", input.glow, {200.0, 2500.0});
   return input;
 }
+
+/// Of the fuel as it is over its usual analysis: more ash or water takes carbon, heat and air demand away alike.
+double richness(const FireInput& input) { return input.net_heat / net_heat(input.fuel); }
+double half_burnt(const FireInput& input) {
+  const double share =
+      input.monoxide_loss * input.net_heat / (input.fuel.carbon * richness(input) * carbon_as_monoxide_heat());
+  if (!(share <= 1.0))
+    throw ModelError("more heat is lost with carbon monoxide (" + std::to_string(input.monoxide_loss) +
+                     " of it) than the fuel has carbon for");
+  return share;
+}
 }  // namespace
 
 double lit_share(const Kindling& kindling, Duration time) {
@@ -31,7 +42,9 @@ double lit_share(const Kindling& kindling, Duration time) {
 
 Fire::Fire(const FireInput& input)
     : input_(checked(input)),
-      air_demand_(stoichiometric_air(input.fuel)),
+      air_demand_(stoichiometric_air(input.fuel) * richness(input)),
+      monoxide_carbon_(half_burnt(input)),
+      air_taken_(air_demand_ - air_spared(monoxide_carbon_ * input.fuel.carbon * richness(input))),
       conversion_(bed_conversion(input.depth)),
       bed_heat_(lumwright::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
       products_(gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),
@@ -56,10 +69,12 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
   const Power chemical = fuel * input_.net_heat, monoxide = input_.monoxide_loss * chemical;
   const Power bed = std::clamp(wanted_by_bed, no_heat, chemical - monoxide), to_gas = chemical - monoxide - bed;
   const MassFlow engine = bed_air + joining;
-  const double burnt = whole > no_flow ? (1.0 + air_demand_) * in(fuel, whole) : 0.0;
+  // Oxygen that is gone counts, not fuel: with monoxide the same oxygen burns more of it.
+  const MassFlow used = lit * conversion_ * bed_air;
+  const double burnt = whole > no_flow ? (1.0 + 1.0 / air_demand_) * in(used, whole) : 0.0;
   const IdealGas mixture = mixed(air_, products_, std::min(burnt, 1.0));
   const SpecificEnergy cold = mixture.enthalpy(input_.air);
-  return {.air_used = engine > no_flow ? air_demand_ * in(fuel, engine) : 0.0,
+  return {.air_used = engine > no_flow ? in(used, engine) : 0.0,
           .fuel = fuel,
           .gas = whole - blown_out,
           .blown_out = blown_out,

@@ -44,15 +44,22 @@ struct Burning {
 /// A fire that has been looked over, with its constants worked out.
 class Fire {
  public:
-  /// Throws ModelError for anything out of its range, or a glow that is no hotter than the air.
+  /// Throws ModelError for anything out of its range, a glow that is no hotter than the air, or more heat lost with
+  /// carbon monoxide than the fuel has carbon for.
   explicit Fire(const FireInput& input);
 
   const FireInput& input() const { return input_; }
-  double air_demand() const { return air_demand_; }  // kg of air for a kg of fuel
+  /// Kilograms of air that burn a kilogram of fuel fully. It goes with the heating value: heat for each kilogram of
+  /// air is nearly the same for all fuels (2.985 to 3.014 MJ; Huggett, Fire and Materials 4 (1980) 61).
+  double air_demand() const { return air_demand_; }
+  /// The same less the oxygen that the carbon leaving as monoxide does without: half of its share. Oxygen limits the
+  /// fire, so that the same air burns more fuel.
+  double air_taken() const { return air_taken_; }
+  double monoxide_carbon() const { return monoxide_carbon_; }  // share of the carbon that leaves as monoxide
   double conversion() const { return conversion_; }  // of the oxygen, in the bed
   Energy bed_heat() const { return bed_heat_; }      // from cold to glow, all of it
   SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
-  double fuel_per_air(double lit) const { return lit * conversion_ / air_demand_; }  // of the bed's air
+  double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
 
   /// Heat that kindling takes to warm the bed, while it lasts: bed_heat (1 - lit at start) / duration.
   Power kindling_heat() const;
@@ -68,7 +75,7 @@ class Fire {
 
  private:
   FireInput input_;
-  double air_demand_, conversion_;
+  double air_demand_, monoxide_carbon_, air_taken_, conversion_;
   Energy bed_heat_;
   IdealGas products_, air_;
 };

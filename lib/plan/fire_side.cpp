@@ -26,21 +26,32 @@ ThermalConductance loss_of(const Build& build, Inputs& inputs, Volume water) {
   const double litres = in(water, litre);
   return std::pow(litres, 2.0 / 3.0) * inputs.constant<ThermalConductance>("engine.boiler.loss_at_one_litre");
 }
+/// The usual analysis with the ash and the water of this fuel: what burns keeps its proportions.
+data::FuelAnalysis analysis_of(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
+  const auto why = [&] { return because("usual for this fuel", usual.source, usual.standing); };
+  data::FuelAnalysis a = usual;
+  a.ash = inputs.otherwise("fuel.ash", fuel.ash, exactly(usual.ash), why());
+  a.moisture = inputs.otherwise("fuel.moisture", fuel.moisture, exactly(usual.moisture), why());
+  const double keeps = (1.0 - a.ash - a.moisture) / (1.0 - usual.ash - usual.moisture);
+  for (double* part : {&a.volatiles, &a.carbon, &a.hydrogen, &a.oxygen, &a.nitrogen, &a.sulphur}) *part *= keeps;
+  return a;
+}
 }  // namespace
 
 Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const part::Fuel& fuel = build.fuel;
   const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
   const data::GlowingBed& glow = data::glowing_bed();
+  const data::FuelAnalysis analysis = analysis_of(fuel, inputs, row.analysis);
   const Length lump =
       inputs.otherwise("fuel.lump", fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
   const Length depth = inputs.usual("fuel.bed", fuel.bed);
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
-      {.fuel = row.analysis,
+      {.fuel = analysis,
        .net_heat = inputs.otherwise(
-           "fuel.heating_value", fuel.heating_value, exactly(net_heat(row.analysis)),
-           because("from the usual analysis of this fuel", row.analysis.source, row.analysis.standing)),
+           "fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
+           because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},

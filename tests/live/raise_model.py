@@ -105,6 +105,7 @@ class Fire:
         o = 2 * ATOM["O"]
         self.air_demand = (o / ATOM["C"] * f["carbon"] + o / (4 * ATOM["H"]) * f["hydrogen"] + o / ATOM["S"] * f["sulphur"]
                            - f["oxygen"]) / o2
+        whole_demand = self.air_demand
         co2 = f["carbon"] * (1 + o / ATOM["C"]) + f["sulphur"] * (1 + o / ATOM["S"])
         water = f["moisture"] + f["hydrogen"] * (1 + ATOM["O"] / (2 * ATOM["H"]))
         nitrogen = self.air_demand * (1 - o2) + f["nitrogen"]
@@ -112,6 +113,13 @@ class Fire:
         n2 = (rest, kinds["N2"])
         self.products = Gas([(co2 / whole, kinds["CO2"]["mass"], kinds["CO2"]), (water / whole, kinds["H2O"]["mass"], kinds["H2O"]),
                              (nitrogen / whole, *n2)], cold)
+        # A fuel that gives more or less heat than its analysis says has more or less of all that burns. Carbon that leaves
+        # as monoxide keeps back 282.98 kJ/mol and half of its oxygen.
+        self.air_demand = whole_demand * f["net_heat"] / f["analysis_heat"]
+        carbon = f["carbon"] * f["net_heat"] / f["analysis_heat"]
+        half_burnt = f["monoxide_loss"] * f["net_heat"] / (282.98e3 / (ATOM["C"] * 1e-3))
+        assert half_burnt <= carbon
+        self.air_taken = self.air_demand - half_burnt * ATOM["O"] / ATOM["C"] / o2
         self.pure_air = Gas([(o2, kinds["O2"]["mass"], kinds["O2"]), (1 - o2, *n2)], cold)
         depths = f["bed_depth"] / f["burn_depth"]
         self.conversion = 1 - exp(-depths)
@@ -125,13 +133,14 @@ class Fire:
     def burn(self, lit, kindling, bed, past):
         """Flows and powers; the enthalpy of the gas from cold is to_gas / gas."""
         f = self.f
-        fuel = lit * self.conversion * bed / self.air_demand
+        used = lit * self.conversion * bed
+        fuel = used / self.air_taken
         chemical = fuel * f["net_heat"]
         monoxide = f["monoxide_loss"] * chemical
         to_bed = min(self.bed_power, chemical - monoxide) if kindling else 0.0
         gas = bed + past + fuel
         return dict(fuel=fuel, chemical=chemical, monoxide=monoxide, to_bed=to_bed, gas=gas, to_gas=chemical - monoxide - to_bed,
-                    mixture=self.pure_air.blend(self.products, fuel * (1 + self.air_demand) / gas))
+                    mixture=self.pure_air.blend(self.products, used * (1 + 1 / self.air_demand) / gas))
 
 
 def laminar_tube(re, pr, ratio):

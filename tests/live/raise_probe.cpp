@@ -3,6 +3,7 @@
 #include "build/reader.hpp"
 #include "data/air.hpp"
 #include "data/species.hpp"
+#include "fire/heating_value.hpp"
 #include "plan/solved.hpp"
 #include "stopwatch.hpp"
 #include <fstream>
@@ -62,6 +63,7 @@ Json fire(const FireInput& f) {
           {"moisture", f.fuel.moisture},
           {"ash", f.fuel.ash},
           {"net_heat", si_of(f.net_heat)},
+          {"analysis_heat", si_of(net_heat(f.fuel))},
           {"bed_depth", si_of(f.depth.bed)},
           {"burn_depth", si_of(f.depth.burn)},
           {"monoxide_loss", f.monoxide_loss},
