@@ -101,3 +101,17 @@ TEST_CASE("box and fuse that only the top names give way, those of the engine st
   put("  - name: No 1\n", "  - name: No 1\n    adapter: { box: { diameter: 30 mm } }\n    supply: { fuse: 60 A }\n");
   for (const Place& place : chosen(text).engines[0].places) CHECK(place.sized == "");
 }
+
+// hand: a tube of 18.2 mm does not enter a bore of 17.6 mm; one of 15 mm leaves a ring of pi/4 (17.6^2 - 15^2) = 66 mm2
+TEST_CASE("where no tube fits, what to buy or to turn is said") {
+  const std::string stock = "tubes: stock";
+  for (const auto& [outside, words] : {std::pair{"18.2 mm", "buy "}, std::pair{"15 mm", "a sleeve on old tube"}}) {
+    std::string text = new_bin();
+    text.replace(text.find(stock), stock.size(),
+                 std::string("tubes: [ { name: old tube, outside: ") + outside + ", wall: 0.45 mm } ]");
+    const Choice none = chosen(text);
+    CHECK(none.engines[0].places.empty());
+    CHECK(none.engines[0].tubes_to_buy.find(words) != std::string::npos);
+    CHECK(choice_files(none, {})[1].text.find("None of the tubes fits") != std::string::npos);
+  }
+}
