@@ -3,6 +3,7 @@
 #include "plan/cautions.hpp"
 #include "plan/check.hpp"
 #include "plan/results.hpp"
+#include "plan/slips.hpp"
 
 namespace lumwright {
 namespace {
@@ -64,6 +65,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
   if (worlds.count > 0) add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
   assessment.verdict = overall(assessment.checks);
+  assessment.remarks = likely_slips(build);
   assessment.cautions = cautions_for(build, assessment);
   require_sound(assessment);
   return assessment;

@@ -55,6 +55,11 @@ struct Assumed {
   std::string key, value, band, why, source, standing;
 };
 
+/// Of a key that looks like a slip of the pen.
+struct Remark {
+  std::string key, text;
+};
+
 struct Caution {
   std::string id, title, text, authority;
   std::string near{};  // the part that it is told beside: everything, air, steam, pack, making
@@ -116,6 +121,7 @@ struct Assessment {
   std::vector<Series> series;
   std::vector<Event> events{};  // of the raise, in the order of time
   std::optional<Bands> bands{};
+  std::vector<Remark> remarks{};  // what to look at in the description before anything else is believed
 };
 
 /// Holds that every number is one. Throws UnsoundNumber that names the result, check or series that is not.

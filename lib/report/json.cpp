@@ -74,6 +74,8 @@ std::string json_report(const Assessment& assessment) {
                  {"assumed", list(assessment.assumed)},
                  {"cautions", list(assessment.cautions)},
                  {"series", std::move(series)}};
+  for (const Remark& remark : assessment.remarks)  // only where there is one
+    report["remarks"].push_back({{"key", remark.key}, {"text", remark.text}});
   if (assessment.bands) report["bands"] = object(*assessment.bands);
   if (!assessment.tuned.empty())
     report["tuned"] = assessment.tuned;  // no part of the contract: only where it says something

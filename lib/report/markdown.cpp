@@ -108,6 +108,8 @@ void Notes::cautions() {
 std::string Notes::whole() {
   out_ = "# " + markdown_text(a_.build.empty() ? a_.file : a_.build) + "\n\n";
   out_ += "**" + std::string(verdict_word(a_.verdict)) + "**: " + markdown_text(verdict_sentence(a_)) + "\n\n";
+  if (!a_.remarks.empty()) heading(2, "Look at these first");
+  for (const Remark& remark : a_.remarks) item(remark.key, remark.text);
   numbers();
   next_measurements();
   checks();

@@ -10,6 +10,11 @@ namespace lumwright {
 namespace {
 std::string title_of(const Finding& f) { return f.title.empty() ? f.id : fmt::format("{} [{}]", f.title, f.id); }
 
+void write_slips(Page& page, const Assessment& a) {
+  if (a.remarks.empty()) return;
+  page.heading("Look at these first");
+  for (const Remark& remark : a.remarks) page.hung("look", remark.text);
+}
 void write_check(Page& page, const Assessment& a, const Finding& f) {
   page.gap();
   page.hung(verdict_word(f.verdict), title_of(f), ink_of(f.verdict), Ink::strong);
@@ -82,6 +87,7 @@ std::string text_report(const Assessment& assessment, const TextStyle& style) {
   require_sound(assessment);
   Page page(style);
   page.paragraph(verdict_sentence(assessment), 0, ink_of(assessment.verdict));
+  write_slips(page, assessment);
   write_answers(page, assessment);
   write_meaning_of_bands(page, assessment);
   write_bands(page, assessment);

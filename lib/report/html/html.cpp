@@ -115,6 +115,7 @@ std::string html_report(const ReportData& data, const TextStyle& style, const st
   html::write_verdict(body, w);
   html::write_contents(body);
   const Tag main = body.add("main");
+  for (const Remark& remark : a.remarks) main.add("p", "Look at this first: " + remark.text);
   html::write_cautions(main, w, "everything");
   html::write_pictures(main, w);
   html::write_checks(main, w);

@@ -1,0 +1,131 @@
+#include "plan/slips.hpp"
+#include "build/written.hpp"
+#include "data/cells.hpp"
+#include "data/table.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <map>
+
+namespace lumwright {
+namespace {
+struct WrittenNumber {
+  AnyQuantity value;
+  std::string text;
+  int line;
+};
+using WrittenNumbers = std::map<std::string, WrittenNumber, std::less<>>;
+
+/// Every number of a description by its key. Of lists the greatest member is told, under a name of its own.
+class NumberCollector {
+ public:
+  NumberCollector(WrittenNumbers& numbers, std::string path) : numbers_(numbers), path_(std::move(path)) {}
+  template <class Q>
+  void operator()(Field field, const Given<Q>& given, Limits) {
+    if (given) add(field, "", AnyQuantity(*given), written(given), given.at);
+  }
+  void operator()(Field field, const Count& count, int, int) {
+    if (count) add(field, "", AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
+  }
+  void operator()(Field, const Text&, Allowed) {}
+  template <class X, class Y>
+  void operator()(Field field, const Points<X, Y>& points, Limits, Limits) {
+    if (!points) return;
+    AnyQuantity x(points.points.front().x), y(points.points.front().y), rise(0.0, kind_of<Y>);
+    double before = y.si;
+    for (const auto& point : points.points) {
+      const AnyQuantity py(point.y);
+      x.si = std::max(x.si, AnyQuantity(point.x).si);
+      y.si = std::max(y.si, py.si);
+      rise.si = std::max(rise.si, py.si - before);
+      before = py.si;
+    }
+    if constexpr (std::is_same_v<X, Y>) {
+      x.si = std::max(x.si, y.si);
+      add(field, "_most", x, written(x, points.x_unit), points.at);
+    } else {
+      add(field, ".flow_most", x, written(x, points.x_unit), points.at);
+      add(field, ".pressure_most", y, written(y, points.y_unit), points.at);
+      add(field, ".rise", rise, written(rise, points.y_unit), points.at);
+    }
+  }
+  void operator()(Field, const EfficiencyTable&) {}
+  template <class Part>
+  void section(Field field, const Part& part) {
+    NumberCollector inner(numbers_, path_ + std::string(field.key) + ".");
+    Part::fields(part, inner);
+  }
+
+ private:
+  void add(Field field, std::string_view more, AnyQuantity value, std::string text, Position at) {
+    numbers_.insert_or_assign(fmt::format("{}{}{}", path_, field.key, more),
+                              WrittenNumber{value, std::move(text), at.line});
+  }
+  WrittenNumbers& numbers_;
+  std::string path_;
+};
+WrittenNumbers numbers_of(const Build& build) {
+  WrittenNumbers numbers;
+  NumberCollector collector(numbers, "");
+  Build::fields(build, collector);
+  const part::PackPart& pack = build.supply.pack;
+  if (pack.cell)
+    for (const data::CellRow& cell : data::cells())
+      if (cell.id == *pack.cell)
+        numbers.insert_or_assign("supply.pack.usual_capacity",
+                                 WrittenNumber{AnyQuantity(cell.capacity.value), "usual", pack.cell.at.line});
+  return numbers;
+}
+std::optional<double> product(const std::vector<std::string>& keys, const WrittenNumbers& numbers) {
+  double all = 1.0;
+  for (const std::string& key : keys) {
+    const auto found = numbers.find(key);
+    if (found == numbers.end()) return std::nullopt;
+    all *= found->second.value.si;
+  }
+  return all;
+}
+constexpr const char* slipped = "a decimal point or a unit may have slipped";
+
+std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& numbers) {
+  const std::vector<std::string> of = row.texts("of"), over = row.texts("over");
+  const auto above = product(of, numbers), below = product(over, numbers);
+  if (!above || !below || *below <= 0.0) return std::nullopt;
+  const double ratio = *above / std::pow(*below, row.number("power")), low = row.number("from"),
+               high = row.number("to");
+  if (*above <= 0.0 || (ratio >= low && ratio <= high)) return std::nullopt;
+  std::vector<std::string> named;
+  for (const std::vector<std::string>& keys : {of, over})
+    for (const std::string& key : keys) {
+      const WrittenNumber& number = numbers.find(key)->second;
+      const std::string one = fmt::format("{} {} on line {}", key, number.text, number.line);
+      if (std::ranges::find(named, one) == named.end()) named.push_back(one);
+    }
+  return Remark{of.front(), fmt::format("{}: {:.2g} times the {} that is usual for small engines ({}); {}",
+                                        row.text("what"), ratio > high ? ratio / high : ratio / low,
+                                        ratio > high ? "most" : "least", fmt::join(named, ", "), slipped)};
+}
+std::optional<Remark> strange_value(const data::Row& row, const WrittenNumbers& numbers) {
+  const auto found = numbers.find(row.text("key"));
+  if (found == numbers.end()) return std::nullopt;
+  const AnyQuantity value = found->second.value;
+  if (value.si == 0.0 || (value.si >= parse_band(row.text("from"), value.kind).value &&
+                          value.si <= parse_band(row.text("to"), value.kind).value))
+    return std::nullopt;
+  return Remark{found->first,
+                fmt::format("{} {} on line {} is usually between {} and {}; {}", found->first, found->second.text,
+                            found->second.line, row.text("from"), row.text("to"), slipped)};
+}
+}  // namespace
+
+std::vector<Remark> likely_slips(const Build& build) {
+  const WrittenNumbers numbers = numbers_of(build);
+  std::vector<Remark> remarks;
+  for (const data::Row& row : data::rows("slips", "ratios"))
+    if (auto remark = strange_ratio(row, numbers)) remarks.push_back(std::move(*remark));
+  for (const data::Row& row : data::rows("slips", "ranges"))
+    if (auto remark = strange_value(row, numbers)) remarks.push_back(std::move(*remark));
+  return remarks;
+}
+}  // namespace lumwright

@@ -1,0 +1,10 @@
+// What in a description looks like a decimal point or a unit that has slipped. A remark, never a refusal.
+#pragma once
+#include "build/build.hpp"
+#include "plan/assessment.hpp"
+
+namespace lumwright {
+/// One remark for each key that lies far from what is usual beside the others, or by itself; in the order of the table
+/// data/slips.yaml.
+std::vector<Remark> likely_slips(const Build& build);
+}  // namespace lumwright
