@@ -2,6 +2,7 @@
 #include "build/written.hpp"
 #include "data/cells.hpp"
 #include "data/table.hpp"
+#include "quantity/format.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -23,7 +24,10 @@ class NumberCollector {
   NumberCollector(WrittenNumbers& numbers, std::string path) : numbers_(numbers), path_(std::move(path)) {}
   template <class Q>
   void operator()(Field field, const Given<Q>& given, Limits) {
-    if (given) add(field, "", AnyQuantity(*given), written(given), given.at);
+    if (!given) return;
+    const AnyQuantity value(*given);  // a value that was never written, as a program sets it, has no unit of its own
+    const bool named = !given.unit.empty() || value.kind == kind_of<double>;
+    add(field, "", value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
   }
   void operator()(Field field, const Count& count, int, int) {
     if (count) add(field, "", AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
