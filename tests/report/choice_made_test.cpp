@@ -48,7 +48,7 @@ std::size_t judge_again(const Choice& choice) {
   }
   return made;
 }
-Choice chosen(const std::string& text) {
+Choice made_of(const std::string& text) {
   ChooseAsked asked;
   asked.places = 2;
   asked.samples = samples;
@@ -67,7 +67,7 @@ TEST_CASE("what is advised passes check on every engine, with the same numbers")
     CAPTURE(seed);
     const int n = static_cast<int>(seed);
     const Choice choice =
-        chosen(RandomBin(9000 + seed).text({1 + n % 4, 1 + n % 3, 1 + n % 2, 1 + n % 5, 1 + n % 3}, true));
+        made_of(RandomBin(9000 + seed).text({1 + n % 4, 1 + n % 3, 1 + n % 2, 1 + n % 5, 1 + n % 3}, true));
     made += judge_again(choice);
     REQUIRE_NOTHROW(choice_files(choice, {}));
   }
@@ -77,12 +77,12 @@ TEST_CASE("what is advised passes check on every engine, with the same numbers")
 
 TEST_CASE("the example's advice is written beside its page, and the bin to fill in is one to choose from") {
   std::ifstream in(std::string(SOURCE_DIR) + "/examples/bins/tarn-beck-shed.yaml", std::ios::binary);
-  const Choice shed = chosen({std::istreambuf_iterator<char>(in), {}});
+  const Choice shed = made_of({std::istreambuf_iterator<char>(in), {}});
   CHECK(judge_again(shed) == 4);  // two engines, each its first place and the unit for both
   std::size_t descriptions = 0;
   for (const NamedText& file : choice_files(shed, {})) descriptions += file.name.ends_with(".yaml");
   CHECK(descriptions == 4);
-  CHECK(judge_again(chosen(new_bin())) >= 1);
+  CHECK(judge_again(made_of(new_bin())) >= 1);
 }
 
 // hand: an 80 mm fan on a 40 mm box has its screw holes outside; a fuse of 0.5 A does not carry what 1.5 A need
@@ -93,13 +93,13 @@ TEST_CASE("box and fuse that only the top names give way, those of the engine st
   };
   put("box: { diameter: 84 mm", "box: { diameter: 30 mm");
   put("leads: { section: 0.34 mm2, length: 300 mm }", "leads: { section: 0.34 mm2, length: 300 mm }\n  fuse: 60 A");
-  const Choice sized = chosen(text);
+  const Choice sized = made_of(text);
   REQUIRE(!sized.engines[0].places.empty());
   CHECK(sized.engines[0].places[0].sized.find("a fuse of") != std::string::npos);
   for (const Place& place : sized.engines[0].places)
     if (place.candidate.fan == "grey fan") CHECK(place.sized.find("a box of") != std::string::npos);
   put("  - name: No 1\n", "  - name: No 1\n    adapter: { box: { diameter: 30 mm } }\n    supply: { fuse: 60 A }\n");
-  for (const Place& place : chosen(text).engines[0].places) CHECK(place.sized == "");
+  for (const Place& place : made_of(text).engines[0].places) CHECK(place.sized == "");
 }
 
 // hand: a tube of 18.2 mm does not enter a bore of 17.6 mm; one of 15 mm leaves a ring of pi/4 (17.6^2 - 15^2) = 66 mm2
@@ -109,7 +109,7 @@ TEST_CASE("where no tube fits, what to buy or to turn is said") {
     std::string text = new_bin();
     text.replace(text.find(stock), stock.size(),
                  std::string("tubes: [ { name: old tube, outside: ") + outside + ", wall: 0.45 mm } ]");
-    const Choice none = chosen(text);
+    const Choice none = made_of(text);
     CHECK(none.engines[0].places.empty());
     CHECK(none.engines[0].tubes_to_buy.find(words) != std::string::npos);
     CHECK(choice_files(none, {})[1].text.find("None of the tubes fits") != std::string::npos);
