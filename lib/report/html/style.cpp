@@ -37,7 +37,7 @@ code { font: 0.92em ui-monospace, "DejaVu Sans Mono", monospace; }
 @media screen and (max-width: 38rem) { .verdict { flex-wrap: wrap; font-size: 1.1rem; } }
 .pass { color: var(--good); } .watch { color: var(--care); } .fail, .bad { color: var(--bad); } .unknown { color: var(--faint); }
 .verdict .words { color: var(--ink); }
-.badge { display: inline-block; font-weight: 600; white-space: nowrap; }
+.badge { display: inline-block; font-weight: 600; }
 .badge .icon { width: 1.1em; height: 1.1em; vertical-align: -0.18em; margin-right: 0.35em; }
 .icon { fill: currentColor; } .icon .cut { fill: none; stroke: var(--paper); stroke-width: 2.4; stroke-linecap: round; stroke-linejoin: round; }
 .icon .cut-dot { fill: var(--paper); }
