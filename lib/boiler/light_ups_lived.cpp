@@ -9,6 +9,7 @@ namespace lumwright {
 namespace {
 constexpr double one_by_one = 4.5;  // so many light-ups, and fewer, are raised each
 constexpr double alike = 10000.0;   // so many, and more, are counted as if all were like the first
+constexpr double hardly_slower = 0.08;
 
 std::optional<LivedLightUp> lived(const Raise& raise, RaiseEventKind goal, Charge from, Charge full) {
   const RaiseEvent* reached = raise.find(goal);
@@ -90,6 +91,10 @@ class Living {
     nodes_[2] = node(from, *last);
     const double middle = 0.5 * (nodes_[0].emf + nodes_[2].emf);
     if (!(nodes_[0].emf - nodes_[2].emf > 1e-3 * nodes_[0].emf)) return false;
+    if (std::abs(nodes_[2].time - nodes_[0].time) < hardly_slower) {  // a straight line will do
+      nodes_[1] = {middle, 0.5 * (nodes_[0].time + nodes_[2].time), 0.5 * (nodes_[0].used + nodes_[2].used)};
+      return true;
+    }
     const double q = bracketed_root([&](double x) { return emf(x * Ah) - middle; }, in(start_, Ah), in(stop_, Ah),
                                     "charge half-way down", 20);
     const Charge begins = std::max(start_, q * Ah - 0.5 * first.used);

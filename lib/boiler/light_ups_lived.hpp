@@ -24,8 +24,9 @@ struct LightUpsLived {
 /// fan comes off. No credit for rest in between.
 ///
 /// How long one takes and what it uses hang on the pack's open-circuit voltage half-way through it, smoothly: two more
-/// raises, late and in between, carry a parabola of their logarithms, within 0.5 % of a raise for every one of them.
-/// Few light-ups are raised one by one. Throws ModelError as raise() does, or without a battery.
+/// raises, late and in between, carry a parabola of their logarithms, within 0.5 % of a raise for every one of them;
+/// the late one alone, and a straight line, where the last takes hardly longer than the first. Few light-ups are raised
+/// one by one. Throws ModelError as raise() does, or without a battery.
 LightUpsLived live_through(const RaiseInput& input, const Raise& first, RaiseEventKind goal,
                            std::optional<Duration> within);
 }  // namespace lumwright

@@ -44,8 +44,8 @@ struct Plates {
 /// What felt of this thickness lets through: straight in thickness between the measured ones, and on. Nothing for no
 /// thickness. Throws ModelError for one below zero.
 std::optional<HeatTransfer> lagging_lets_through(Length thickness);
-/// Plates that lose `coefficient` for each degree and area at the rise of the bare row. Throws ModelError unless both are
-/// above zero.
+/// Plates that lose `coefficient` for each degree and area at the rise of the bare row. Throws ModelError unless both
+/// are above zero.
 Plates plates_that_lose(Area surface, HeatTransfer coefficient);
 
 using OutsideLoss = std::variant<ThermalConductance, Barrel, Plates>;

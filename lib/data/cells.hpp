@@ -52,11 +52,11 @@ struct SeriesResistanceRow {
 struct CellRow {
   std::string id;
   ChemistryRow chemistry;
-  int cells_inside;                // 6 in a 12 V lead-acid block, else 1
-  std::vector<double> soc;         // rising, 0 to 1
-  std::vector<Voltage> ocv;        // of ONE cell inside, at rest, at each soc
-  Band<Charge> capacity;           // usual for the size, at the rated current, 20 degC, new
-  Band<Resistance> resistance;     // d.c., sustained, of the whole article, mid charge, 20 degC, new
+  int cells_inside;                                  // 6 in a 12 V lead-acid block, else 1
+  std::vector<double> soc;                           // rising, 0 to 1
+  std::vector<Voltage> ocv;                          // of ONE cell inside, at rest, at each soc
+  Band<Charge> capacity;                             // usual for the size, at the rated current, 20 degC, new
+  Band<Resistance> resistance;                       // d.c., sustained, of the whole article, mid charge, 20 degC, new
   std::optional<Band<Resistance>> pulse_resistance;  // within a second; nothing: as `resistance`
   SeriesResistanceRow contact;                       // what holds each of its two ends, usually
   bool resistance_goes_with_size;  // resistance times capacity is what the row knows: scale it to the capacity stated

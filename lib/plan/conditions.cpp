@@ -145,7 +145,8 @@ constexpr CautionCondition table[] = {
     {"unfused_pack", "a pack is described and no fuse", &unfused_pack},
     {"step_up_described", "a step-up is described", &step_up_described},
     {"step_up_runs_away", "the step-up is of a kind whose output runs away at low input", &step_up_runs_away},
-    {"fan_over_voltage", "the supply puts more on the fan than it stands, or nothing says what that is", &fan_over_voltage},
+    {"fan_over_voltage", "the supply puts more on the fan than it stands, or nothing says what that is",
+     &fan_over_voltage},
 };
 }  // namespace
 

@@ -56,9 +56,9 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
       {.fuel = analysis,
-       .net_heat = inputs.otherwise(
-           "fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
-           because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
+       .net_heat =
+           inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
+                            because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},

@@ -33,6 +33,12 @@ std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
   for (const auto& p : fan.speed_at.points) points.push_back({p.x, p.y});
   return points;
 }
+Voltage most_voltage(const part::FanPart& fan, Inputs& inputs, Voltage usual) {
+  const data::FanVoltage& allowed = data::fan_voltage();
+  return inputs.otherwise(
+      "fan.voltage_most", fan.voltage_most, exactly(usual),
+      because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
+}
 }  // namespace
 
 Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
@@ -63,10 +69,7 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
     if (stronger != 1.0) curve = stretched(curve, {.pressure = stronger, .flow = std::sqrt(stronger)});
     MotorLaw motor =
         motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
-    const data::FanVoltage& allowed = data::fan_voltage();
-    motor.highest =
-        inputs.otherwise("fan.voltage_most", fan.voltage_most, exactly(motor.highest),
-                         because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
+    motor.highest = most_voltage(fan, inputs, motor.highest);
     return SolvedFan{
         .label = *label,
         .curve = std::move(curve),

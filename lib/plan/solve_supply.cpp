@@ -164,6 +164,18 @@ void check_run(const Run& run, std::optional<Voltage> stop) {
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
 SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
 
+// What the step-up stands: as written, else as its kind does.
+void add_limits(SolvedSupply& s, const Build& build, Inputs& inputs) {
+  const part::StepUpPart& part = build.supply.step_up;
+  s.input_limit = inputs.known("supply.step_up.input_limit", part.input_limit);
+  s.input_most = inputs.known("supply.step_up.input_most", part.input_most);
+  s.output_most = inputs.known("supply.step_up.output_most", part.output_most);
+  if (!s.module) return;
+  if (!s.input_limit) s.input_limit = s.module->input_limit;
+  if (!s.input_most) s.input_most = s.module->input_most;
+  if (!s.output_most) s.output_most = s.module->output_most;
+}
+
 void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
   const data::CellRow& cell = s.pack_input.cell;
   s.weakest = condition.weakest.value;
@@ -193,12 +205,6 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const Run run = discharge(pack, feed, stop);
     check_run(run, stop);
-    auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
-    if (!limit && module) limit = module->input_limit;
-    auto input_most = inputs.known("supply.step_up.input_most", build.supply.step_up.input_most),
-         output_most = inputs.known("supply.step_up.output_most", build.supply.step_up.output_most);
-    if (!input_most && module) input_most = module->input_most;
-    if (!output_most && module) output_most = module->output_most;
     SolvedSupply solved{.pack_input = input,
                         .pack = pack,
                         .feed = feed,
@@ -208,11 +214,12 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
                         .end = std::nullopt,
                         .leads = leads,
                         .module = module,
-                        .input_limit = limit,
-                        .input_most = input_most,
-                        .output_most = output_most,
+                        .input_limit = std::nullopt,
+                        .input_most = std::nullopt,
+                        .output_most = std::nullopt,
                         .with_weak_cell = std::nullopt,
                         .weakest = 1.0};
+    add_limits(solved, build, inputs);
     if (run.runtime > 0.0 * s) {
       try {
         solved.end = state_at(feed, run.end);

@@ -49,10 +49,10 @@ struct SolvedSupply {
   std::optional<data::StepUpRow> module;
   std::optional<Current> input_limit;
   std::optional<Voltage> input_most, output_most;  // of the step-up
-  // For packs of several cells that can be driven backwards, or are spoilt when driven too far: one cell weaker than the
-  // rest.
+  // For packs of several cells that can be driven backwards, or are spoilt when driven too far: one cell weaker than
+  // the rest.
   std::optional<Run> with_weak_cell;
-  double weakest;                     // its capacity over that of the others
+  double weakest;  // its capacity over that of the others
 };
 
 struct SolvedDraught {
@@ -105,7 +105,7 @@ struct Solved {
   Outcome<SolvedFit> fit{};
   Outcome<SolvedRaise> raise{};
   std::optional<SolvedLightUps> light_ups{};  // with a supply
-  Outcome<FanUnit> unit{};  // of the build as it stands; worlds do without
+  Outcome<FanUnit> unit{};                    // of the build as it stands; worlds do without
   Duration light_up =
       0.0 *
       unit::s;  // one, from cold to own-blower pressure; as long as the owner will wait where the raise is not known

@@ -172,9 +172,7 @@ TEST_CASE("plates bare and under felt lose what naval trials found, the bare one
   CHECK(coefficient(plates, 120.0) == doctest::Approx(16.6).epsilon(1e-9));
   CHECK(coefficient(plates, 45.0) / coefficient(plates, 120.0) == doctest::Approx(0.82).epsilon(0.01));
   CHECK(coefficient(plates, -45.0) == doctest::Approx(coefficient(plates, 45.0)).epsilon(1e-12));  // a warm room
-  const struct {
-    double thickness, measured;
-  } felts[] = {{6, 6.0}, {13, 3.25}, {25, 1.74}};
+  const struct { double thickness, measured; } felts[] = {{6, 6.0}, {13, 3.25}, {25, 1.74}};
   for (const auto& felt : felts) {
     plates.lagging = lagging_lets_through(felt.thickness * mm);
     CHECK(coefficient(plates, 120.0) == doctest::Approx(felt.measured).epsilon(1e-9));

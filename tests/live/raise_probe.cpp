@@ -261,10 +261,11 @@ Json probe(const char* file, int runs) {
           {"fan", fan(solved_part(solved.fan, "the fan"))},
           {"battery", battery(solved_part(solved.supply, "the supply"))},
           {"raise", answers(raise)},
-          {"light_ups", {{"count", solved.light_ups->count},
-                         {"first", si_of(solved.light_ups->first)},
-                         {"last", si_of(solved.light_ups->last)},
-                         {"within", solved.build.want.steam_within ? Json(si_of(raise.within)) : Json()}}},
+          {"light_ups",
+           {{"count", solved.light_ups->count},
+            {"first", si_of(solved.light_ups->first)},
+            {"last", si_of(solved.light_ups->last)},
+            {"within", solved.build.want.steam_within ? Json(si_of(raise.within)) : Json()}}},
           {"seconds", median_seconds(runs, [&] { lumwright::raise(raise.input); })}};
 }
 }  // namespace

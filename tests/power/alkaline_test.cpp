@@ -44,8 +44,8 @@ TEST_CASE("alkaline AA at a constant current give what an independent page measu
 }
 
 TEST_CASE("alkaline AAA through resistors last as their test specification says, less what rest gives back") {
-  // New LR03 to 0.9 V: 250 min at 5.1 ohm (4 min an hour), 510 min at 10 ohm (an hour a day), 74 h at 75 ohm (4 h a day)
-  // (specifications after IEC 60086-2, excerpts). The model has no rest; rest gives back 10 to 30 % (from memory).
+  // New LR03 to 0.9 V: 250 min at 5.1 ohm (4 min an hour), 510 min at 10 ohm (an hour a day), 74 h at 75 ohm (4 h a
+  // day) (specifications after IEC 60086-2, excerpts). The model has no rest; rest gives back 10 to 30 % (from memory).
   const struct {
     Resistance load;
     Duration measured;
@@ -61,7 +61,8 @@ TEST_CASE("alkaline AAA through resistors last as their test specification says,
 
 TEST_CASE("within a second the pulse resistance counts, and it is the smaller") {
   const Pack aaa = usual("alkaline AAA"), aa = usual("alkaline AA");
-  // LR03, 3.9 ohm for 0.3 s: 1.60 to 1.50 V new, 1.57 to 1.40 V at the least (specifications after IEC 60086-2, excerpts)
+  // LR03, 3.9 ohm for 0.3 s: 1.60 to 1.50 V new, 1.57 to 1.40 V at the least (specifications after IEC 60086-2,
+  // excerpts)
   const Voltage loaded = 1.585 * V * in(3.9 * ohm, 3.9 * ohm + aaa.resistance_at_once());
   CHECK(loaded < 1.50 * V);
   CHECK(loaded > 1.40 * V);

@@ -18,8 +18,7 @@ std::optional<Finding> judge_fan_voltage(const Solved& solved) {
   } else {
     f = judge_start_voltage(solved);
     if (f.verdict == Verdict::pass && at_end < motor.starts.value) {
-      judge_by(f, measure(solved, at_end, "fan.rated.voltage"),
-               {Bound::at_least, AnyQuantity(motor.starts.value), {}});
+      judge_by(f, measure(solved, at_end, "fan.rated.voltage"), {Bound::at_least, AnyQuantity(motor.starts.value), {}});
       f.action =
           "near the end of the charge it may not start again: stop earlier, or recharge before the last light-up";
     }

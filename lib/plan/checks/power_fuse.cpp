@@ -34,6 +34,22 @@ std::string advised(const Solved& solved) {
     return "one larger than the usual small sizes";
   }
 }
+/// A fuse that the short does not open fails, whatever it carries.
+void judge_short(Finding& f, const Solved& solved, Current shorted, Current opens_at) {
+  Finding kept;
+  judge_by(kept, measure(solved, shorted, "supply.fuse"),
+           {Bound::at_least, AnyQuantity(opens_at), AnyQuantity(opens_at)});
+  if (kept.verdict == Verdict::pass) return;
+  f.verdict = kept.verdict;
+  f.value = kept.value;
+  f.limit = kept.limit;
+  f.bound = kept.bound;
+  f.action =
+      "a short at the end of the wires would not open it: " +
+      (fuse_opens(solved, shorted, opens_for_certain())
+           ? "fit " + advised(solved)
+           : "nor any fuse that carries the fan; cells with less resistance, or take the pack off when nobody looks");
+}
 std::optional<Finding> judge_power_fuse(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank)
     return std::nullopt;  // a power bank limits its own current
@@ -55,22 +71,11 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
     return f;
   }
   const Current fuse = rating->value.si * A, shorted = short_behind_leads(s.pack);
-  const AnyQuantity carried(rule.continuous * fuse), opening(opens * fuse);
+  const AnyQuantity carried(rule.continuous * fuse);
   judge_by(f, measure(solved, s.run.most_current, "supply.fuse"), {Bound::at_most, carried, carried});
   if (f.verdict == Verdict::fail)
     f.action = fmt::format("the fuse would blow in use: fit {}, on wires that it protects", advised(solved));
-  Finding kept;
-  judge_by(kept, measure(solved, shorted, "supply.fuse"), {Bound::at_least, opening, opening});
-  if (kept.verdict == Verdict::fail) {
-    f.action = fmt::format("a short at the end of the wires would not open it: {}",
-                           fuse_opens(solved, shorted, opens) ? fmt::format("fit {}", advised(solved))
-                                                              : "no fuse that carries the fan does; cells with less "
-                                                                "resistance, or switch off whenever nobody looks");
-    f.verdict = Verdict::fail;
-    f.value = kept.value;
-    f.limit = kept.limit;
-    f.bound = kept.bound;
-  }
+  judge_short(f, solved, shorted, opens * fuse);
   f.why = fmt::format(
       "at the end of the charge {} flows, {} of the fuse's rating; a short at the end of the wires would carry {} at "
       "first, and {} open it for certain",

@@ -34,9 +34,10 @@ std::optional<Finding> judge_power_fuse_wire(const Solved& solved) {
       percent(rule.share, 2));
   if (f.verdict != Verdict::pass) {
     const auto thick = wire_for(rating);
-    f.action = thick ? fmt::format("on an overload the wire burns before the fuse opens: a smaller fuse, or wires of {}",
-                                   say(solved, *thick, "supply.leads.section"))
-                     : "on an overload the wire burns before the fuse opens: a smaller fuse";
+    f.action = thick
+                   ? fmt::format("on an overload the wire burns before the fuse opens: a smaller fuse, or wires of {}",
+                                 say(solved, *thick, "supply.leads.section"))
+                   : "on an overload the wire burns before the fuse opens: a smaller fuse";
   }
   f.source = rule.source;
   f.standing = rule.standing;

@@ -36,14 +36,14 @@ std::optional<Finding> judge_power_light_ups(const Solved& solved) {
   const auto& wanted = solved.build.want.light_ups_per_charge;
   const double limit = wanted ? *wanted : 1.0;
   Finding f;
-  judge_by(f, {AnyQuantity(static_cast<double>(count)), ""},
-           {Bound::at_least, AnyQuantity(limit), AnyQuantity(limit)});
+  judge_by(f, {AnyQuantity(static_cast<double>(count)), ""}, {Bound::at_least, AnyQuantity(limit), AnyQuantity(limit)});
   f.why = fmt::format("one charge runs the fan for {}: {}; {}", say(solved, s.run.runtime), how_many(solved),
                       wanted ? fmt::format("you want {}", format(limit, "")) : "you named no number");
   if (f.verdict == Verdict::fail)
     f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";
   f.source =
-      "charge drawn through the cells' open-circuit curve behind their resistance, each light-up on what the one before "
+      "charge drawn through the cells' open-circuit curve behind their resistance, each light-up on what the one "
+      "before "
       "it left; no credit for rest";
   f.standing = "derived";
   f.formula = "t_run = integral of dq / I(q); n light-ups, each raised from the charge that is left then";

@@ -21,7 +21,8 @@ std::optional<Finding> judge_power_pass_through(const Solved& solved) {
       "a fresh pack stands at {}, above the {} the step-up is set to: a step-up cannot lower a voltage, even switched "
       "off, so {} reach the fan",
       say(solved, rest), say(solved, step_up.output), say(solved, lifted));
-  if (f.verdict == Verdict::fail) f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
+  if (f.verdict == Verdict::fail)
+    f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
   f.action = "drive the fan from the pack directly, or use fewer cells";
   f.source = "a step-up passes its input through its coil and diode when idle (circuit theory)";
   f.standing = "derived";

@@ -12,13 +12,14 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
   const StepUp& step_up = *s.feed.step_up;
   Finding f;
   // A pack that nothing stops above the least input sinks to it, also one that collapses.
-  const Voltage end = sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
+  const Voltage end =
+      sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
   const AnyQuantity least(in_hand * step_up.input_min);
   judge_by(f, measure(solved, end, "supply.stop_at"),
            {Bound::at_least, least, step_up.runs_away ? std::optional(least) : std::nullopt}, "V");
-  f.why = fmt::format("the pack {} {} when the run ends; this step-up works down to {}, and a stop has its own spread",
-                      end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end),
-                      say(solved, step_up.input_min));
+  f.why =
+      fmt::format("the pack {} {} when the run ends; this step-up works down to {}, and a stop has its own spread",
+                  end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end), say(solved, step_up.input_min));
   if (f.verdict == Verdict::fail) {
     f.why += "; below that its output can rise far above the setting and destroy the fan";
     f.action = "set a cut-out above that voltage, or more cells in series, or another kind of module";
