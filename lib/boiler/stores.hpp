@@ -2,6 +2,7 @@
 #pragma once
 #include "data/metals.hpp"
 #include "quantity/quantity.hpp"
+#include <optional>
 #include <span>
 #include <variant>
 
@@ -32,7 +33,22 @@ struct Barrel {
   double emissivity;
   double bare_share;  // lagging lets this share of a bare barrel's loss through: 1 bare, about 0.5 lagged
 };
-using OutsideLoss = std::variant<ThermalConductance, Barrel>;
+/// Plates as they were measured, bare or under felt: 1/U = 1/h + 1/lagging, and h = bare (rise / at)^power.
+struct Plates {
+  Area surface;  // all of the outside that is as hot as the water
+  HeatTransfer bare;
+  TemperatureRise at;
+  double power;
+  std::optional<HeatTransfer> lagging;  // of the felt alone; nothing: bare
+};
+/// What felt of this thickness lets through: straight in thickness between the measured ones, and on. Nothing for no
+/// thickness. Throws ModelError for one below zero.
+std::optional<HeatTransfer> lagging_lets_through(Length thickness);
+/// Plates that lose `coefficient` for each degree and area at the rise of the bare row. Throws ModelError unless both
+/// are above zero.
+Plates plates_that_lose(Area surface, HeatTransfer coefficient);
+
+using OutsideLoss = std::variant<ThermalConductance, Barrel, Plates>;
 /// Below zero when the room is warmer than the water. Conductance not below zero, barrel's numbers in range, else
 /// ModelError.
 Power outside_loss(const OutsideLoss& loss, Temperature water, Temperature room);

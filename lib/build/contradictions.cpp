@@ -54,6 +54,8 @@ void engine(const part::Engine& engine, Finder& finder) {
 }
 void fan(const part::FanPart& fan, Finder& finder) {
   finder.keep_below("fan.starts_at", fan.starts_at, {"the rated voltage", fan.rated.voltage}, Finder::Equal::allowed);
+  finder.keep_below("fan.rated.voltage", fan.rated.voltage, {"the most that the fan stands", fan.voltage_most},
+                    Finder::Equal::allowed);
   if (!fan.curve) return;
   const Pressure first = fan.curve.points.front().y, last = fan.curve.points.back().y;
   const auto text = [&](Pressure p) { return written(AnyQuantity(p), fan.curve.y_unit); };

@@ -20,6 +20,7 @@ struct Boiler {
   BoilerMetal metal;
   Given<GaugePressure> own_blower_from, working;
   Given<ThermalConductance> heat_loss;
+  Given<Length> lagging;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"water", "water in the boiler when the fire is lit", "420 ml"}, self.water, Limits{"5 ml", "200 l"});
@@ -31,6 +32,8 @@ struct Boiler {
     v({"working", "working pressure, as the gauge shows it", "3.5 bar"}, self.working, Limits{"0.1 bar", "15 bar"});
     v({"heat_loss", "heat lost to the air for each degree above it", "0.40 W/K"}, self.heat_loss,
       Limits{"0 W/K", "200 W/K"});
+    v({"lagging", "felt or the like round the boiler, in place of a measured heat loss; 0 mm: bare", "6 mm", expert},
+      self.lagging, Limits{"0 mm", "100 mm"});
   }
 };
 

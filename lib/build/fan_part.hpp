@@ -45,7 +45,7 @@ struct FanPart {
   FanRating rated;
   Points<VolumeFlow, Pressure> curve;
   Points<Voltage, Rotation> speed_at;
-  Given<Voltage> starts_at;
+  Given<Voltage> starts_at, voltage_most;
   Given<Temperature> gas_limit;
   Given<Mass> mass;
   FanHoles holes;
@@ -61,6 +61,7 @@ struct FanPart {
     v({"speed_at", "measured speeds at some voltages", "[ [7 V, 3100 rpm], [12 V, 5200 rpm] ]", expert}, self.speed_at,
       Limits{"0 V", "80 V"}, Limits{"0 rpm", "80000 rpm"});
     v({"starts_at", "lowest voltage at which it starts by itself", "5 V"}, self.starts_at, Limits{"0.3 V", "60 V"});
+    v({"voltage_most", "most voltage that its sheet allows", "13.8 V"}, self.voltage_most, Limits{"1 V", "80 V"});
     v({"gas_limit", "hottest gas it may draw", "70 degC"}, self.gas_limit, Limits{"20 degC", "600 degC"});
     v({"mount", "on top of the box, or inside it", "outside"}, self.mount, &mount_words);
     v({"mass", "mass of the fan", "45 g"}, self.mass, Limits{"1 g", "20 kg"});

@@ -20,7 +20,7 @@ struct PackPart {
     v({"condition", "how good the cells still are", "good"}, self.condition, &condition_words);
     v({"resistance", "resistance of the whole pack, in place of the table", "0.20 ohm", expert}, self.resistance,
       Limits{"0 ohm", "100 ohm"});
-    v({"contacts", "resistance of holder and plugs together", "60 mohm", expert}, self.contacts,
+    v({"contacts", "resistance of all contacts of holders and plugs together", "250 mohm", expert}, self.contacts,
       Limits{"0 ohm", "10 ohm"});
     v({"charged", "how full it is at the start", "100 %", expert}, self.charged, Limits{"1 %", "100 %"});
     v({"rate_exponent", "Peukert exponent; 1 means the capacity holds at this load", "1.05", expert},
@@ -31,7 +31,7 @@ struct PackPart {
 
 struct StepUpPart {
   Text module;
-  Given<Voltage> output, input_min;
+  Given<Voltage> output, input_min, input_most, output_most;
   Given<Current> input_limit;
   EfficiencyTable efficiency;
   template <class Self, class V>
@@ -41,6 +41,8 @@ struct StepUpPart {
     v({"input_limit", "most current it can draw for long", "0.8 A"}, self.input_limit, Limits{"10 mA", "50 A"});
     v({"input_min", "lowest input at which it still works, measured", "2.5 V"}, self.input_min,
       Limits{"0.3 V", "60 V"});
+    v({"input_most", "most input that it stands", "24 V", expert}, self.input_most, Limits{"1 V", "200 V"});
+    v({"output_most", "most output that it can be set to", "28 V", expert}, self.output_most, Limits{"1 V", "200 V"});
     v({"efficiency", "one share, or points [input voltage, output power, share]", "88 %", expert}, self.efficiency);
   }
 };

@@ -10,6 +10,7 @@ ChemistryRow read_chemistry(const Row& row) {
   ChemistryRow c{.id = row.text("id"),
                  .nominal = row.quantity<Voltage>("nominal"),
                  .end = row.quantity<Voltage>("end"),
+                 .spoilt_below_end = row.yes("spoilt_below_end"),
                  .temperatures = row.list<Temperature>("temperatures"),
                  .capacity_share = row.numbers("capacity_share"),
                  .resistance_factor = row.numbers("resistance_factor"),
@@ -60,6 +61,8 @@ CellRow read_cell(const Row& row) {
             .ocv = curve.list<Voltage>("ocv"),
             .capacity = row.triple<Charge>("capacity"),
             .resistance = row.triple<Resistance>("resistance"),
+            .pulse_resistance = {},
+            .contact = series_resistance(row.text("contact")),
             .resistance_goes_with_size = row.yes("resistance_goes_with_size"),
             .rated_rate = row.number("rated_rate"),
             .rate_exponent = row.triple<double>("rate_exponent"),
@@ -68,6 +71,7 @@ CellRow read_cell(const Row& row) {
             .bank = {},
             .source = row.source(),
             .standing = row.standing()};
+  if (row.has("pulse_resistance")) c.pulse_resistance = row.triple<Resistance>("pulse_resistance");
   if (row.has("bank")) c.bank = read_bank(row.section("bank"));
   return c;
 }

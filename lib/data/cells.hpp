@@ -13,6 +13,7 @@ struct ChemistryRow {
   std::string id;
   Voltage nominal;                        // one cell
   Voltage end;                            // one cell, at a light load: the rated end of discharge
+  bool spoilt_below_end;                  // discharged further it is ruined, or dangerous to charge again
   std::vector<Temperature> temperatures;  // rising
   std::vector<double> capacity_share;     // of that at 20 degC, at each temperature
   std::vector<double> resistance_factor;  // likewise
@@ -39,15 +40,25 @@ struct BankOutput {
   Band<Current> port_limit;
 };
 
+/// Resistances that sit in series with the cells.
+struct SeriesResistanceRow {
+  std::string id;
+  Band<Resistance> resistance;
+  std::string source;
+  std::string standing;
+};
+
 /// One article that users put in series or parallel: a cell, or a block of several cells in one case.
 struct CellRow {
   std::string id;
   ChemistryRow chemistry;
-  int cells_inside;                // 6 in a 12 V lead-acid block, else 1
-  std::vector<double> soc;         // rising, 0 to 1
-  std::vector<Voltage> ocv;        // of ONE cell inside, at rest, at each soc
-  Band<Charge> capacity;           // usual for the size, at the rated current, 20 degC, new
-  Band<Resistance> resistance;     // d.c., sustained, of the whole article, mid charge, 20 degC, new
+  int cells_inside;                                  // 6 in a 12 V lead-acid block, else 1
+  std::vector<double> soc;                           // rising, 0 to 1
+  std::vector<Voltage> ocv;                          // of ONE cell inside, at rest, at each soc
+  Band<Charge> capacity;                             // usual for the size, at the rated current, 20 degC, new
+  Band<Resistance> resistance;                       // d.c., sustained, of the whole article, mid charge, 20 degC, new
+  std::optional<Band<Resistance>> pulse_resistance;  // within a second; nothing: as `resistance`
+  SeriesResistanceRow contact;                       // what holds each of its two ends, usually
   bool resistance_goes_with_size;  // resistance times capacity is what the row knows: scale it to the capacity stated
   double rated_rate;               // current at which capacity is rated, in It (capacity over one hour)
   Band<double> rate_exponent;      // Peukert
@@ -69,17 +80,9 @@ struct ConditionRow {
   std::string standing;
 };
 
-/// Resistances that sit in series with the cells.
-struct SeriesResistanceRow {
-  std::string id;
-  Band<Resistance> resistance;
-  std::string source;
-  std::string standing;
-};
-
 const std::vector<CellRow>& cells();
 const std::vector<ConditionRow>& conditions();
-const std::vector<SeriesResistanceRow>& series_resistances();  // "holder contacts", "protection board", ...
+const std::vector<SeriesResistanceRow>& series_resistances();  // "spring contact", "protection board", ...
 
 /// The row with this id. Throw ModelError that names the id if there is none.
 const CellRow& cell(std::string_view id);

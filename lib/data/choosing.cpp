@@ -19,7 +19,6 @@ const ChoosingRules& choosing_rules() {
                          .time_standing = time.standing(),
                          .near_steam = near.quantity<GaugePressure>("value"),
                          .fan_block = rule("fan mass over its block").quantity<Density>("value"),
-                         .fuse_over_wire = rule("fuse over wire").number("value"),
                          .step_up = rule("step-up mass").quantity<Mass>("value")};
   }();
   return rules;

@@ -10,7 +10,6 @@ struct ChoosingRules {
   std::string time_source, time_standing;
   GaugePressure near_steam;  // where the owner turns the step-up down
   Density fan_block;         // mass of a fan over side by side by depth of its frame, where nobody weighed it
-  double fuse_over_wire;     // most of a fuse's rating over what the wire behind it carries
   Mass step_up;              // of a board that nobody weighed
 };
 const ChoosingRules& choosing_rules();

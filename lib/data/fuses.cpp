@@ -31,4 +31,12 @@ const std::vector<FuseRule>& fuse_rules() {
   }();
   return table;
 }
+
+const FuseOverWire& fuse_over_wire() {
+  static const FuseOverWire row = [] {
+    const Row wire = section("fuses", "wire");
+    return FuseOverWire{.share = wire.number("share"), .source = wire.source(), .standing = wire.standing()};
+  }();
+  return row;
+}
 }  // namespace lumwright::data

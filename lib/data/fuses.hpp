@@ -24,4 +24,12 @@ struct FuseRule {
   std::string standing;
 };
 const std::vector<FuseRule>& fuse_rules();
+
+/// What a fuse may be rated at, for the wire that it protects.
+struct FuseOverWire {
+  double share;  // of what the wire carries
+  std::string source;
+  std::string standing;
+};
+const FuseOverWire& fuse_over_wire();
 }  // namespace lumwright::data

@@ -21,6 +21,7 @@ const std::vector<StepUpRow>& step_ups() {
                      .input_limit = row.optional<Current>("input_limit"),
                      .real_minimum = row.quantity<Voltage>("real_minimum"),
                      .runs_away = row.yes("runs_away"),
+                     .input_most = row.quantity<Voltage>("input_most"),
                      .output_most = row.quantity<Voltage>("output_most"),
                      .hot_spot_per_loss = row.quantity<ThermalResistance>("hot_spot_per_loss"),
                      .hot_spot_limit = row.quantity<Temperature>("hot_spot_limit"),

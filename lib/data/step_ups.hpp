@@ -22,6 +22,7 @@ struct StepUpRow {
   std::optional<Current> input_limit;  // continuous, measured
   Voltage real_minimum;                // input below which boards of this type misbehave, whatever the label says
   bool runs_away;                      // below that the output can rise far above its setting
+  Voltage input_most;                  // what its parts stand
   Voltage output_most;
   ThermalResistance hot_spot_per_loss;
   Temperature hot_spot_limit;

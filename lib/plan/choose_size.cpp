@@ -1,5 +1,4 @@
 #include "build/written.hpp"
-#include "data/choosing.hpp"
 #include "data/fuses.hpp"
 #include "data/wires.hpp"
 #include "plan/check.hpp"
@@ -69,21 +68,12 @@ void size_fuse(Sized& sized, const Stall& stall, Build& build, const Stock& stoc
     return;
   }
 }
-// What a wire of this section carries: that of the listed one below it.
-Current carried(Area section) {
-  Current most = 0.0 * unit::A;
-  for (const data::Ampacity& row : data::ampacities())
-    if (row.section <= 1.07 * section)
-      most = row.current.value;  // 0.34 mm2 is sold as the gauge of 0.324, 0.5 of 0.519
-  return most;
-}
 bool wire_passes(const Build& build, const Stock& stock) {
   const part::LeadsPart& leads = build.supply.leads;
   if (!leads.section) return false;
-  if (build.supply.fuse && *build.supply.fuse > data::choosing_rules().fuse_over_wire * carried(*leads.section))
-    return false;
   const Solved solved = driven(build, stock);
-  return !solved.supply || settled(verdict_of("power.leads", solved));
+  return !solved.supply ||
+         (settled(verdict_of("power.fuse_wire", solved)) && settled(verdict_of("power.leads", solved)));
 }
 void size_wire(Sized& sized, const Stall& stall, Build& build, const Stock& stock) {
   if (stall.own_wire || (!build.supply.leads.section && !build.supply.leads.length)) return;

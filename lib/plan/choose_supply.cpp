@@ -27,7 +27,8 @@ const std::vector<Breaker>& supply_breakers() {
                                            {check_named("power.start"), Loss::pack_too_weak},
                                            {check_named("power.cells"), Loss::pack_too_weak},
                                            {check_named("power.weak_cell"), Loss::cell_reversed},
-                                           {check_named("power.bank"), Loss::pack_too_weak}};
+                                           {check_named("power.bank"), Loss::pack_too_weak},
+                                           {check_named("power.step_up_output"), Loss::step_up_overloaded}};
   return all;
 }
 

@@ -112,8 +112,10 @@ bool step_up_runs_away(const Build& b, const Assessment&) {
   });
 }
 bool fan_over_voltage(const Build& b, const Assessment& a) {
+  if (!b.fan.rated.voltage && !b.fan.voltage_most) return described(b.fan) && described(b.supply);  // nobody knows
   const auto supplied = value<Voltage>(a, "power.fan_voltage");
-  return supplied && b.fan.rated.voltage && *supplied > data::fan_voltage().highest * *b.fan.rated.voltage;
+  const Voltage most = b.fan.voltage_most ? *b.fan.voltage_most : data::fan_voltage().highest * *b.fan.rated.voltage;
+  return supplied && *supplied > most;
 }
 
 constexpr CautionCondition table[] = {
@@ -143,7 +145,8 @@ constexpr CautionCondition table[] = {
     {"unfused_pack", "a pack is described and no fuse", &unfused_pack},
     {"step_up_described", "a step-up is described", &step_up_described},
     {"step_up_runs_away", "the step-up is of a kind whose output runs away at low input", &step_up_runs_away},
-    {"fan_over_voltage", "the supply puts more on the fan than data sheets allow", &fan_over_voltage},
+    {"fan_over_voltage", "the supply puts more on the fan than it stands, or nothing says what that is",
+     &fan_over_voltage},
 };
 }  // namespace
 

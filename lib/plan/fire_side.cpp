@@ -1,6 +1,7 @@
 #include "plan/fire_side.hpp"
 #include "data/fire.hpp"
 #include "data/fuels.hpp"
+#include "data/lagging.hpp"
 #include "fire/burning_bed.hpp"
 #include "fire/heating_value.hpp"
 #include "matter/metal.hpp"
@@ -21,10 +22,16 @@ HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
       MetalMass{&metal("steel"), inputs.known("engine.boiler.metal.steel", m.steel).value_or(0.0 * g)}};
   return heat_capacity(masses);
 }
-ThermalConductance loss_of(const Build& build, Inputs& inputs, Volume water) {
-  if (const auto written = inputs.known("engine.boiler.heat_loss", build.engine.boiler.heat_loss)) return *written;
-  const double litres = in(water, litre);
-  return std::pow(litres, 2.0 / 3.0) * inputs.constant<ThermalConductance>("engine.boiler.loss_at_one_litre");
+OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {
+  const part::Boiler& boiler = build.engine.boiler;
+  if (const auto written = inputs.known("engine.boiler.heat_loss", boiler.heat_loss)) return *written;
+  const Area surface =
+      std::pow(in(water, litre), 2.0 / 3.0) * inputs.constant<Area>("engine.boiler.outside_at_one_litre");
+  const auto lagging = inputs.known("engine.boiler.lagging", boiler.lagging);
+  if (!lagging) return plates_that_lose(surface, inputs.constant<HeatTransfer>("engine.boiler.loss_coefficient"));
+  Plates plates = plates_that_lose(surface, data::bare_loss().coefficient);
+  plates.lagging = lagging_lets_through(*lagging);
+  return plates;
 }
 /// The usual analysis with the ash and the water of this fuel: what burns keeps its proportions.
 data::FuelAnalysis analysis_of(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
@@ -49,9 +56,9 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
       {.fuel = analysis,
-       .net_heat = inputs.otherwise(
-           "fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
-           because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
+       .net_heat =
+           inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
+                            because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},

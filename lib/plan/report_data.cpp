@@ -5,7 +5,7 @@
 
 namespace lumwright {
 namespace {
-constexpr int most_light_ups = 60;
+constexpr std::size_t most_light_ups = 60;
 
 /// What became of a part of the model, told of something that is made from it.
 template <class To, class From, class F>
@@ -44,9 +44,11 @@ WrittenUnits units_of(const Solved& solved) {
 }
 }  // namespace
 
-RepeatedLightUps repeated_light_ups(const SolvedSupply& s, Duration each) {
-  RepeatedLightUps out{.each = each,
-                       .whole = light_ups(s.run.runtime, each),
+RepeatedLightUps repeated_light_ups(const SolvedSupply& s, const SolvedLightUps& lived) {
+  RepeatedLightUps out{.each = lived.first,
+                       .last = lived.last,
+                       .whole = lived.count,
+                       .ends = lived.ends,
                        .first = {},
                        .series = s.run.series,
                        .reason = s.run.reason,
@@ -54,11 +56,14 @@ RepeatedLightUps repeated_light_ups(const SolvedSupply& s, Duration each) {
                        .least_input = std::nullopt};
   if (s.feed.step_up && s.feed.step_up->input_min > 0.0 * V) out.least_input = s.feed.step_up->input_min;
   Sample begins = s.run.start;
-  for (int i = 0; i < std::min(out.whole, most_light_ups); ++i) {
-    const Duration to = std::min((i + 1.0) * each, s.run.runtime);
+  Duration from;
+  for (const Duration& ending : lived.ends) {
+    if (out.first.size() == most_light_ups) break;
+    const Duration to = std::min(ending, s.run.runtime);
     const Sample ends = to < s.run.runtime ? state_after(s.pack, s.feed, s.stop_at, to) : s.run.end;
-    out.first.push_back({.from = static_cast<double>(i) * each, .to = to, .begins = begins, .ends = ends});
+    out.first.push_back({.from = from, .to = to, .begins = begins, .ends = ends});
     begins = ends;
+    from = to;
   }
   return out;
 }
@@ -102,7 +107,7 @@ ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsA
       .raise = made_from<RaiseMarks>(solved.raise, [&](const SolvedRaise& r) { return marks(solved.build, r); }),
       .heat = made_from<HeatBalance>(solved.raise, heat_balance),
       .supply = made_from<RepeatedLightUps>(
-          solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, solved.light_up); }),
+          solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, *solved.light_ups); }),
       .fit = solved.fit};
   if (data.draught) add_curve_bands(*data.draught.value, solved.build, tuning, worlds);
   return data;

@@ -16,22 +16,23 @@ struct RaiseMarks {
   bool wish_written;
 };
 
-/// The pack over one charge: light-ups of one length, each begun where the last one ended, with no credit for the rest
+/// The pack over one charge: light-ups, each begun where the last one ended, with no credit for the rest
 /// between them (10 to 30 % for alkaline cells).
 struct LightUp {
   Duration from, to;  // of the fan's running time
   Sample begins, ends;
 };
 struct RepeatedLightUps {
-  Duration each;
+  Duration each, last;         // how long the first and the last take
   int whole;                   // that one charge gives
+  std::vector<Duration> ends;  // of the whole ones, at most 400
   std::vector<LightUp> first;  // of the whole ones, at most 60
   std::vector<Sample> series;  // to the stop
   StopReason reason;
   std::optional<Voltage> stop_at, least_input;  // least_input: of the step-up
 };
 /// Throws ModelError as the discharge does.
-RepeatedLightUps repeated_light_ups(const SolvedSupply& supply, Duration each);
+RepeatedLightUps repeated_light_ups(const SolvedSupply& supply, const SolvedLightUps& lived);
 
 /// Where the fuel's heat has gone when the fan comes off; the parts add up to `chemical`.
 struct HeatPart {

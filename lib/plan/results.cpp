@@ -92,7 +92,8 @@ void add_power(const Solved& solved, List& list) {
   list.add("power.pack_voltage_end", s.run.end.voltage);
   if (s.run.step_up_efficiency_start) list.add_share("power.step_up_efficiency_start", *s.run.step_up_efficiency_start);
   list.add("power.runtime", s.run.runtime);
-  list.add("power.light_ups_per_charge", static_cast<double>(light_ups(s.run.runtime, solved.light_up)));
+  list.add("power.light_ups_per_charge", static_cast<double>(solved.light_ups->count));
+  if (solved.light_ups->count > 0) list.add("power.light_up_last", solved.light_ups->last, "want.steam_within");
   list.add_share("power.charge_left_share", s.run.charge_left_share);
   list.add_text("power.stop_reason", name(s.run.reason));
   const part::LeadsPart& leads = solved.build.supply.leads;

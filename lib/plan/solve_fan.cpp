@@ -1,3 +1,4 @@
+#include "data/fans.hpp"
 #include "plan/solved.hpp"
 #include <cmath>
 
@@ -13,11 +14,8 @@ std::optional<FanLabel> label_of(const Build& build, Inputs& inputs, Missing& mi
   const part::FanPart& fan = build.fan;
   if (!fan.kind) missing.emplace_back("fan.kind");
   const auto frame = fan.curve ? inputs.known("fan.frame", fan.frame) : needed(inputs, "fan.frame", fan.frame, missing);
-  auto voltage = inputs.known("fan.rated.voltage", fan.rated.voltage);
-  if (!voltage && build.supply.step_up.output)
-    voltage = inputs.otherwise("fan.rated.voltage", fan.rated.voltage, *build.supply.step_up.output.band,
-                               because("what the step-up is set to", "common practice, no source", "practice"));
-  if (!voltage) missing.emplace_back("fan.rated.voltage");
+  // What a step-up is set to says nothing of what the fan behind it stands.
+  const auto voltage = needed(inputs, "fan.rated.voltage", fan.rated.voltage, missing);
   if (!missing.empty()) return std::nullopt;
   return FanLabel{.kind = *fan.kind == "axial" ? FanKind::axial : FanKind::centrifugal,
                   .frame = frame.value_or(0.0 * mm),
@@ -34,6 +32,12 @@ std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
   std::vector<SpeedPoint> points;
   for (const auto& p : fan.speed_at.points) points.push_back({p.x, p.y});
   return points;
+}
+Voltage most_voltage(const part::FanPart& fan, Inputs& inputs, Voltage usual) {
+  const data::FanVoltage& allowed = data::fan_voltage();
+  return inputs.otherwise(
+      "fan.voltage_most", fan.voltage_most, exactly(usual),
+      because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
 }
 }  // namespace
 
@@ -63,8 +67,9 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
           {"fan.curve", "estimated", "", curve.basis().sentence, "data table of usual fans", curve.basis().standing});
     const double stronger = inputs.constant<double>("tuned.fan_pressure");
     if (stronger != 1.0) curve = stretched(curve, {.pressure = stronger, .flow = std::sqrt(stronger)});
-    const MotorLaw motor =
+    MotorLaw motor =
         motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
+    motor.highest = most_voltage(fan, inputs, motor.highest);
     return SolvedFan{
         .label = *label,
         .curve = std::move(curve),

@@ -43,7 +43,8 @@ Control control_of(const Build& build, Inputs& inputs) {
 }
 
 bool has_step_up(const part::StepUpPart& part) {
-  return part.module || part.output || part.efficiency || part.input_limit || part.input_min;
+  return part.module || part.output || part.efficiency || part.input_limit || part.input_min || part.input_most ||
+         part.output_most;
 }
 
 StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<data::StepUpRow>& module) {
@@ -95,15 +96,28 @@ Resistance fuse_of(const Build& build, Inputs& inputs) {
   return fuse ? fuse_resistance(*fuse) : 0.0 * ohm;
 }
 
+/// Two contacts for every cell or block; those of strings side by side share the current.
+Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::CellRow& cell, int series) {
+  if (part.resistance || cell.bank) return 0.0 * ohm;
+  const data::SeriesResistanceRow& row = cell.contact;
+  const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
+  return inputs.otherwise(
+      "supply.pack.contacts", part.contacts,
+      Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
+      because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.source,
+              row.standing));
+}
+
 PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   const part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
+  const int series = inputs.count("supply.pack.series", part.series, 1, "one cell or block");
   const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
   const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
   const Temperature air = inputs.usual("place.air", build.place.air);
   return PackInput{
       .cell = cell,
-      .series = inputs.count("supply.pack.series", part.series, 1, "one cell or block"),
+      .series = series,
       .parallel = part.parallel ? *part.parallel : 1,
       .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
       .capacity_factor =
@@ -120,7 +134,7 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
       .temperature = inputs.otherwise("supply.pack.temperature", part.temperature, exactly(air),
                                       because("as the air", "common practice, no source", "practice")),
       .measured = inputs.known("supply.pack.resistance", part.resistance),
-      .contacts = part.resistance || cell.bank ? 0.0 * ohm : inputs.usual("supply.pack.contacts", part.contacts),
+      .contacts = contacts_of(part, inputs, cell, series),
       .outside = outside,
       .cell_resistance = std::nullopt,
       .weakest = std::nullopt,
@@ -150,11 +164,23 @@ void check_run(const Run& run, std::optional<Voltage> stop) {
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
 SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
 
+// What the step-up stands: as written, else as its kind does.
+void add_limits(SolvedSupply& s, const Build& build, Inputs& inputs) {
+  const part::StepUpPart& part = build.supply.step_up;
+  s.input_limit = inputs.known("supply.step_up.input_limit", part.input_limit);
+  s.input_most = inputs.known("supply.step_up.input_most", part.input_most);
+  s.output_most = inputs.known("supply.step_up.output_most", part.output_most);
+  if (!s.module) return;
+  if (!s.input_limit) s.input_limit = s.module->input_limit;
+  if (!s.input_most) s.input_most = s.module->input_most;
+  if (!s.output_most) s.output_most = s.module->output_most;
+}
+
 void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
   const data::CellRow& cell = s.pack_input.cell;
   s.weakest = condition.weakest.value;
-  if (s.pack_input.series * cell.cells_inside < 2 || cell.cells_inside > 1 || cell.chemistry.reversed_soc.empty())
-    return;
+  const bool matters = !cell.chemistry.reversed_soc.empty() || cell.chemistry.spoilt_below_end;
+  if (s.pack_input.series < 2 || cell.cells_inside > 1 || !matters) return;
   PackInput uneven = s.pack_input;
   uneven.weakest = condition.weakest.value;
   s.with_weak_cell = discharge(make_pack(uneven), s.feed, s.stop_at);
@@ -179,8 +205,6 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const Run run = discharge(pack, feed, stop);
     check_run(run, stop);
-    auto limit = inputs.known("supply.step_up.input_limit", build.supply.step_up.input_limit);
-    if (!limit && module) limit = module->input_limit;
     SolvedSupply solved{.pack_input = input,
                         .pack = pack,
                         .feed = feed,
@@ -190,9 +214,12 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
                         .end = std::nullopt,
                         .leads = leads,
                         .module = module,
-                        .input_limit = limit,
+                        .input_limit = std::nullopt,
+                        .input_most = std::nullopt,
+                        .output_most = std::nullopt,
                         .with_weak_cell = std::nullopt,
                         .weakest = 1.0};
+    add_limits(solved, build, inputs);
     if (run.runtime > 0.0 * s) {
       try {
         solved.end = state_at(feed, run.end);

@@ -1,6 +1,7 @@
 // The solved model that every check looks at: draught, supply and fit, each as far as the description allows.
 #pragma once
 #include "boiler/fill.hpp"
+#include "boiler/light_ups_lived.hpp"
 #include "boiler/raise.hpp"
 #include "build/build.hpp"
 #include "draught/duty.hpp"
@@ -47,8 +48,11 @@ struct SolvedSupply {
   Resistance leads;                // both wires; zero when they are not described
   std::optional<data::StepUpRow> module;
   std::optional<Current> input_limit;
-  std::optional<Run> with_weak_cell;  // for packs of several NiMH cells: one cell weaker than the rest
-  double weakest;                     // its capacity over that of the others
+  std::optional<Voltage> input_most, output_most;  // of the step-up
+  // For packs of several cells that can be driven backwards, or are spoilt when driven too far: one cell weaker than
+  // the rest.
+  std::optional<Run> with_weak_cell;
+  double weakest;  // its capacity over that of the others
 };
 
 struct SolvedDraught {
@@ -81,6 +85,15 @@ struct SolvedRaise {
   Duration within;  // that the owner will wait
 };
 
+/// Light-ups of one charge, one after the other.
+struct SolvedLightUps {
+  int count;
+  Duration first, last;        // how long they take; alike where the fan's voltage is held
+  LightUpsEnd end;             // why there is no further one
+  std::vector<Duration> ends;  // of the fan's running time, of the first ones of them
+};
+constexpr int most_light_ups_kept = 400;
+
 struct Solved {
   const Build& build;
   Inputs inputs;
@@ -91,7 +104,8 @@ struct Solved {
   Outcome<SolvedDraught> draught{};
   Outcome<SolvedFit> fit{};
   Outcome<SolvedRaise> raise{};
-  Outcome<FanUnit> unit{};  // of the build as it stands; worlds do without
+  std::optional<SolvedLightUps> light_ups{};  // with a supply
+  Outcome<FanUnit> unit{};                    // of the build as it stands; worlds do without
   Duration light_up =
       0.0 *
       unit::s;  // one, from cold to own-blower pressure; as long as the owner will wait where the raise is not known
@@ -112,6 +126,8 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
 Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                  const Outcome<SolvedSupply>& supply, const Outcome<SolvedDraught>& draught);
 Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs);
+/// Lives through the light-ups of one charge; nothing without a supply. Everything else must be solved.
+std::optional<SolvedLightUps> solve_light_ups(const Solved& solved);
 /// What the raise of a solved draught is made of. The description must state the water.
 RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& draught, const Outcome<SolvedFan>& fan,
                        const Outcome<SolvedSupply>& supply);

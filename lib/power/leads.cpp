@@ -1,6 +1,8 @@
 #include "power/leads.hpp"
 #include "data/wires.hpp"
+#include "numeric/curve.hpp"
 #include "power/require.hpp"
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -41,12 +43,13 @@ Resistance loop_resistance(LineResistance line, Length run, Temperature t) {
   return 2.0 * run * line * copper_factor(t);
 }
 Current wire_carries(Area section, bool in_a_bundle) {
-  const data::Ampacity* below = nullptr;
-  for (const data::Ampacity& row : data::ampacities())
-    if (section >= 0.995 * row.section) below = &row;  // the listed sections are rounded
-  if (below == nullptr)
-    throw ModelError("wire section " + format(section, "mm2") + " is below the smallest with a known current, " +
-                     format(data::ampacities().front().section, "mm2"));
-  return in_a_bundle ? below->current.low * below->in_a_bundle : below->current.value;
+  require_positive(section, "mm2", "wire section");
+  std::vector<double> x, y;
+  for (const data::Ampacity& row : data::ampacities()) {
+    x.push_back(std::log(in(row.section, mm2)));
+    y.push_back(std::log(in(in_a_bundle ? row.current.low * row.in_a_bundle : row.current.value, A)));
+  }
+  const double at = std::min(std::log(in(section, mm2)), x.back());
+  return std::exp(LinearCurve(x, y)(at)) * A;
 }
 }  // namespace lumwright

@@ -17,6 +17,7 @@ double copper_factor(Temperature t);
 Resistance loop_resistance(LineResistance line, Length run, Temperature t);
 
 /// The current that a single wire carries in free air for 30 K rise; in a bundle or a hot cab the lower value of the
-/// band. That of the next listed section below. Throws ModelError for a section below the smallest.
+/// band. Between the listed sections, and below the smallest, on a power of the section; above the largest that of the
+/// largest. Throws ModelError unless section > 0.
 Current wire_carries(Area section, bool in_a_bundle);
 }  // namespace lumwright

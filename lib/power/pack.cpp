@@ -73,6 +73,13 @@ Resistance article_resistance(const PackInput& in, const TemperatureFactors& col
   const Resistance fresh = in.cell_resistance ? *in.cell_resistance : usual_resistance(in.cell, in.capacity);
   return fresh * in.resistance_factor * cold.resistance;
 }
+/// Of all cells within a second; nothing where no other value is known, or the resistance was measured.
+std::optional<Resistance> cells_at_once(const PackInput& in, const TemperatureFactors& cold) {
+  if (!in.cell.pulse_resistance || in.measured || in.cell_resistance) return std::nullopt;
+  const double size = in.cell.resistance_goes_with_size ? lumwright::in(in.cell.capacity.value, in.capacity) : 1.0;
+  return static_cast<double>(in.series) / in.parallel * in.cell.pulse_resistance->value * size * in.resistance_factor *
+         cold.resistance;
+}
 }  // namespace
 
 Voltage OpenCircuit::at(Charge q) const {
@@ -114,7 +121,9 @@ Pack make_pack(const PackInput& input) {
             .drawn = (1.0 - input.charged) * full,
             .rated_current = input.cell.rated_rate * rated / hour,
             .rate_exponent = input.rate_exponent,
-            .weak = {}};
+            .weak = {},
+            .inside_at_once = cells_at_once(input, cold)};
+  if (pack.inside_at_once) *pack.inside_at_once += input.contacts;
   if (input.weakest) {
     OpenCircuit weak = article_curve(input.cell, *input.weakest * full, true);
     if (!input.cell.chemistry.reversed_soc.empty()) extend_level(weak, full);
@@ -144,7 +153,11 @@ Energy bank_energy(const data::CellRow& bank, Charge label) {
 
 Current short_circuit_current(const Pack& pack) {
   require_positive(pack.inside, "ohm", "resistance of the pack itself");
-  return pack.curve.voltage.front() / pack.inside;
+  return pack.curve.voltage.front() / pack.inside_at_once.value_or(pack.inside);
+}
+Current short_behind_leads(const Pack& pack) {
+  require_positive(pack.inside, "ohm", "resistance of the pack itself");
+  return pack.curve.voltage.front() / pack.resistance_at_once();
 }
 
 Voltage reversal_voltage(int series, Voltage good_cell) {

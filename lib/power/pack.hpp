@@ -33,8 +33,10 @@ struct Pack {
   Current rated_current;
   double rate_exponent;
   std::optional<WeakCell> weak;
+  std::optional<Resistance> inside_at_once{};  // within a second: for a starting fan or a short; nothing: as `inside`
 
   Resistance resistance() const { return inside + outside; }
+  Resistance resistance_at_once() const { return inside_at_once.value_or(inside) + outside; }
 };
 
 /// A set of cells as its owner describes it.
@@ -68,6 +70,8 @@ Energy bank_energy(const data::CellRow& bank, Charge label);
 /// E/R at the terminals of the charged pack: what a short there carries at first. Throws ModelError if the pack has no
 /// resistance of its own (a power bank limits its current instead).
 Current short_circuit_current(const Pack& pack);
+/// The same of a short at the far end, through leads and fuse: what the fuse has to open.
+Current short_behind_leads(const Pack& pack);
 
 /// The pack voltage below which the weakest of `series` cells is driven backwards while the others still hold
 /// `good_cell`: good_cell (series - 1). A rule of the makers of NiMH cells. Throws ModelError for series below 1.

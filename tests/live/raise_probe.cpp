@@ -74,6 +74,11 @@ Json fire(const FireInput& f) {
           {"kindling", si_of(f.kindling.duration)}};
 }
 
+Json outside(const OutsideLoss& loss) {
+  if (const auto* conductance = std::get_if<ThermalConductance>(&loss)) return si_of(*conductance);
+  const auto& plates = std::get<Plates>(loss);
+  return {{"surface", si_of(plates.surface)}, {"bare", si_of(plates.bare)}, {"lagging", si_of(plates.lagging)}};
+}
 Json boiler(const Boiler& b) {
   return {{"water", si_of(b.water)},
           {"metal", si_of(b.metal)},
@@ -83,7 +88,7 @@ Json boiler(const Boiler& b) {
           {"tubes", b.tubes.count},
           {"tube_bore", si_of(b.tubes.bore)},
           {"tube_length", si_of(b.tubes.length)},
-          {"loss", si_of(std::get<ThermalConductance>(b.outside))},
+          {"loss", outside(b.outside)},
           {"heat_factor", b.heat_factor}};
 }
 
@@ -256,6 +261,11 @@ Json probe(const char* file, int runs) {
           {"fan", fan(solved_part(solved.fan, "the fan"))},
           {"battery", battery(solved_part(solved.supply, "the supply"))},
           {"raise", answers(raise)},
+          {"light_ups",
+           {{"count", solved.light_ups->count},
+            {"first", si_of(solved.light_ups->first)},
+            {"last", si_of(solved.light_ups->last)},
+            {"within", solved.build.want.steam_within ? Json(si_of(raise.within)) : Json()}}},
           {"seconds", median_seconds(runs, [&] { lumwright::raise(raise.input); })}};
 }
 }  // namespace

@@ -3,6 +3,7 @@
 #include "power/leads.hpp"
 #include "published.hpp"
 #include "quantity/errors.hpp"
+#include <cmath>
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
@@ -38,10 +39,16 @@ TEST_CASE("drop in both wires") {
   CHECK(1.0 * A * loop_resistance(wire_resistance(0.5 * mm2), 1.0 * m, degC(20.0)) == near(0.0780 * V, 1e-12));
 }
 TEST_CASE("what a wire carries") {
-  CHECK(wire_carries(0.25 * mm2, false) == near(3.5 * A, 1e-12));  // as gauge 24, chassis wiring, from memory
-  CHECK(wire_carries(0.25 * mm2, true) == near(1.75 * A, 1e-12));
-  CHECK(wire_carries(circle(awg_diameter(22)), false) == near(6.0 * A, 1e-12));
-  CHECK_THROWS_AS(wire_carries(0.05 * mm2, false), ModelError);
+  CHECK(wire_carries(0.205 * mm2, false) == near(3.5 * A, 1e-12));  // gauge 24, chassis wiring, from memory
+  CHECK(wire_carries(0.205 * mm2, true) == near(1.75 * A, 1e-12));
+  CHECK(wire_carries(circle(awg_diameter(22)), false) == near(6.0 * A, 5e-3));
+  // 2 A on 0.14 mm2 lets 4.2 A through for up to half an hour, which warms it by 90 K (hand): 30 K at 4.2 / sqrt(3) A
+  CHECK(wire_carries(0.14 * mm2, false) == near(4.2 / std::sqrt(3.0) * A, 0.02));
+  CHECK(wire_carries(0.05 * mm2, false) < 0.65 * wire_carries(0.0804 * mm2, false));  // goes on below the smallest
+  CHECK(wire_carries(0.05 * mm2, false) > 0.55 * wire_carries(0.0804 * mm2, false));
+  CHECK(wire_carries(2.5 * mm2, false) == near(13.0 * A, 1e-12));  // no more than the largest that is known
+  for (double a = 0.02; a < 3.0; a *= 1.1) CHECK(wire_carries(1.1 * a * mm2, false) >= wire_carries(a * mm2, false));
+  CHECK_THROWS_AS(wire_carries(0.0 * mm2, false), ModelError);
 }
 TEST_CASE("fuse for the current at the end of discharge") {
   const data::FuseRule& ul = data::fuse_rules().at(0);

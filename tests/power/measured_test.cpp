@@ -123,5 +123,5 @@ TEST_CASE("alkaline AA at 0.5 A gives what testers found") {
   PackInput input = plain_pack(cell, 1, cell.capacity.value);
   input.rate_exponent = cell.rate_exponent.value;
   const Charge given = discharge(make_pack(input), one_current(0.5 * A), 0.9 * V).runtime * 0.5 * A;
-  CHECK(given == near(1.08 * Ah, 0.25));
+  CHECK(given == near(1.08 * Ah, 0.10));
 }

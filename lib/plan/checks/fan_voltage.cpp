@@ -1,4 +1,6 @@
 #include "plan/check.hpp"
+#include "plan/starting.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -8,33 +10,29 @@ std::optional<Finding> judge_fan_voltage(const Solved& solved) {
   const MotorLaw& motor = *solved.fan->motor;
   const SupplyState& start = solved.supply->start;
   const Voltage at_end = solved.supply->end ? solved.supply->end->fan_voltage : start.fan_voltage;
+  const AnyQuantity most(motor.highest);
   Finding f;
-  f.value = measure(solved, start.fan_voltage, "fan.rated.voltage");
-  f.limit = measure(solved, motor.starts.value, "fan.rated.voltage");
-  f.bound = Bound::at_least;
+  judge_by(f, measure(solved, start.fan_voltage, "fan.rated.voltage"), {Bound::at_most, most, most});
+  if (f.verdict == Verdict::fail) {
+    f.action = "too much voltage: fewer cells, a lower output, or a fan rated for it";
+  } else {
+    f = judge_start_voltage(solved);
+    if (f.verdict == Verdict::pass && at_end < motor.starts.value) {
+      judge_by(f, measure(solved, at_end, "fan.rated.voltage"), {Bound::at_least, AnyQuantity(motor.starts.value), {}});
+      f.action =
+          "near the end of the charge it may not start again: stop earlier, or recharge before the last light-up";
+    }
+  }
   f.source = data::fan_voltage().source;
   f.standing = data::fan_voltage().standing;
   f.why = fmt::format("the fan gets {} from a fresh pack and {} at the end; it starts from about {} and stands {}",
                       say(solved, start.fan_voltage), say(solved, at_end), say(solved, motor.starts.value),
                       say(solved, motor.highest));
-  f.verdict = Verdict::pass;
-  if (start.fan_voltage > motor.highest) {
-    f.verdict = Verdict::watch;
-    f.action = "too much voltage: fewer cells, or a lower output";
-  }
-  if (at_end < motor.starts.value) {
-    f.verdict = Verdict::watch;
-    f.action = "near the end of the charge it may not start again: stop earlier, or recharge before the last light-up";
-  }
-  if (start.fan_voltage < motor.starts.value) {
-    f.verdict = start.fan_voltage < motor.starts.low ? Verdict::fail : Verdict::watch;
-    f.action = "it may not start: more cells, a step-up, or full voltage for half a second before turning down";
-  }
   f.formula = "V_start <= V_fan <= V_highest";
   f.terms = {computed(solved, "V_fan", "at the fan, pack fresh", start.fan_voltage),
              computed(solved, "V_end", "at the fan, end of run", at_end),
              computed(solved, "V_start", "starts from rest", motor.starts.value),
-             computed(solved, "V_highest", "most that sheets allow", motor.highest)};
+             computed(solved, "V_highest", "most that it stands", motor.highest)};
   return f;
 }
 }  // namespace

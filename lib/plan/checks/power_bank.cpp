@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -9,12 +10,12 @@ std::optional<Finding> judge_power_bank(const Solved& solved) {
   const data::BankOutput& bank = *s.pack_input.cell.bank;
   const Current least = std::min(s.run.start.current, s.run.end.current);
   Finding f;
-  f.value = measure(solved, least);
-  f.limit = measure(solved, bank.sleeps_below.high);
-  f.bound = Bound::at_least;
-  f.verdict = s.run.most_current > bank.port_limit.high || least < bank.sleeps_below.low   ? Verdict::fail
-              : s.run.most_current > bank.port_limit.low || least < bank.sleeps_below.high ? Verdict::watch
-                                                                                           : Verdict::pass;
+  judge_by(f, measure(solved, s.run.most_current),
+           {Bound::at_most, AnyQuantity(bank.port_limit.low), AnyQuantity(bank.port_limit.high)});
+  Finding asleep;
+  judge_by(asleep, measure(solved, least),
+           {Bound::at_least, AnyQuantity(bank.sleeps_below.high), AnyQuantity(bank.sleeps_below.low)});
+  if (f.verdict == Verdict::pass || asleep.verdict == Verdict::fail) f = asleep;
   f.why = fmt::format(
       "it is asked for {} to {}; many banks switch themselves off below {} to {}, and give {} to {} at most",
       say(solved, least), say(solved, s.run.most_current), say(solved, bank.sleeps_below.low),

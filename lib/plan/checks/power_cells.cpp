@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -11,9 +12,8 @@ std::optional<Finding> judge_power_cells(const Solved& solved) {
   const double rate = each / one_hour;
   const Band<double>& most = s.pack_input.cell.most_rate;
   Finding f;
-  f.value = measure(solved, each);
-  f.limit = measure(solved, most.value * one_hour);
-  f.verdict = rate > most.high ? Verdict::fail : rate > most.value ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, each),
+           {Bound::at_most, AnyQuantity(most.value * one_hour), AnyQuantity(most.high * one_hour)});
   f.why =
       fmt::format("each cell gives {} at most, {} times its one-hour current; cells of this kind are happy up to {}",
                   say(solved, each), format_number(rate, 2), format_number(most.value, 2));

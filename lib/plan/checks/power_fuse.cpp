@@ -1,5 +1,7 @@
 #include "data/fuses.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -11,41 +13,76 @@ const data::FuseRule& strict_rule() {
     if (rule.continuous < least->continuous) least = &rule;
   return *least;
 }
+/// What a short must carry to open the fuse under every standard.
+double opens_for_certain() {
+  double most = 0.0;
+  for (const data::FuseRule& rule : data::fuse_rules()) most = std::max(most, rule.opens);
+  return most;
+}
+/// The least fuse that carries the load would open on this short.
+bool fuse_opens(const Solved& solved, Current shorted, double opens) {
+  try {
+    return shorted >= opens * fuse_for(solved.supply->run.most_current, strict_rule());
+  } catch (const ModelError&) {
+    return false;
+  }
+}
+std::string advised(const Solved& solved) {
+  try {
+    return say(solved, fuse_for(solved.supply->run.most_current, strict_rule()));
+  } catch (const ModelError&) {
+    return "one larger than the usual small sizes";
+  }
+}
+/// A fuse that the short does not open fails, whatever it carries.
+void judge_short(Finding& f, const Solved& solved, Current shorted, Current opens_at) {
+  Finding kept;
+  judge_by(kept, measure(solved, shorted, "supply.fuse"),
+           {Bound::at_least, AnyQuantity(opens_at), AnyQuantity(opens_at)});
+  if (kept.verdict == Verdict::pass) return;
+  f.verdict = kept.verdict;
+  f.value = kept.value;
+  f.limit = kept.limit;
+  f.bound = kept.bound;
+  f.action =
+      "a short at the end of the wires would not open it: " +
+      (fuse_opens(solved, shorted, opens_for_certain())
+           ? "fit " + advised(solved)
+           : "nor any fuse that carries the fan; cells with less resistance, or take the pack off when nobody looks");
+}
 std::optional<Finding> judge_power_fuse(const Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank)
     return std::nullopt;  // a power bank limits its own current
   const SolvedSupply& s = *solved.supply;
   const data::FuseRule& rule = strict_rule();
+  const double opens = opens_for_certain();
   Finding f;
   f.source = rule.source;
   f.standing = rule.standing;
-  f.formula = "I_most <= continuous share * rating; a short carries E / R";
+  f.formula = "I_most <= continuous share * rating; E / R >= opening multiple * rating";
   f.terms = {computed(solved, "I_most", "most current, end of discharge", s.run.most_current),
-             computed(solved, "share", "that the fuse carries for ever", rule.continuous)};
-  std::string advice;
-  try {
-    advice = say(solved, fuse_for(s.run.most_current, rule));
-  } catch (const ModelError&) {
-    advice = "one larger than the usual small sizes";
-  }
+             computed(solved, "share", "that the fuse carries for ever", rule.continuous),
+             computed(solved, "multiple", "of the rating that opens it for certain", opens)};
   const Input* rating = solved.inputs.find("supply.fuse");
   if (rating == nullptr) {
     f.verdict = Verdict::watch;
     f.why = "no fuse is described";
-    f.action = fmt::format("put a time-lag fuse of {} at the pack's own terminal", advice);
+    f.action = fmt::format("put a time-lag fuse of {} at the pack's own terminal", advised(solved));
     return f;
   }
-  const Current fuse = rating->value.si * A, shorted = short_circuit_current(s.pack);
-  const FuseCheck check = check_fuse({fuse, s.run.most_current, shorted}, rule);
-  f.value = measure(solved, s.run.most_current, "supply.fuse");
-  f.limit = measure(solved, rule.continuous * fuse, "supply.fuse");
-  f.verdict = !check.carries || !check.short_opens ? Verdict::fail : Verdict::pass;
-  f.why = fmt::format("at the end of the charge {} flows, {} of the fuse's rating; a short would carry {} at first",
-                      say(solved, s.run.most_current), percent(check.load_share, 2), say(solved, shorted));
-  if (!check.carries) f.action = fmt::format("the fuse would blow in use: fit {}", advice);
-  if (!check.short_opens) f.action = fmt::format("a short would not open it: fit {}", advice);
+  const Current fuse = rating->value.si * A, shorted = short_behind_leads(s.pack);
+  const AnyQuantity carried(rule.continuous * fuse);
+  judge_by(f, measure(solved, s.run.most_current, "supply.fuse"), {Bound::at_most, carried, carried});
+  if (f.verdict == Verdict::fail)
+    f.action = fmt::format("the fuse would blow in use: fit {}, on wires that it protects", advised(solved));
+  judge_short(f, solved, shorted, opens * fuse);
+  f.why = fmt::format(
+      "at the end of the charge {} flows, {} of the fuse's rating; a short at the end of the wires would carry {} at "
+      "first, and {} open it for certain",
+      say(solved, s.run.most_current), percent(in(s.run.most_current, fuse), 2), say(solved, shorted),
+      say(solved, opens * fuse));
   f.terms.push_back(term(solved, "I_n", "rating of the fuse", "supply.fuse"));
-  f.terms.push_back(computed(solved, "I_sc", "short-circuit current of the charged pack", shorted));
+  f.terms.push_back(computed(solved, "I_sc", "short-circuit current of the charged pack, through the wires", shorted));
   return f;
 }
 }  // namespace

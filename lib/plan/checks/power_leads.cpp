@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -10,9 +11,7 @@ std::optional<Finding> judge_power_leads(const Solved& solved) {
   if (!leads.section && !leads.length) return lacking({"supply.leads.section", "supply.leads.length"});
   const Voltage drop = s.run.most_current * s.leads, allowed = 0.03 * s.run.end.voltage;
   Finding f;
-  f.value = measure(solved, drop);
-  f.limit = measure(solved, allowed);
-  f.verdict = drop <= allowed ? Verdict::pass : Verdict::watch;
+  judge_by(f, measure(solved, drop), {Bound::at_most, AnyQuantity(allowed), {}});
   f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads),
                       say(solved, s.run.most_current), say(solved, drop));
   if (f.verdict != Verdict::pass) f.action = "shorter or thicker wires, or put the step-up at the pack's end";

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -11,28 +12,41 @@ std::vector<Term> working(const Solved& solved, int count) {
           computed(solved, "I_0", "pack current at the start", s.run.start.current),
           computed(solved, "I_1", "pack current at the end", s.run.end.current),
           computed(solved, "t_run", "runtime of one charge", s.run.runtime),
-          computed(solved, "t_each", "one light-up", solved.light_up, "want.steam_within"),
+          computed(solved, "t_1", "the first light-up", solved.light_ups->first, "want.steam_within"),
+          computed(solved, "t_n", "the last light-up", solved.light_ups->last, "want.steam_within"),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
+}
+std::string how_many(const Solved& solved) {
+  const SolvedLightUps& all = *solved.light_ups;
+  const auto time = [&](Duration t) { return say(solved, t, "want.steam_within"); };
+  const std::string first = time(all.first), last = time(all.last);
+  if (all.end == LightUpsEnd::never) return "not even one of them comes to pressure";
+  if (all.count == 0)
+    return all.end == LightUpsEnd::too_slow ? fmt::format("the first takes {}, longer than you will wait", first)
+                                            : fmt::format("less than one of {}", first);
+  std::string out = fmt::format("{} whole light-up{} of {}", all.count, all.count == 1 ? "" : "s", first);
+  if (first != last) out += fmt::format(" at first and {} on what is left at last", last);
+  if (all.end == LightUpsEnd::too_slow) out += ", and the next would take longer than you will wait";
+  return out;
 }
 std::optional<Finding> judge_power_light_ups(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply, "more or better cells, or a fan that asks less");
   const SolvedSupply& s = *solved.supply;
-  const int count = light_ups(s.run.runtime, solved.light_up);
+  const int count = solved.light_ups->count;
   const auto& wanted = solved.build.want.light_ups_per_charge;
   const double limit = wanted ? *wanted : 1.0;
   Finding f;
-  f.value = Measure{AnyQuantity(static_cast<double>(count)), ""};
-  f.limit = Measure{AnyQuantity(limit), ""};
-  f.bound = Bound::at_least;
-  f.verdict = count >= limit ? Verdict::pass : Verdict::fail;
-  f.why = fmt::format("one charge runs the fan for {}, {} whole light-ups of {}; {}", say(solved, s.run.runtime), count,
-                      say(solved, solved.light_up, "want.steam_within"),
+  judge_by(f, {AnyQuantity(static_cast<double>(count)), ""}, {Bound::at_least, AnyQuantity(limit), AnyQuantity(limit)});
+  f.why = fmt::format("one charge runs the fan for {}: {}; {}", say(solved, s.run.runtime), how_many(solved),
                       wanted ? fmt::format("you want {}", format(limit, "")) : "you named no number");
   if (f.verdict == Verdict::fail)
     f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";
-  f.source = "charge drawn through the cells' open-circuit curve behind their resistance; no credit for rest";
+  f.source =
+      "charge drawn through the cells' open-circuit curve behind their resistance, each light-up on what the one "
+      "before "
+      "it left; no credit for rest";
   f.standing = "derived";
-  f.formula = "n = whole part of t_run / t_each, t_run = integral of dq / I(q)";
+  f.formula = "t_run = integral of dq / I(q); n light-ups, each raised from the charge that is left then";
   f.terms = working(solved, count);
   return f;
 }

@@ -1,26 +1,34 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
+#include "power/output_draw.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
 std::optional<Finding> judge_power_pass_through(const Solved& solved) {
-  if (!solved.supply || !solved.supply->feed.step_up || !solved.supply->start.step_up) return std::nullopt;
+  if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
-  if (!s.start.step_up->passes_through) return std::nullopt;
+  const StepUp step_up = *step_up_in_use(s.feed);
+  const Voltage rest = s.run.start.open_circuit, lifted = rest - step_up.passing_drop;  // before the fan turns
+  if (!(lifted > step_up.output)) return std::nullopt;
+  std::optional<Voltage> most = s.output_most;
+  if (solved.fan) most = std::min(most.value_or(solved.fan->motor->highest), solved.fan->motor->highest);
   Finding f;
-  f.value = measure(solved, s.start.step_up->output, "supply.step_up.output");
-  f.limit = measure(solved, s.feed.step_up->output, "supply.step_up.output");
-  f.verdict = Verdict::watch;
+  judge_by(f, measure(solved, lifted, "supply.step_up.output"),
+           {Bound::at_most, AnyQuantity(step_up.output), most ? std::optional(AnyQuantity(*most)) : std::nullopt});
   f.why = fmt::format(
-      "a fresh pack stands at {}, above the {} the step-up is set to: a step-up cannot lower a voltage, it passes it "
-      "on",
-      say(solved, s.run.start.voltage), say(solved, s.feed.step_up->output));
+      "a fresh pack stands at {}, above the {} the step-up is set to: a step-up cannot lower a voltage, even switched "
+      "off, so {} reach the fan",
+      say(solved, rest), say(solved, step_up.output), say(solved, lifted));
+  if (f.verdict == Verdict::fail)
+    f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
   f.action = "drive the fan from the pack directly, or use fewer cells";
   f.source = "a step-up passes its input through its coil and diode when idle (circuit theory)";
   f.standing = "derived";
   f.formula = "V_out >= V_in - diode drop";
-  f.terms = {computed(solved, "V_in", "pack, fresh", s.run.start.voltage),
-             computed(solved, "V_out", "output then", s.start.step_up->output)};
+  f.terms = {computed(solved, "V_in", "pack, fresh and at rest", rest),
+             computed(solved, "V_out", "output then", lifted)};
   return f;
 }
 }  // namespace

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -8,10 +9,7 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
   const double speed = s.end->speed / s.start.speed, pressure = speed * speed;
   Finding f;
-  f.value = Measure{AnyQuantity(pressure), "%"};
-  f.limit = Measure{AnyQuantity(0.7), "%"};
-  f.bound = Bound::at_least;
-  f.verdict = pressure >= 0.7 ? Verdict::pass : Verdict::watch;
+  judge_by(f, {AnyQuantity(pressure), "%"}, {Bound::at_least, AnyQuantity(0.7), {}});
   f.why = fmt::format(
       "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",
       percent(speed, 2), percent(pressure, 2));

@@ -1,5 +1,7 @@
 #include "data/speed_control.hpp"
 #include "plan/check.hpp"
+#include "plan/starting.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -7,15 +9,17 @@ namespace {
 std::optional<Finding> judge_power_start(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const SolvedSupply& s = *solved.supply;
+  if (solved.fan) {
+    Finding volts = judge_start_voltage(solved);
+    if (volts.verdict != Verdict::pass) return volts;
+  }
   const auto& electrics = data::fan_electrics();
   const Power asked = s.run.end.voltage * s.run.end.current;
-  const auto margin = start_margin(s.run.end.open_circuit, s.pack.resistance(), asked, electrics.start_current.value);
+  const auto margin =
+      start_margin(s.run.end.open_circuit, s.pack.resistance_at_once(), asked, electrics.start_current.value);
   if (!margin) return std::nullopt;  // a pack without resistance, such as a power bank
   Finding f;
-  f.value = measure(solved, *margin);
-  f.limit = Measure{AnyQuantity(1.0), ""};
-  f.bound = Bound::at_least;
-  f.verdict = *margin >= 1.5 ? Verdict::pass : *margin >= 1.0 ? Verdict::watch : Verdict::fail;
+  judge_by(f, measure(solved, *margin), {Bound::at_least, AnyQuantity(1.5), AnyQuantity(1.0)});
   f.why = fmt::format(
       "a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that",
       format_number(electrics.start_current.value, 2), format_number(*margin, 2));
@@ -25,7 +29,7 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
   f.standing = electrics.standing;
   f.formula = "margin = (E^2 / 4R) / (k P)";
   f.terms = {computed(solved, "E", "pack at rest, at its lowest", s.run.end.open_circuit),
-             computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance()),
+             computed(solved, "R", "resistance of pack, leads and fuse within a second", s.pack.resistance_at_once()),
              computed(solved, "P", "power drawn when running", asked),
              computed(solved, "k", "starting over running power", electrics.start_current.value)};
   return f;

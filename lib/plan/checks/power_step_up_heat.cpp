@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include "power/step_up.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -15,11 +16,8 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
                         s.module->hot_spot_per_loss};
   const Temperature spot = hot_spot(heat, loss);
   Finding f;
-  f.value = measure(solved, spot, "place.air");
-  f.limit = measure(solved, s.module->hot_spot_limit, "place.air");
-  f.verdict = spot > s.module->hot_spot_limit              ? Verdict::fail
-              : spot > s.module->hot_spot_limit - 15.0 * K ? Verdict::watch
-                                                           : Verdict::pass;
+  judge_by(f, measure(solved, spot, "place.air"),
+           {Bound::at_most, AnyQuantity(s.module->hot_spot_limit - 15.0 * K), AnyQuantity(s.module->hot_spot_limit)});
   f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}",
                       say(solved, loss), say(solved, spot, "place.air"));
   if (f.verdict != Verdict::pass)

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -9,11 +10,8 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
   if (!s.feed.step_up) return std::nullopt;
   if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
   Finding f;
-  f.value = measure(solved, s.run.most_current, "supply.step_up.input_limit");
-  f.limit = measure(solved, *s.input_limit, "supply.step_up.input_limit");
-  f.verdict = s.run.most_current > *s.input_limit         ? Verdict::fail
-              : s.run.most_current > 0.9 * *s.input_limit ? Verdict::watch
-                                                          : Verdict::pass;
+  judge_by(f, measure(solved, s.run.most_current, "supply.step_up.input_limit"),
+           {Bound::at_most, AnyQuantity(0.9 * *s.input_limit), AnyQuantity(*s.input_limit)});
   f.why = fmt::format(
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
       say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));

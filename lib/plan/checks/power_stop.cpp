@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -20,11 +21,13 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const Run& run = solved.supply->run;
   Finding f;
-  f.value = Measure{AnyQuantity(run.charge_left_share), "%"};
-  f.limit = Measure{AnyQuantity(0.25), "%"};
-  const bool wasteful = run.charge_left_share > 0.25,
-             sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
-  f.verdict = wasteful || sudden ? Verdict::watch : Verdict::pass;
+  const bool sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
+  judge_by(f, {AnyQuantity(run.charge_left_share), "%"}, {Bound::at_most, AnyQuantity(0.25), {}});
+  const bool wasteful = f.verdict == Verdict::watch;
+  if (sudden) {  // whatever is left
+    f.verdict = Verdict::watch;
+    f.value = f.limit = std::nullopt;
+  }
   f.why = fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason),
                       say(solved, run.end.voltage), say(solved, run.end.current), percent(run.charge_left_share, 2));
   if (sudden)

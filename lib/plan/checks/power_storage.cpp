@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include "power/cell.hpp"
 #include <fmt/format.h>
 
@@ -12,10 +13,7 @@ std::optional<Finding> judge_power_storage(const Solved& solved) {
   const auto& chemistry = s.pack_input.cell.chemistry;
   const double kept = charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
   Finding f;
-  f.value = Measure{AnyQuantity(kept), "%"};
-  f.limit = Measure{AnyQuantity(0.7), "%"};
-  f.bound = Bound::at_least;
-  f.verdict = kept >= 0.7 ? Verdict::pass : Verdict::watch;
+  judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(0.7), {}});
   f.why = fmt::format("after a month on the shelf about {} of a full charge is left", percent(kept, 2));
   f.action = kept >= 0.9 ? "" : "charge it the day before";
   f.source = chemistry.source;

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -7,16 +8,17 @@ std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
   if (!solved.supply || !solved.supply->with_weak_cell) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
+  if (chemistry.reversed_soc.empty()) return std::nullopt;  // power.over_discharge judges those
   const int cells = s.pack_input.series;
   const Voltage good = chemistry.good_cell_when_weak_one_reverses.value_or(chemistry.nominal),
                 least = reversal_voltage(cells, good);
   const Run& run = *s.with_weak_cell;
   const Duration backwards = run.weak ? run.weak->in_reversal : 0.0 * unit::s;
   Finding f;
-  f.value = measure(solved, run.end.voltage, "supply.stop_at");
-  f.limit = measure(solved, least, "supply.stop_at");
-  f.bound = Bound::at_least;
-  f.verdict = backwards > 60.0 * unit::s ? Verdict::fail : run.end.voltage < least ? Verdict::watch : Verdict::pass;
+  const AnyQuantity long_backwards(60.0 * unit::s);
+  judge_by(f, measure(solved, backwards), {Bound::at_most, long_backwards, long_backwards});
+  if (f.verdict == Verdict::pass)
+    judge_by(f, measure(solved, run.end.voltage, "supply.stop_at"), {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format(
       "with one cell at {} of the others' capacity the run ends at {}; that cell is driven backwards for {}",
       percent(s.weakest, 2), say(solved, run.end.voltage), say(solved, backwards, "", 2));

@@ -29,11 +29,11 @@ Range range_of(const std::vector<Point>& points, const std::vector<Level>& more)
 void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, const AxisUnit& time, bool numbered) {
   const double width = plot.x().at(time(all.each)) - plot.x().at(0.0);
   if (width < 4.0) return;
-  const int every = static_cast<int>(std::ceil(22.0 / width));
-  const auto from = [&](int i) { return time(static_cast<double>(i) * all.each); };
-  for (int i = 0; i < all.whole; i += 2) plot.stripe({from(i), from(i + 1)}, "stripe");
+  const int every = static_cast<int>(std::ceil(22.0 / width)), drawn = static_cast<int>(all.ends.size());
+  const auto from = [&](int i) { return i == 0 ? 0.0 : time(all.ends[static_cast<std::size_t>(i) - 1]); };
+  for (int i = 0; i < drawn; i += 2) plot.stripe({from(i), from(i + 1)}, "stripe");
   if (!numbered) return;
-  for (int i = every - 1; i < all.whole; i += every) {
+  for (int i = every - 1; i < drawn; i += every) {
     const double middle = 0.5 * (plot.x().at(from(i)) + plot.x().at(from(i + 1)));
     figure.words({middle, plot.area().bottom - 6.0}, std::to_string(i + 1), "small", Anchor::middle);
   }
@@ -73,13 +73,17 @@ std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style)
   const RepeatedLightUps& all = *data.supply;
   const std::string each = show(Measure{all.each, data.units.time}, style);
   const std::string why = told(data.assessment, "power.stop_reason", style);
+  const std::string last = show(Measure{all.last, data.units.time}, style);
+  const std::string lengths = each == last     ? each + (all.whole == 1 ? "" : " each")
+                              : all.whole == 2 ? fmt::format("{} and {}", each, last)
+                                               : fmt::format("{} at first and {} at last", each, last);
   if (all.whole == 0)
     return fmt::format("One charge does not last for one light-up of {}: after {}, {}.", each,
                        show(Measure{all.series.back().time}, style), why);
   return fmt::format(
-      "One charge gives {} of {} each; after {} of running, {}. Grey and white stretches are the "
+      "One charge gives {} of {}; after {} of running, {}. Grey and white stretches are the "
       "light-ups, each begun where the last one ended: rest between them is not counted in your favour.",
-      all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), each,
+      all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), lengths,
       show(Measure{all.series.back().time}, style), why);
 }
 std::string supply_described(const ReportData& data, const TextStyle& style) {

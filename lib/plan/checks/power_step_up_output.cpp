@@ -1,0 +1,42 @@
+#include "plan/check.hpp"
+#include "plan/two_limits.hpp"
+#include "power/output_draw.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+void judge_end(Finding& f, const Solved& solved, Voltage at, Voltage most, std::string_view like) {
+  judge_by(f, measure(solved, at, like), {Bound::at_most, AnyQuantity(most), AnyQuantity(most)});
+}
+std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
+  if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
+  const SolvedSupply& s = *solved.supply;
+  if (!s.input_most && !s.output_most) return lacking({"supply.step_up.module", "supply.step_up.output_most"});
+  const Voltage set = s.feed.step_up->output, rest = s.run.start.open_circuit;
+  Finding f;
+  f.verdict = Verdict::pass;
+  if (s.output_most) judge_end(f, solved, set, *s.output_most, "supply.step_up.output");
+  if (f.verdict == Verdict::pass && s.input_most) {
+    Finding input;
+    judge_end(input, solved, rest, *s.input_most, "supply.step_up.output");
+    if (!s.output_most || input.verdict == Verdict::fail) f = input;
+  }
+  f.why = fmt::format("it is set to {}", say(solved, set));
+  if (s.output_most) f.why += fmt::format(" and can be set to {} at most", say(solved, *s.output_most));
+  f.why += fmt::format("; a fresh pack puts {} on its input", say(solved, rest));
+  if (s.input_most) f.why += fmt::format(", which stands {}", say(solved, *s.input_most));
+  if (f.verdict != Verdict::pass)
+    f.action = "another kind of module, a lower setting, or fewer cells: its parts break down above that";
+  f.source = s.module ? s.module->source : "what you stated";
+  f.standing = s.module ? s.module->standing : "measured";
+  f.formula = "V_set <= V_out,most; E <= V_in,most";
+  f.terms = {computed(solved, "V_set", "output as set", set), computed(solved, "E", "pack, fresh and at rest", rest)};
+  return f;
+}
+}  // namespace
+
+Check power_step_up_output() {
+  return {"power.step_up_output", "What the step-up stands", "Is it asked for more volts than its parts stand?", 345,
+          judge_power_step_up_output};
+}
+}  // namespace lumwright
