@@ -113,7 +113,8 @@ std::string curve_lines(const FanTest& test) {
   if (test.frame) out += fmt::format("  frame: {}\n", format(*test.frame, "mm"));
   if (test.thickness) out += fmt::format("  thickness: {}\n", format(*test.thickness, "mm"));
   if (!rated.empty()) out += fmt::format("  rated: {{ {} }}\n", rated);
-  out += fmt::format("  curve: [ {} ]\n", points);
+  out += fmt::format("  curve: [ {} ]\n  curve_from: bench\n  curve_within: {:.0f} %\n", points,
+                     std::clamp(std::ceil(100.0 * test.pressure_within), 1.0, 90.0));
   out += "  # The band holds the whole curve with 95 %:\n" + bands;
   out += fmt::format(
       "# Below half of free air the pressure is within {}. In a tuned file beside the description:\n"
