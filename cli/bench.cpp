@@ -34,9 +34,12 @@ Answer answer(const Options& options, const FanReadings& readings) {
 }  // namespace
 
 Answer bench(const Options& options) {
-  const FanReadings readings = read_fan_readings(read_file(options.file));
+  const Source source = read_file(options.file);
+  const FanReadings readings = read_fan_readings(source);
   try {
     return answer(options, readings);
+  } catch (const ReadingFault& e) {
+    throw InputError(source, {e.fault});
   } catch (const ModelError& e) {
     throw NoAnswer(fmt::format("no curve follows from these readings: {}", e.what()));
   }

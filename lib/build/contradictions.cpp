@@ -56,7 +56,12 @@ void fan(const part::FanPart& fan, Finder& finder) {
   finder.keep_below("fan.starts_at", fan.starts_at, {"the rated voltage", fan.rated.voltage}, Finder::Equal::allowed);
   finder.keep_below("fan.rated.voltage", fan.rated.voltage, {"the most that the fan stands", fan.voltage_most},
                     Finder::Equal::allowed);
-  if (!fan.curve) return;
+  if (!fan.curve) {
+    for (const auto& [key, at] : {std::pair{"fan.curve_from", fan.curve_from ? fan.curve_from.at : Position{}},
+                                  std::pair{"fan.curve_within", fan.curve_within ? fan.curve_within.at : Position{}}})
+      if (at.column > 1) finder.say(key, at, "this needs `fan.curve`, which it speaks of");
+    return;
+  }
   const Pressure first = fan.curve.points.front().y, last = fan.curve.points.back().y;
   const auto text = [&](Pressure p) { return written(AnyQuantity(p), fan.curve.y_unit); };
   if (last > first)

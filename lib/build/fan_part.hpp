@@ -8,11 +8,14 @@ struct FanRating {
   Given<Voltage> voltage;
   Given<Current> current;
   Given<Rotation> speed;
+  Text current_is;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"voltage", "voltage on the label", "12 V"}, self.voltage, Limits{"1 V", "60 V"});
     v({"current", "current on the label, or measured", "0.16 A"}, self.current, Limits{"1 mA", "20 A"});
     v({"speed", "speed at that voltage", "5200 rpm"}, self.speed, Limits{"100 rpm", "60000 rpm"});
+    v({"current_is", "whether that current is what it usually takes, or a maximum", "typical", expert}, self.current_is,
+      &current_words);
   }
 };
 
@@ -44,6 +47,8 @@ struct FanPart {
   Given<Length> frame, thickness;
   FanRating rated;
   Points<VolumeFlow, Pressure> curve;
+  Text curve_from;
+  Given<double> curve_within;
   Points<Voltage, Rotation> speed_at;
   Given<Voltage> starts_at, voltage_most;
   Given<Temperature> gas_limit;
@@ -55,9 +60,12 @@ struct FanPart {
     v({"frame", "side of the frame", "50 mm"}, self.frame, Limits{"10 mm", "500 mm"});
     v({"thickness", "depth of the frame", "20 mm"}, self.thickness, Limits{"3 mm", "300 mm"});
     v.section({"rated", "what the label says", ""}, self.rated);
-    v({"curve", "data sheet: volume flow and static pressure at rated voltage, from shut to free air",
+    v({"curve", "volume flow and static pressure at rated voltage, from shut to free air",
        "[ [0 l/min, 58 Pa], [120 l/min, 44 Pa], [240 l/min, 26 Pa], [390 l/min, 0 Pa] ]"},
       self.curve, Limits{"0 l/min", "20000 l/min"}, Limits{"0 Pa", "20 kPa"});
+    v({"curve_from", "where that curve comes from", "data sheet"}, self.curve_from, &curve_words);
+    v({"curve_within", "how far its pressures may be off either way, in 19 of 20 such curves", "12 %", expert}, self.curve_within,
+      Limits{"0 %", "90 %"});
     v({"speed_at", "measured speeds at some voltages", "[ [7 V, 3100 rpm], [12 V, 5200 rpm] ]", expert}, self.speed_at,
       Limits{"0 V", "80 V"}, Limits{"0 rpm", "80000 rpm"});
     v({"starts_at", "lowest voltage at which it starts by itself", "5 V"}, self.starts_at, Limits{"0.3 V", "60 V"});

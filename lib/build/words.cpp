@@ -1,5 +1,6 @@
 #include "build/words.hpp"
 #include "data/cells.hpp"
+#include "data/fan_label.hpp"
 #include "data/fuels.hpp"
 #include "data/metals.hpp"
 #include "data/step_ups.hpp"
@@ -38,6 +39,12 @@ std::vector<std::string> module_words() {
   return out;
 }
 std::vector<std::string> fan_words() { return {"axial", "centrifugal"}; }
+std::vector<std::string> curve_words() {
+  std::vector<std::string> out;
+  for (const data::CurveSpread& row : data::curve_spreads()) out.push_back(row.id);
+  return out;
+}
+std::vector<std::string> current_words() { return {"typical", "maximum"}; }
 std::vector<std::string> mount_words() { return {"outside", "inside"}; }
 std::vector<std::string> shape_words() { return {"round", "square"}; }
 std::vector<std::string> yes_words() { return {"yes", "no"}; }

@@ -10,6 +10,8 @@ std::vector<std::string> cell_words();
 std::vector<std::string> condition_words();
 std::vector<std::string> module_words();
 std::vector<std::string> fan_words();
+std::vector<std::string> curve_words();
+std::vector<std::string> current_words();
 std::vector<std::string> mount_words();
 std::vector<std::string> shape_words();
 std::vector<std::string> yes_words();

@@ -30,19 +30,12 @@ FanShape read_shape(const Row& row) {
   if (shape.flow.size() != shape.pressure.size()) throw std::logic_error("fans.yaml: a shape with odd lists");
   return shape;
 }
-FanTipSpeed read_tip_speed(const Row& row) {
-  return {.depth = read_depth(row),
-          .wheel_share = row.number("wheel_share"),
-          .psi = row.band<double>("psi"),
-          .phi = row.band<double>("phi"),
-          .source = row.source(),
-          .standing = row.standing()};
-}
 FanCredibility read_credibility(const Row& row) {
   return {.kind = read_kind(row),
           .psi = row.band<double>("psi"),
           .phi = row.band<double>("phi"),
           .psi_reject = row.number("psi_reject"),
+          .wheel_share = row.number("wheel_share"),
           .source = row.source(),
           .standing = row.standing()};
 }
@@ -107,16 +100,13 @@ const FanShape& fan_shape(FanKind kind, Length thickness) {
   static const std::vector<FanShape> all = read_all("fans", "shapes", read_shape);
   return for_depth(all, kind, thickness);
 }
-const FanTipSpeed& fan_tip_speed(FanKind kind, Length thickness) {
-  static const std::vector<FanTipSpeed> all = read_all("fans", "tip_speed", read_tip_speed);
-  return for_depth(all, kind, thickness);
-}
 const FanCredibility& fan_credibility(FanKind kind) {
   static const std::vector<FanCredibility> all = read_all("fans", "credible", read_credibility);
   for (const FanCredibility& row : all)
     if (row.kind == kind) return row;
   throw std::logic_error("fans.yaml: a kind without limits");
 }
+double fan_wheel_share(FanKind kind) { return fan_credibility(kind).wheel_share; }
 const FanStall* fan_stall(FanKind kind) {
   static const std::vector<FanStall> all = read_all("fans", "stall", read_stall);
   for (const FanStall& row : all)

@@ -25,20 +25,14 @@ struct FanShape {
   std::string source;
   std::string standing;
 };
-/// Coefficients on the wheel's tip speed u = pi D n, with D = wheel_share * frame.
-struct FanTipSpeed {
-  FanDepth depth;
-  double wheel_share;
-  Band<double> psi;  // shut-off pressure / (1.2 kg/m3 u^2 / 2)
-  Band<double> phi;  // free-air flow / (pi/4 D^2 u)
-  std::string source;
-  std::string standing;
-};
+/// Coefficients on the wheel's tip speed u = pi D n, with D = wheel_share * frame: psi = shut-off pressure / (1.2 kg/m3
+/// u^2 / 2), phi = free-air flow / (pi/4 D^2 u).
 struct FanCredibility {
   FanKind kind;
   Band<double> psi;  // usual range; its middle means nothing
   Band<double> phi;
   double psi_reject;
+  double wheel_share;
   std::string source;
   std::string standing;
 };
@@ -93,8 +87,8 @@ struct GenericFan {
 
 /// The row for a kind and depth of frame. Throws ModelError for a depth that is not in the table (0 to 200 mm).
 const FanShape& fan_shape(FanKind kind, Length thickness);
-const FanTipSpeed& fan_tip_speed(FanKind kind, Length thickness);
 const FanCredibility& fan_credibility(FanKind kind);
+double fan_wheel_share(FanKind kind);  // diameter of the wheel over the side of the frame
 /// Null for a kind that does not stall.
 const FanStall* fan_stall(FanKind kind);
 const FanTolerance& fan_tolerance();

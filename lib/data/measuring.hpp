@@ -2,6 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lumwright::data {
@@ -18,4 +19,7 @@ const std::vector<MeasuringMethod>& measuring_methods();
 
 /// One method by id. Throws std::logic_error for an id that the table lacks.
 const MeasuringMethod& measuring_method(const std::string& id);
+/// How far what was measured with workshop means may be off either way, over its value, where no spread is written.
+/// Throws std::logic_error for a key that the table lacks.
+double measuring_share(std::string_view key);
 }  // namespace lumwright::data

@@ -82,17 +82,20 @@ BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscos
 }
 
 Pressure bed_drop(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity) {
-  return ergun(through(bed, flow, density, viscosity));
+  require_above_zero("factor on the resistance of the bed", bed.resistance);
+  return bed.resistance * ergun(through(bed, flow, density, viscosity));
 }
 
 MassFlow bed_flow(const Bed& bed, Pressure drop, Density density, Viscosity viscosity) {
   require_not_negative("pressure drop of the bed", drop);
+  require_above_zero("factor on the resistance of the bed", bed.resistance);
+  const Pressure bare = drop / bed.resistance;
   // drop = viscous x + inertial x^2, with x in units of any flow; the root in the form that does not cancel
   const MassFlow one = 1.0 * g_per_s;
   const BedFlow at_one = through(bed, one, density, viscosity);
   const Pressure viscous = packed(at_one, [](double) { return ergun_viscous; });
   const Pressure inertial = packed(at_one, [](double rem) { return ergun_inertial * rem; });
-  return 2.0 * drop / (viscous + root<2>(viscous * viscous + 4.0 * inertial * drop)) * one;
+  return 2.0 * bare / (viscous + root<2>(viscous * viscous + 4.0 * inertial * bare)) * one;
 }
 
 Pressure bed_lifting_pressure(const Bed& bed, Density piece) {
@@ -120,7 +123,11 @@ double packed_voidage(const PackedBox& packed) {
   const double ratio = packed.box / packed.particle;
   require_within("box width over lump size", ratio, {1.5, 50.0});
   require_within("sphericity", packed.sphericity, {0.42, 1.0});
-  const double wall = ratio + 0.1226;
-  return 0.1504 + 0.2024 / packed.sphericity + 1.0814 / (wall * wall);
+  return 0.1504 + 0.2024 / packed.sphericity + wall_voidage(ratio);
+}
+
+double wall_voidage(double across) {
+  require_above_zero("box width over lump size", across);
+  return 1.0814 / std::pow(across + 0.1226, 2);
 }
 }  // namespace lumwright

@@ -34,6 +34,7 @@ struct Bed {
   double voidage;
   Length depth;
   Area grate;
+  double resistance = 1.0;  // factor on Ergun's drop: what his constants leave open
 };
 /// The flow in `bed` when `flow` passes it at one gas state.
 BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity);
@@ -61,5 +62,7 @@ struct PackedBox {
   Length box;
   double sphericity;
 };
+/// Its part that the wall brings, by the widths of lumps that go across the box; above zero, else ModelError.
+double wall_voidage(double across);
 double packed_voidage(const PackedBox& packed);
 }  // namespace lumwright

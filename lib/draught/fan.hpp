@@ -30,14 +30,20 @@ FanPoint similar(FanPoint point, FanSimilarity ratio);
 /// Ratio of the power at the shaft, rho n^3 D^5; not of the electrical power.
 double shaft_power_ratio(FanSimilarity ratio);
 
-/// Where a curve comes from, best first.
-enum class CurveOrigin { data_sheet, generic_table, tip_speed };
+/// Where a curve comes from: points that are given, by what is said of them; or worked out from the label, or from kind
+/// and size alone.
+enum class CurveOrigin { data_sheet, bench, not_said, label, guess };
 struct CurveBasis {
   CurveOrigin origin;
   std::string sentence;   // for the reader: what was used, and how far it can be trusted
   std::string standing;   // as in the data tables
   Band<double> pressure;  // factor on every pressure: 1 with its spread
   Band<double> flow;      // factor on every flow
+  // What is left of both where the speed and the power are drawn by themselves; the flow goes with the pressure's factor
+  // to the power of `together`, times its own. With tails, ten of a hundred lie beyond each end of a band.
+  Band<double> pressure_left{1.0, 1.0, 1.0}, flow_left{1.0, 1.0, 1.0};
+  double together = 0.5;
+  bool tails = false;
 };
 
 /// Static pressure against flow at one speed and 1.2 kg/m3. Monotone cubic through the points (straight pieces under

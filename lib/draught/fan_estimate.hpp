@@ -1,48 +1,39 @@
-// The curve of a fan from what is at hand: its data sheet, its label, or only its size; and whether a claim is
+// The curve of a fan from what is at hand: points that are given, its label, or only its size; and whether a claim is
 // credible.
 #pragma once
 #include "draught/fan.hpp"
+#include "draught/fan_label.hpp"
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace lumwright {
-/// What can be read off the fan.
-struct FanLabel {
-  FanKind kind;
-  Length frame;
-  std::optional<Length> thickness;
-  Voltage rated_voltage;
-  std::optional<Current> rated_current;
-  std::optional<Rotation> rated_speed;
-};
-
 struct FanSheet {
   FanKind kind;
   Rotation speed;  // at which the points hold
   std::vector<FanPoint> points;
+  std::optional<Length> thickness{};  // chooses the shape where only the two ends are given; 20 mm without it
+  std::string from{};                 // a row of data::curve_spreads(); empty: not said
+  std::optional<double> within{};     // its pressures are not further off than this in 19 of 20
 };
-/// Curve from a data sheet's points, with the usual tolerance of sheets. Throws ModelError as FanCurve does.
+/// Whether the points are no more than the two ends, between which the usual shape of the kind is drawn.
+bool only_ends(const std::vector<FanPoint>& points);
+/// Curve through given points, with the spread of where they come from. Throws ModelError as FanCurve does.
 FanCurve curve_from_sheet(const FanSheet& sheet);
 
-/// Curve from the label: by tip speed if the speed is known, else from the table of usual fans. Throws ModelError for
-/// sizes that are not above zero and, without a speed, for a frame that no usual fan comes near.
+/// Curve from the label by the laws of data/fan_label.yaml, with the usual shape between its ends. `taken` is what
+/// stands in where the label is silent.
+FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken);
 FanCurve curve_from_label(const FanLabel& label);
 
-/// psi and phi of usual fans on the wheel's tip speed (data::fan_tip_speed), with the usual shape between the two ends.
-/// Pressure +-30 %, flow +-30 % for axial fans, wider for blowers. `rated_speed` must be there.
-FanCurve curve_from_tip_speed(const FanLabel& label);
-
-/// The usual fan nearest to the label in frame, then depth, then power (so that a strong fan is told from a weak one by
-/// its current); null if no frame of this kind is within 40 %.
-const data::GenericFan* nearest_generic(const FanLabel& label);
-/// Its curve at its own speed; for another frame carried over at the same tip speed, which fan makers keep to.
+/// The curve of a usual row at its own speed; for another frame carried over at the same tip speed, which fan makers
+/// keep to.
 FanCurve curve_from_generic(const data::GenericFan& fan, Length frame);
 
 /// The two ends of a stated curve.
 struct FanClaim {
   FanKind kind;
   Length frame;
-  std::optional<Length> thickness;
   Rotation speed;
   Pressure shut_off;
   VolumeFlow free_air;
@@ -54,7 +45,7 @@ struct FanCoefficients {
   double phi;  // free-air flow over pi/4 D^2 u
   Credibility verdict;
 };
-/// Judged by data::fan_credibility: not credible above psi 0.9 (axial) or 2.5 (blower). All sizes above zero, else
-/// ModelError.
+/// Judged by data::fan_credibility: not credible above psi 0.9 (axial) or 4 (blower, whose printed speed is that of free
+/// air). All sizes above zero, else ModelError.
 FanCoefficients coefficients(const FanClaim& claim);
 }  // namespace lumwright

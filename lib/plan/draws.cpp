@@ -2,6 +2,7 @@
 #include "data/spreads.hpp"
 #include "numeric/statistics.hpp"
 #include "plan/worlds.hpp"
+#include <algorithm>
 #include <cmath>
 
 namespace lumwright {
@@ -21,6 +22,10 @@ bool is_drawn(std::string_view key, const Input& input) { return input.low < inp
 
 double drawn_from(const Input& input, std::string_view key, double u) {
   const double low = input.low, high = input.high, peak = input.value.si;
+  if (input.tails) {
+    const double score = std::clamp(normal_score(u), -3.0, 3.0) / normal_score(0.9);
+    return peak * std::exp(score * (score < 0.0 ? std::log(peak / low) : std::log(high / peak)));
+  }
   if (data::shape_of(key, word(input.origin)) == data::Shape::uniform) return low + u * (high - low);
   const double before = (peak - low) / (high - low);
   if (u < before) return low + std::sqrt(u * (high - low) * (peak - low));

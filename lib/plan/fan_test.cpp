@@ -55,7 +55,8 @@ FanTest fan_test(const FanReadings& readings) {
   const Setting s(readings);
   FanTest test{.name = readings.name ? *readings.name : readings.file,
                .kind = s.kind,
-               .thickness = s.thickness,
+               .kind_given = static_cast<bool>(readings.fan.kind),
+               .thickness = readings.fan.thickness ? std::optional(*readings.fan.thickness) : std::nullopt,
                .frame = s.frame,
                .voltage = s.voltage,
                .speed = s.speed,
@@ -74,14 +75,18 @@ FanTest fan_test(const FanReadings& readings) {
     test.points.push_back(tested_point(s, readings.readings[i], i + 1));
     if (test.points.back().left_out.empty()) fan.points.push_back(test.points.back().point);
   }
+  refuse_slipped_speeds(s, test.points);
+  refuse_rising(s, test.points);
   fan.common = common_errors(s, test.points, test.shared);
   try {
     test.fit = fit_fan_curve(fan);
   } catch (const ModelError& e) {
     refuse(test, e.what());
   }
+  refuse_unfinite(s, test);
   test.curve = points_of(test.fit);
   test.pressure_within = worst_share(test.fit);
+  refuse_unwritable(s, test);
   test.warnings = warnings(s, test, fan);
   return test;
 }
@@ -103,11 +108,13 @@ std::string curve_lines(const FanTest& test) {
   if (test.current) add("current", format(*test.current, "A"));
   if (test.speed) add("speed", format(*test.speed, "rpm", 4));
   std::string out = "# From a shop-made fan test; static pressure at 1.2 kg/m3.\nfan:\n";
-  out += fmt::format("  kind: {}\n", data::name(test.kind));
+  out += fmt::format("  {}kind: {}{}\n", test.kind_given ? "" : "# ", data::name(test.kind),
+                     test.kind_given ? "" : "   # was not given: write what it is");
   if (test.frame) out += fmt::format("  frame: {}\n", format(*test.frame, "mm"));
-  out += fmt::format("  thickness: {}\n", format(test.thickness, "mm"));
+  if (test.thickness) out += fmt::format("  thickness: {}\n", format(*test.thickness, "mm"));
   if (!rated.empty()) out += fmt::format("  rated: {{ {} }}\n", rated);
-  out += fmt::format("  curve: [ {} ]\n", points);
+  out += fmt::format("  curve: [ {} ]\n  curve_from: bench\n  curve_within: {:.0f} %\n", points,
+                     std::clamp(std::ceil(100.0 * test.pressure_within), 1.0, 90.0));
   out += "  # The band holds the whole curve with 95 %:\n" + bands;
   out += fmt::format(
       "# Below half of free air the pressure is within {}. In a tuned file beside the description:\n"

@@ -5,11 +5,18 @@
 #include "draught/lid_meter.hpp"
 #include "draught/test_box.hpp"
 #include "plan/assessment.hpp"
+#include "quantity/errors.hpp"
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace lumwright {
+/// A reading that no fan can have given, or that no description would take; with its place in the file.
+struct ReadingFault : ModelError {
+  explicit ReadingFault(Fault at_fault) : ModelError(at_fault.message), fault(std::move(at_fault)) {}
+  Fault fault;
+};
+
 /// One reading and what became of it.
 struct TestedPoint {
   std::size_t number;                  // in the file, from 1
@@ -36,7 +43,8 @@ struct SharedError {
 struct FanTest {
   std::string name;  // of the fan, or of the file
   FanKind kind;
-  Length thickness;
+  bool kind_given;
+  std::optional<Length> thickness;  // as given
   std::optional<Length> frame;
   std::optional<Voltage> voltage;  // at which the curve holds
   std::optional<Rotation> speed;   // at which it holds, where it is known
@@ -51,11 +59,12 @@ struct FanTest {
   std::vector<Assumed> assumed;
 };
 
-/// Works out the test. Throws ModelError where no curve follows from the readings, with what was wrong with them.
+/// Works out the test. Throws ReadingFault for a reading that cannot be, ModelError where no curve follows from the
+/// readings, with what was wrong with them.
 FanTest fan_test(const FanReadings& readings);
 
 /// The lines of a description: `fan:` with its rated values and its curve, the band behind `#`, and what a tuned file
-/// would say of the curve's spread. Reads back as part of a description.
+/// would say of the curve's spread. Reads back as part of a description; says nothing that the readings do not.
 std::string curve_lines(const FanTest& test);
 
 /// Those that apply to the making and running of a test box.

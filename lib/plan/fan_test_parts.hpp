@@ -36,6 +36,12 @@ SpeedRatio speed_ratio(const Setting& setting, const part::FanTestReading& readi
 TestedPoint tested_point(const Setting& setting, const part::FanTestReading& reading, std::size_t number);
 std::vector<CommonError> common_errors(const Setting& setting, const std::vector<TestedPoint>& points,
                                        std::vector<SharedError>& shared);
+/// Each throws ReadingFault. By the speed it had, a reading was carried further than the laws go; the largest flow has
+/// the highest pressure; numbers that are none came out; a description would not take the lines.
+void refuse_slipped_speeds(const Setting& setting, const std::vector<TestedPoint>& points);
+void refuse_rising(const Setting& setting, const std::vector<TestedPoint>& points);
+void refuse_unfinite(const Setting& setting, const FanTest& test);
+void refuse_unwritable(const Setting& setting, const FanTest& test);
 /// Of the finished test.
 std::vector<FanTestWarning> warnings(const Setting& setting, const FanTest& test, const TestedFan& fitted);
 

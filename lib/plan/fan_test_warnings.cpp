@@ -155,7 +155,6 @@ class Warner {
     if (!s_.frame || !s_.speed) return;
     const FanCoefficients c = coefficients({.kind = s_.kind,
                                             .frame = *s_.frame,
-                                            .thickness = s_.thickness,
                                             .speed = *s_.speed,
                                             .shut_off = test_.fit.shut_off.value,
                                             .free_air = test_.fit.free_air.value});

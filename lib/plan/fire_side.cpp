@@ -68,7 +68,8 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
            because("grate, depth and heap density of this fuel", row.source, row.standing)),
        .bed_capacity = glow.specific_heat.value,
-       .glow = glow.temperature.value,
+       .glow = inputs.otherwise("gas.glow", Given<Temperature>{}, glow.temperature,
+                                because("glow of the bed", glow.source, glow.standing)),
        .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),
                     .duration = inputs.usual("fuel.kindling", fuel.kindling)},
        .air = inputs.usual("place.air", build.place.air)});

@@ -20,6 +20,7 @@ struct Input {
   double low, high;  // SI
   std::string unit;
   Origin origin;
+  bool tails = false;  // ten of a hundred lie below `low` and ten above `high`, in a normal law of the logarithm
 };
 
 /// A note on an assumed value whose key, value and band are filled in by Inputs.
@@ -58,6 +59,14 @@ class Inputs {
     using T = QuantityTraits<Q>;
     return from_si<Q>(
         assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed}, std::move(note)));
+  }
+  /// The same for a factor or a value above zero whose band leaves out ten of a hundred at each end.
+  template <class Q>
+  Q scattered(std::string_view key, const Given<Q>& given, const Band<Q>& band, Assumed note) {
+    if (given) return from_si<Q>(written(key, given));
+    using T = QuantityTraits<Q>;
+    return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed, true},
+                             std::move(note)));
   }
   std::string usual(std::string_view key, const Text& given);
   int count(std::string_view key, const Count& given, int otherwise, std::string_view why);

@@ -56,6 +56,13 @@ void add_draught(const Solved& solved, List& list) {
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);
 }
+/// As it is without an engine: at rated voltage, 1.2 kg/m3.
+void add_fan(const Solved& solved, List& list) {
+  if (!solved.fan) return;
+  const part::FanPart& fan = solved.build.fan;
+  list.put("fan.shut_off_pressure", Measure{solved.fan->curve.shut_off(), fan.curve.y_unit});
+  list.put("fan.free_air_flow", Measure{solved.fan->curve.free_air(), fan.curve.x_unit});
+}
 void add_fire(const Solved& solved, List& list) {
   if (!solved.draught) return;
   const SolvedDraught& d = *solved.draught;
@@ -113,6 +120,7 @@ void add_fit(const Solved& solved, List& list) {
 std::vector<Result> results_of(const Solved& solved) {
   List list(solved);
   add_draught(solved, list);
+  add_fan(solved, list);
   add_raise(solved, list);
   add_fire(solved, list);
   add_power(solved, list);

@@ -11,6 +11,13 @@
 namespace lumwright {
 namespace {
 using Missing = std::vector<std::string>;
+/// Lumps lie looser along a wall, by the more the fewer of them go across the box: the upper end of the band allows it.
+Band<double> in_a_box(const data::FuelRow& row, const Input* lump, Area grate) {
+  Band<double> voidage = row.voidage;
+  const double across = root<2>(grate) / (lump->value.si * m);
+  voidage.high = std::min(voidage.high + wall_voidage(across), 0.8);
+  return voidage;
+}
 std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::optional<Density>& piece) {
   const part::Fuel& fuel = build.fuel;
   const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
@@ -19,10 +26,11 @@ std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::o
                                           because("usual for this fuel", row.source, row.standing)),
              .sphericity = inputs.otherwise("fuel.sphericity", fuel.sphericity, row.sphericity,
                                             because("shape of this fuel", row.source, row.standing)),
-             .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, row.voidage,
+             .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
                                          because("gaps in a bed of this fuel", row.source, row.standing)),
              .depth = inputs.usual("fuel.bed", fuel.bed),
-             .grate = grate};
+             .grate = grate,
+             .resistance = inputs.constant<double>("gas.bed_resistance")};
 }
 
 void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::optional<Density>& piece, Missing& missing) {
@@ -85,9 +93,8 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
              height = inputs.known("adapter.box.height", box.height);
   if (diameter && height) {
     const Length frame = fan && fan->label.frame > 0.0 * mm ? fan->label.frame : *diameter;
-    const double wheel =
-        fan ? data::fan_tip_speed(fan->label.kind, fan->label.thickness.value_or(20.0 * mm)).wheel_share : 0.95;
-    const Length taken = fan && fan->inside ? fan->label.thickness.value_or(0.0 * mm) : 0.0 * mm;
+    const double wheel = data::fan_wheel_share(fan ? fan->label.kind : FanKind::axial);
+    const Length taken = fan && fan->inside ? fan->thickness.value() : 0.0 * mm;
     const Length distance = std::max(*height - taken, 0.1 * *height);
     const Area skin =
         std::numbers::pi * *diameter * *height + 2.0 * circle(*diameter) - circle(std::min(frame, *diameter));

@@ -24,10 +24,6 @@ std::optional<FanLabel> label_of(const Build& build, Inputs& inputs, Missing& mi
                   .rated_current = inputs.known("fan.rated.current", fan.rated.current),
                   .rated_speed = inputs.known("fan.rated.speed", fan.rated.speed)};
 }
-FanCurve curve_of(const part::FanPart& fan, const FanLabel& label, Rotation speed) {
-  if (fan.curve) return curve_from_sheet({label.kind, speed, sheet_points(fan)});
-  return curve_from_label(label);
-}
 std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
   std::vector<SpeedPoint> points;
   for (const auto& p : fan.speed_at.points) points.push_back({p.x, p.y});
@@ -39,45 +35,139 @@ Voltage most_voltage(const part::FanPart& fan, Inputs& inputs, Voltage usual) {
       "fan.voltage_most", fan.voltage_most, exactly(usual),
       because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
 }
+
+/// Label, what stands in for what it does not say, and the curve.
+class FanSolver {
+ public:
+  FanSolver(const Build& build, Inputs& inputs, const FanLabel& label)
+      : fan_(build.fan), load_(static_cast<bool>(build.load.power)), inputs_(inputs), label_(label) {}
+  SolvedFan solve() {
+    inside_ = inputs_.usual("fan.mount", fan_.mount) == "inside";
+    const bool only_two = fan_.curve && only_ends(sheet_points(fan_));
+    thickness_ = label_.thickness;
+    if (sized() && (!fan_.curve || (only_two && label_.kind == FanKind::axial) || inside_)) take_thickness();
+    if (!fan_.curve) {
+      if (label_.rated_current && !label_.rated_speed)
+        label_.current_is_most = inputs_.usual("fan.rated.current_is", fan_.rated.current_is) == "maximum";
+      taken_.thickness = thickness_.value();
+    } else if (sized()) {
+      taken_.thickness = thickness_.value_or(depth_by_size(label_).value);  // of nothing but the usual current and speed
+    }
+    take_current();
+    take_speed();
+    FanCurve curve = curve_with_spread();
+    MotorLaw motor = motor_of();
+    motor.highest = most_voltage(fan_, inputs_, motor.highest);
+    const data::FanGasLimit& limits = data::fan_gas_limit();
+    return SolvedFan{
+        .label = label_,
+        .thickness = thickness_,
+        .curve = std::move(curve),
+        .motor = motor,
+        .current = current_,
+        .gas_limit = inputs_.otherwise("fan.gas_limit", fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
+                                       because("usual limit of small fans", limits.source, limits.standing)),
+        .inside = inside_};
+  }
+
+ private:
+  bool sized() const { return label_.frame > 0.0 * mm; }
+  void take_thickness() {
+    const data::FanDepthGuess& usual = data::usual_depth(label_.kind, label_.frame);
+    thickness_ = inputs_.otherwise("fan.thickness", fan_.thickness, depth_by_size(label_),
+                                   because("usual depth of such a frame", usual.source, usual.standing));
+  }
+  void take_current() {
+    if (label_.rated_current) {
+      taken_.current = *label_.rated_current;
+      const bool most = fan_.rated.current_is && *fan_.rated.current_is == "maximum";
+      current_ = *label_.rated_current / (most ? data::current_most_over_usual() : 1.0);
+    } else if (sized() && (!fan_.curve || !load_)) {
+      const data::FanLaw& law = data::fan_law("axial power");
+      taken_.current = inputs_.scattered("fan.rated.current", fan_.rated.current,
+                                         current_by_size(label_, taken_.thickness),
+                                         because("as fans of this size take", law.source, law.standing));
+      current_ = taken_.current;
+    }
+  }
+  void take_speed() {
+    if (label_.rated_speed) {
+      taken_.speed = *label_.rated_speed;
+    } else if (fan_.curve) {  // only ratios of speed enter
+      const bool known = sized() && current_;
+      const Rotation usual = known ? speed_by_power(label_, taken_.thickness, taken_.current).value : 4000.0 * rpm;
+      taken_.speed = inputs_.otherwise("fan.rated.speed", fan_.rated.speed, exactly(usual),
+                                       because("any value: the curve is given", "similarity laws", "derived"));
+    } else {
+      const data::FanLaw& law = data::fan_law("axial speed");
+      taken_.speed = inputs_.scattered("fan.rated.speed", fan_.rated.speed,
+                                       speed_by_power(label_, taken_.thickness, taken_.current),
+                                       because("by size and power", law.source, law.standing));
+    }
+  }
+  FanCurve curve_as_told() {
+    if (!fan_.curve) {
+      FanCurve curve = curve_from_label(label_, taken_);
+      inputs_.note({"fan.curve", "estimated", "", curve.basis().sentence, "printed rows of small fans",
+                    curve.basis().standing});
+      return curve;
+    }
+    if (!fan_.curve_from)
+      inputs_.note({"fan.curve_from", "data sheet", "", "not said; as good as one", "common practice, no source",
+                    "practice"});
+    return curve_from_sheet({.kind = label_.kind,
+                             .speed = taken_.speed,
+                             .points = sheet_points(fan_),
+                             .thickness = thickness_,
+                             .from = fan_.curve_from ? *fan_.curve_from : std::string(),
+                             .within = inputs_.known("fan.curve_within", fan_.curve_within)});
+  }
+  double factor(std::string_view key, const Band<double>& band, bool tails, const CurveBasis& basis) {
+    const Assumed why = because("spread of the curve", basis.sentence, basis.standing);
+    return tails ? inputs_.scattered(key, Given<double>{}, band, why) : inputs_.otherwise(key, {}, band, why);
+  }
+  FanCurve curve_with_spread() {
+    const FanCurve curve = curve_as_told();
+    const CurveBasis& basis = curve.basis();
+    const double pressure = factor("tuned.fan_pressure", basis.pressure_left, basis.tails, basis);
+    double flow = std::pow(pressure, basis.together);
+    if (basis.flow_left.low < basis.flow_left.high)
+      flow *= factor("fan.flow_factor", basis.flow_left, basis.tails, basis);
+    if (pressure == 1.0 && flow == 1.0) return curve;
+    return stretched(curve, {.pressure = pressure, .flow = flow});
+  }
+  MotorLaw motor_of() {
+    const data::FanVoltage& usual = data::fan_voltage();
+    const auto starts = inputs_.known("fan.starts_at", fan_.starts_at);
+    if (!starts)
+      inputs_.note({"fan.starts_at", format(usual.starts.value * label_.rated_voltage, "V"),
+                    format(usual.starts.low * label_.rated_voltage, "V") + " .. " +
+                        format(usual.starts.high * label_.rated_voltage, "V"),
+                    "usual share of the rated voltage", usual.source, usual.standing});
+    std::optional<double> zero;
+    if (!fan_.speed_at)
+      zero = inputs_.otherwise("fan.zero_speed", Given<double>{}, usual.zero_speed,
+                               because("share of the rated voltage at which its speed, carried on straight, is nothing",
+                                       usual.source, usual.standing));
+    return motor_law({label_.rated_voltage, taken_.speed, starts, measured_speeds(fan_)}, zero);
+  }
+
+  const part::FanPart& fan_;
+  bool load_;
+  Inputs& inputs_;
+  FanLabel label_;
+  FilledLabel taken_{};
+  std::optional<Length> thickness_{};
+  std::optional<Current> current_{};
+  bool inside_ = false;
+};
 }  // namespace
 
 Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
   return attempt<SolvedFan>([&](Missing& missing) -> std::optional<SolvedFan> {
-    const part::FanPart& fan = build.fan;
     const auto label = label_of(build, inputs, missing);
     if (!label) return std::nullopt;
-    const data::GenericFan* generic = label->frame > 0.0 * mm ? nearest_generic(*label) : nullptr;
-    Rotation speed = label->rated_speed.value_or(0.0 * rpm);
-    if (!label->rated_speed && generic)
-      speed = inputs.otherwise(
-          "fan.rated.speed", fan.rated.speed, exactly(generic->rated_speed),
-          because("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
-    else if (!label->rated_speed)  // only ratios of speed enter where a data sheet gives the curve
-      speed = inputs.otherwise("fan.rated.speed", fan.rated.speed, exactly(4000.0 * rpm),
-                               because("any value: the curve is given", "similarity laws", "derived"));
-    std::optional<Current> current = label->rated_current;
-    if (!current && !build.load.power && generic)
-      current = inputs.otherwise(
-          "fan.rated.current", fan.rated.current, exactly(generic->rated_current),
-          because("as a usual fan of this size (" + generic->id + ")", generic->source, generic->standing));
-    const data::FanGasLimit& limits = data::fan_gas_limit();
-    FanCurve curve = curve_of(fan, *label, speed);
-    if (curve.basis().origin != CurveOrigin::data_sheet)
-      inputs.note(
-          {"fan.curve", "estimated", "", curve.basis().sentence, "data table of usual fans", curve.basis().standing});
-    const double stronger = inputs.constant<double>("tuned.fan_pressure");
-    if (stronger != 1.0) curve = stretched(curve, {.pressure = stronger, .flow = std::sqrt(stronger)});
-    MotorLaw motor =
-        motor_law({label->rated_voltage, speed, inputs.known("fan.starts_at", fan.starts_at), measured_speeds(fan)});
-    motor.highest = most_voltage(fan, inputs, motor.highest);
-    return SolvedFan{
-        .label = *label,
-        .curve = std::move(curve),
-        .motor = motor,
-        .current = current,
-        .gas_limit = inputs.otherwise("fan.gas_limit", fan.gas_limit, {limits.watch, limits.watch, limits.stop},
-                                      because("usual limit of small fans", limits.source, limits.standing)),
-        .inside = inputs.usual("fan.mount", fan.mount) == "inside"};
+    return FanSolver(build, inputs, *label).solve();
   });
 }
 }  // namespace lumwright

@@ -29,7 +29,8 @@ struct Outcome {
 };
 
 struct SolvedFan {
-  FanLabel label;
+  FanLabel label;                   // as printed
+  std::optional<Length> thickness;  // as printed, or taken where something asks for it
   FanCurve curve;
   std::optional<MotorLaw> motor;   // nothing without a rated voltage and speed
   std::optional<Current> current;  // rated

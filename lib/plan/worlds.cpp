@@ -21,6 +21,18 @@ void widen(Given<Length>& size, Given<Length>& within, const char* method) {
   within = {};
 }
 
+/// A share that was measured but written without a spread is as good as a workshop's measuring of it.
+template <class Q>
+void blur(Given<Q>& given, const char* key) {
+  if (!given || given.has_spread) return;
+  using T = QuantityTraits<Q>;
+  double by = data::measuring_share(key) * T::to_si(given.band->value);
+  if constexpr (std::is_same_v<Q, double>) by = std::min(by, 0.5 * (1.0 - *given));  // shares stay below all of it
+  given.band->low = T::from_si(T::to_si(given.band->value) - by);
+  given.band->high = T::from_si(T::to_si(given.band->value) + by);
+  given.has_spread = true;
+}
+
 class Trial {
  public:
   Trial(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked)
@@ -95,6 +107,9 @@ class Trial {
 Build with_measuring_spread(const Build& build) {
   Build wider = build;
   widen(wider.engine.chimney.bore, wider.engine.chimney.measured_within, "caliper_inside");
+  blur(wider.engine.leakage.past_bed, "engine.leakage.past_bed");
+  blur(wider.engine.leakage.smokebox, "engine.leakage.smokebox");
+  blur(wider.fuel.bed, "fuel.bed");
   widen(wider.adapter.tube.outside, wider.adapter.tube.measured_within, "micrometer");
   return wider;
 }

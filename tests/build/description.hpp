@@ -33,8 +33,10 @@ fan:
   kind: axial
   frame: 50 mm
   thickness: 20 mm
-  rated: { voltage: 12 V, current: 0.16 A, speed: 5200 rpm }
+  rated: { voltage: 12 V, current: 0.16 A, speed: 5200 rpm, current_is: typical }
   curve: [ [0 l/min, 58 Pa], [120 l/min, 44 Pa], [240 l/min, 26 Pa], [390 l/min, 0 Pa] ]
+  curve_from: data sheet
+  curve_within: 12 %
   speed_at: [ [7 V, 3100 rpm], [12 V, 5200 rpm] ]
   starts_at: 5 V
   gas_limit: 158 degF

@@ -137,7 +137,6 @@ TEST_CASE("tip-speed coefficients of a published 40x20 fan") {
   // hand: u = pi 0.038 m 8000/60 = 15.92 m/s; psi = 65.7 / (0.6 u^2) = 65.7/152.0; phi on the disc of 38 mm
   const FanCoefficients c = coefficients({.kind = FanKind::axial,
                                           .frame = 40.0 * mm,
-                                          .thickness = 20.0 * mm,
                                           .speed = 8000.0 * rpm,
                                           .shut_off = 65.7 * Pa,
                                           .free_air = 0.225 * m3_per_min});
@@ -148,14 +147,16 @@ TEST_CASE("tip-speed coefficients of a published 40x20 fan") {
 }
 
 TEST_CASE("a claim above what a wheel of that speed can hold is not believed") {
-  // A published sheet of a 75x30 blower claims 274 Pa at 4000 rpm: psi about 3.1, where small scrolls reach 2.2.
+  // A published sheet of a 75x30 blower claims 274 Pa at 4000 rpm: psi about 3.1. The speed is that of free air; shut, the
+  // wheel speeds up, and the claim is possible.
   FanClaim claim{.kind = FanKind::centrifugal,
                  .frame = 75.0 * mm,
-                 .thickness = 30.0 * mm,
                  .speed = 4000.0 * rpm,
                  .shut_off = 274.0 * Pa,
                  .free_air = 7.7 * litre_per_s};
   CHECK(coefficients(claim).psi == near(3.1, 0.05 / 3.1));
+  CHECK(coefficients(claim).verdict == Credibility::unusual);
+  claim.shut_off = 360.0 * Pa;  // psi 4.1
   CHECK(coefficients(claim).verdict == Credibility::not_credible);
   claim.shut_off = 130.0 * Pa;
   CHECK(coefficients(claim).verdict == Credibility::usual);
@@ -168,62 +169,16 @@ TEST_CASE("a claim above what a wheel of that speed can hold is not believed") {
   CHECK(coefficients(claim).verdict == Credibility::not_credible);
 }
 
-TEST_CASE("published fans lie within the estimate from their label") {
-  // Ends of published data sheets. The estimate is +-30 %, and must hold for each.
-  for (const data::GenericFan& fan : data::generic_fans()) {
-    if (fan.standing != "secondary") continue;
-    CAPTURE(fan.id);
-    const FanCurve guess = curve_from_label({.kind = fan.kind,
-                                             .frame = fan.frame,
-                                             .thickness = fan.thickness,
-                                             .rated_voltage = fan.rated_voltage,
-                                             .rated_current = fan.rated_current,
-                                             .rated_speed = fan.rated_speed});
-    CHECK(guess.basis().origin == CurveOrigin::tip_speed);
-    CHECK(fan.shut_off >= guess.basis().pressure.low * guess.shut_off());
-    CHECK(fan.shut_off <= guess.basis().pressure.high * guess.shut_off());
-    CHECK(fan.free_air >= guess.basis().flow.low * guess.free_air());
-    CHECK(fan.free_air <= guess.basis().flow.high * guess.free_air());
-  }
-}
-
 TEST_CASE("every usual fan passes its own test of credibility") {
   for (const data::GenericFan& fan : data::generic_fans()) {
     CAPTURE(fan.id);
     CHECK(coefficients({.kind = fan.kind,
                         .frame = fan.frame,
-                        .thickness = fan.thickness,
                         .speed = fan.rated_speed,
                         .shut_off = fan.shut_off,
                         .free_air = fan.free_air})
               .verdict == Credibility::usual);
   }
-}
-
-TEST_CASE("a fan without a speed is taken from the table by size and current") {
-  FanLabel label{.kind = FanKind::axial,
-                 .frame = 40.0 * mm,
-                 .thickness = 20.0 * mm,
-                 .rated_voltage = 12.0 * V,
-                 .rated_current = 0.12 * A,
-                 .rated_speed = std::nullopt};
-  const auto id = [](const FanLabel& l) {
-    const data::GenericFan* fan = nearest_generic(l);
-    return fan ? fan->id : std::string("none");
-  };
-  CHECK(id(label) == "axial 40x20");
-  label.rated_current = 0.25 * A;
-  CHECK(id(label) == "axial 40x20 fast");
-  label.rated_voltage = 24.0 * V;
-  label.rated_current = 0.05 * A;  // the same power as 0.1 A at 12 V
-  CHECK(id(label) == "axial 40x20");
-  label.kind = FanKind::centrifugal;
-  CHECK(id(label) == "blower 50x15");
-  label.frame = 200.0 * mm;
-  CHECK(id(label) == "none");
-  CHECK_THROWS_WITH_AS(curve_from_label(label),
-                       "no usual centrifugal fan comes near a frame of 200 mm; its speed or its curve is needed",
-                       ModelError);
 }
 
 TEST_CASE("a usual fan carried to another frame keeps its tip speed") {

@@ -238,3 +238,63 @@ TEST_CASE("cautions of the bench") {
   CHECK(cautions[0].id == "moving-blades");
   CHECK(cautions[1].id == "sharp-edges");
 }
+
+namespace {
+/// The fault that a test of these readings ends in; without a message where it ends in none.
+Fault fault_of(const std::string& text) {
+  try {
+    static_cast<void>(tested(text));
+  } catch (const ReadingFault& e) {
+    return e.fault;
+  }
+  return {};
+}
+}  // namespace
+
+TEST_CASE("a reading that cannot be is named, and no number that is none leaves the bench") {
+  // a speed with a slipped decimal point once came out as -nan in the table
+  const Fault slipped = fault_of(
+      "readings:\n- { depression: 21.72 mmH2O, plate: 0 mm }\n"
+      "- { depression: 18.36 mmH2O, plate: 0 mm, speed: 80000 rpm }\n"
+      "- { depression: 14.34 mmH2O, plate: 0 mm, voltage: 5.85 V, speed: 217.81 rpm }\n"
+      "- { depression: 5.86 mmH2O, plate: 17.27 mm }\n");
+  CHECK(slipped.message.find("3. of the list: ") == 0);
+  CHECK(slipped.key == "readings.speed");
+  CHECK(slipped.at.line == 4);
+  const Fault rising = fault_of(readings_text(good_box, row(0, 4.0) + row(8, 5.0) + row(20, 6.0)));
+  CHECK(rising.message.find("3. of the list: ") == 0);
+  CHECK(rising.key == "readings.depression");
+  // more than a description takes: 20 kPa, by speeds that the laws still carry
+  const Fault strong = fault_of(readings_text(good_box,
+                                              row(0, 1900.0, ", speed: 2000 rpm") + row(8, 900, ", speed: 2000 rpm") +
+                                                  row(20, 100, ", speed: 2000 rpm"),
+                                              ", speed: 6000 rpm"));
+  CHECK(strong.message.find("1. of the list: ") == 0);
+  CHECK(strong.message.find("fan.curve") != std::string::npos);
+}
+
+TEST_CASE("lines hold what was given and no more, and a description takes them") {
+  const std::string rows = "readings:\n" + good_rows;
+  const std::string silent = curve_lines(tested(rows));
+  CHECK(silent.find("thickness") == std::string::npos);
+  CHECK(silent.find("\n  kind") == std::string::npos);
+  CHECK_NOTHROW(read_build({"lines.yaml", silent}));
+  const std::string told = curve_lines(tested("fan: { kind: axial, thickness: 15 mm }\n" + rows));
+  CHECK(told.find("thickness: 15.0 mm") != std::string::npos);
+  CHECK(told.find("\n  kind: axial") != std::string::npos);
+  // whatever random readings come to: a fault, no curve, or lines that read back
+  Noise noise(7);
+  for (int trial = 0; trial < 60; ++trial) {
+    std::string text = "readings:\n";
+    for (int i = 0; i < 4; ++i)
+      text += row(i * 12.0 * noise.uniform(), std::pow(10.0, 3.3 * noise.uniform()),
+                  fmt::format(", speed: {:.0f} rpm", std::pow(10.0, 2.5 + 2.3 * noise.uniform())));
+    try {
+      const FanTest test = tested(text);
+      CHECK_NOTHROW(read_build({"lines.yaml", curve_lines(test)}));
+      for (const CurveBandPoint& p : test.fit.curve) CHECK(std::isfinite(in(p.high - p.low, Pa)));
+    } catch (const ModelError&) {
+    } catch (const InputError&) {
+    }
+  }
+}

@@ -1,8 +1,34 @@
 #include "plan/check.hpp"
 #include <fmt/format.h>
+#include <stdexcept>
 
 namespace lumwright {
 namespace {
+std::string where_from(CurveOrigin origin) {
+  switch (origin) {
+    case CurveOrigin::data_sheet:
+      return "its curve is from a data sheet";
+    case CurveOrigin::bench:
+      return "its curve was measured on a bench";
+    case CurveOrigin::not_said:
+      return "its curve was given, and `fan.curve_from` does not say where it comes from";
+    case CurveOrigin::label:
+      return "its curve is worked out from its label";
+    case CurveOrigin::guess:
+      return "its curve is a guess";
+  }
+  throw std::logic_error("a curve from nowhere");
+}
+std::string what_to_measure(const SolvedFan& fan, bool given) {
+  const std::string box =
+      "hold the fan over a box with a U-tube and read the suction with the box shut; give the points as `fan.curve`, "
+      "with `curve_from: bench`";
+  if (fan.label.rated_speed || given) return "measure it: " + box;
+  return "measure its speed first and write `fan.rated.speed`: that alone brings the pressure from a factor of 1.7 "
+         "either way to 1.2. With a lamp that flashes at a known rate (one mark on the hub must stand still, and not at "
+         "twice the rate), by the pitch of the blades' sound (turns a second times blades), or with a tachometer. Then "
+         "measure the curve: " + box;
+}
 std::optional<Finding> judge_fan_curve(const Solved& solved) {
   if (solved.draught && solved.draught->measured && !solved.fan) return std::nullopt;
   if (!solved.fan) return unsolved(solved.fan);
@@ -10,16 +36,13 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
   Finding f;
   f.source = fan.curve.basis().sentence;
   f.standing = fan.curve.basis().standing;
-  const bool sheet = fan.curve.basis().origin == CurveOrigin::data_sheet;
-  f.verdict = sheet ? Verdict::pass : Verdict::watch;
-  f.why =
-      sheet ? "its curve is from a data sheet" : "its curve is an estimate: the pressure may be a third off either way";
-  if (!sheet)
-    f.action =
-        "measure it: hold the fan over a box with a U-tube and read the suction with the box shut; give the points as "
-        "fan.curve";
+  const CurveOrigin origin = fan.curve.basis().origin;
+  const bool believed = origin != CurveOrigin::label && origin != CurveOrigin::guess;
+  f.verdict = believed ? Verdict::pass : Verdict::watch;
+  f.why = where_from(origin);
+  if (!believed) f.action = what_to_measure(fan, static_cast<bool>(solved.build.fan.curve));
   if (fan.label.frame <= 0.0 * mm || !fan.label.rated_speed) return f;
-  const FanCoefficients c = coefficients({fan.label.kind, fan.label.frame, fan.label.thickness, *fan.label.rated_speed,
+  const FanCoefficients c = coefficients({fan.label.kind, fan.label.frame, *fan.label.rated_speed,
                                           fan.curve.shut_off(), fan.curve.free_air()});
   const data::FanCredibility& usual = data::fan_credibility(fan.label.kind);
   f.value = measure(solved, c.psi);
@@ -42,8 +65,11 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
     f.action = "check the data sheet's units and the speed, or measure the shut-off pressure";
   } else if (c.verdict == Credibility::unusual) {
     f.verdict = Verdict::watch;
-    f.why += fmt::format("; its coefficients (pressure {}, flow {}) lie outside what fans of this kind usually reach",
-                         format_number(c.psi), format_number(c.phi));
+    f.why += fmt::format("; its coefficients (pressure {}, flow {}) lie outside what fans of this kind usually reach{}",
+                         format_number(c.psi), format_number(c.phi),
+                         fan.label.kind == FanKind::centrifugal && c.psi > usual.psi.high
+                             ? ", which is possible: shut, such a wheel speeds up beyond its printed speed"
+                             : "");
     if (f.action.empty()) f.action = "check the data sheet's units and the speed";
   }
   return f;
