@@ -102,7 +102,7 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::trace) trace_options(raw, out);
   out.untuned = raw.untuned;
   if (command == Command::check || command == Command::explain || command == Command::report ||
-      command == Command::choose)
+      command == Command::choose || command == Command::draw || command == Command::sheet)
     out.samples = whole("--samples", raw.samples, 1000000);
   out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;

@@ -53,12 +53,27 @@ void add_agreement(Result& result, const Worlds& worlds) {
 }
 
 std::string of_hundred(double share) { return fmt::format("{} of 100 worlds", std::lround(100.0 * share)); }
+/// Counts what passes and what is to be watched apart; a pass as described that is to be watched in more than one world
+/// of ten is to be watched.
+void add_watches(Finding& finding, const WorldCheck& column) {
+  const auto watched = std::count(column.fails.begin(), column.fails.end(), 2),
+             passed = std::count(column.fails.begin(), column.fails.end(), 0);
+  if (watched == 0) return;
+  if (finding.verdict == Verdict::watch && watched == std::ssize(column.fails)) return;  // nothing to count apart
+  const auto all = static_cast<double>(column.fails.size());
+  finding.why += fmt::format("; it passes in {}, is to watch in {} of {} worlds", passed, watched, column.fails.size());
+  if (finding.verdict != Verdict::pass || static_cast<double>(passed) / all >= at_least_to_pass) return;
+  finding.verdict = Verdict::watch;
+  if (finding.action.empty())
+    finding.action = "keep more in hand, or measure what widens the answer (see what to measure next)";
+}
 void add_share(Finding& finding, const Worlds& worlds) {
   const WorldCheck* column = find_column(worlds.checks, finding.id);
   if (column == nullptr || finding.verdict == Verdict::unknown) return;
   const auto failing = std::count(column->fails.begin(), column->fails.end(), 1);
   const double share = 1.0 - static_cast<double>(failing) / static_cast<double>(worlds.count);
   finding.holds = share;
+  add_watches(finding, *column);
   if (finding.verdict == Verdict::fail || share >= at_least_to_pass) return;
   if (share < at_least_to_watch) {
     finding.verdict = Verdict::fail;

@@ -10,6 +10,17 @@
 
 namespace lumwright {
 namespace {
+/// As WorldCheck keeps it; where judging costs too much, what is to be watched is not counted.
+char how(const Check& check, const Solved& solved) {
+  if (check.holds != nullptr) return fails(check, solved) ? 1 : 0;
+  try {
+    const auto finding = check.judge(solved);
+    if (!finding) return 0;
+    return finding->verdict == Verdict::fail ? 1 : finding->verdict == Verdict::watch ? 2 : 0;
+  } catch (const ModelError&) {
+    return 1;
+  }
+}
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();  // stays inside: every reader filters it
 
 void widen(Given<Length>& size, Given<Length>& within, const char* method) {
@@ -83,7 +94,7 @@ class Trial {
       if (const Input* input = solved.inputs.find(column.key)) column.si[world] = input->value.si;
     for (const Result& result : results_of(solved)) keep(world, result);
     for (std::size_t i = 0; i < checks_.size(); ++i)
-      out_.checks[i].fails[world] = static_cast<char>(fails(*checks_[i], solved));
+      out_.checks[i].fails[world] = how(*checks_[i], solved);
   }
   void keep(std::size_t world, const Result& result) {
     if (const auto* measure = std::get_if<Measure>(&result.value)) {

@@ -30,7 +30,7 @@ struct WorldWords {
 };
 struct WorldCheck {
   std::string key;  // its id
-  std::vector<char> fails;
+  std::vector<char> fails;  // 1: it fails there; 2: it is to be watched there
 };
 struct Worlds {
   std::size_t count;

@@ -1,3 +1,4 @@
+#include "plan/two_limits.hpp"
 #include "plan/worlds.hpp"
 #include "describe.hpp"
 #include "near.hpp"
@@ -110,6 +111,24 @@ TEST_CASE("shares decide verdicts: under nine of ten is to watch, under half fai
   const Finding never = judged(bore(-0.20, -0.05));
   CHECK(never.verdict == Verdict::fail);
   CHECK(*never.holds < 0.05);
+}
+TEST_CASE("two limits: on one it is kept, a hair beyond it is not, and the one that decided is shown") {
+  // arithmetic: the definition itself
+  const auto judged = [](Bound bound, double value) {
+    const double watch = bound == Bound::at_most ? 0.15 : 0.01;
+    Finding f;
+    judge_by(f, {AnyQuantity(value), "%"}, {bound, AnyQuantity(0.05), AnyQuantity(watch)});
+    return std::pair(f.verdict, f.limit->quantity.si);
+  };
+  using Judged = std::pair<Verdict, double>;
+  CHECK(judged(Bound::at_most, 0.05) == Judged(Verdict::pass, 0.05));
+  CHECK(judged(Bound::at_most, std::nextafter(0.05, 1.0)) == Judged(Verdict::watch, 0.05));
+  CHECK(judged(Bound::at_most, 0.15) == Judged(Verdict::watch, 0.05));
+  CHECK(judged(Bound::at_most, std::nextafter(0.15, 1.0)) == Judged(Verdict::fail, 0.15));
+  CHECK(judged(Bound::at_least, 0.05) == Judged(Verdict::pass, 0.05));
+  CHECK(judged(Bound::at_least, std::nextafter(0.05, 0.0)) == Judged(Verdict::watch, 0.05));
+  CHECK(judged(Bound::at_least, 0.01) == Judged(Verdict::watch, 0.05));
+  CHECK(judged(Bound::at_least, std::nextafter(0.01, 0.0)) == Judged(Verdict::fail, 0.01));
 }
 TEST_CASE("every value that is drawn lies in its spread, and those that go together do") {
   const Build build = example("tarn-beck");

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -10,17 +11,13 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
-  f.value = measure(solved, cold.smokebox_suction);
-  f.limit = measure(solved, readable);
-  f.bound = Bound::at_least;
-  const bool clear = cold.smokebox_suction >= readable;
-  f.verdict = clear ? Verdict::pass : Verdict::watch;
+  judge_by(f, measure(solved, cold.smokebox_suction), {Bound::at_least, AnyQuantity(readable), std::nullopt});
   f.why = fmt::format(
       "before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot "
       "gas is thin",
       say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2), say(solved, cold.engine),
       say(solved, hot.smokebox_suction), say(solved, hot.engine));
-  if (!clear) f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
+  if (f.verdict != Verdict::pass) f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";

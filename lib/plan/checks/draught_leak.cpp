@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -12,9 +13,7 @@ std::optional<Finding> judge_draught_leak(const Solved& solved) {
   if (!solved.draught->path.annulus) return std::nullopt;
   const double share = hot.annulus / hot.chimney;
   Finding f;
-  f.value = Measure{AnyQuantity(share), "%"};
-  f.limit = Measure{AnyQuantity(heavy), "%"};
-  f.verdict = share <= usual_leak ? Verdict::pass : share <= heavy ? Verdict::watch : Verdict::fail;
+  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(usual_leak), AnyQuantity(heavy)});
   f.why = fmt::format(
       "{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire",
       say(solved, hot.annulus), percent(share, 2));

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -22,8 +23,7 @@ std::optional<Finding> judge_draught_steady(const Solved& solved) {
   f.value = measure(solved, duty.free_air_share);
   f.value->unit = "%";
   if (const data::FanStall* stall = data::fan_stall(solved.fan->label.kind)) {
-    f.limit = Measure{AnyQuantity(stall->to), "%"};
-    f.bound = Bound::at_least;
+    judge_by(f, *f.value, {Bound::at_least, AnyQuantity(stall->to), std::nullopt});
     f.terms.push_back(computed(solved, "q_1", "stall begins below this share", stall->from));
     f.terms.push_back(computed(solved, "q_2", "clear of stall above this share", stall->to));
     f.source = stall->source;
@@ -31,8 +31,12 @@ std::optional<Finding> judge_draught_steady(const Solved& solved) {
   } else {
     f.source = "centrifugal fans keep a falling curve";
     f.standing = "memory";
+    f.verdict = Verdict::pass;
   }
-  f.verdict = duty.several || duty.stall == StallZone::unsteady ? Verdict::watch : Verdict::pass;
+  if (duty.several && f.verdict == Verdict::pass) {  // clear of stall, and yet it may settle elsewhere
+    f.verdict = Verdict::watch;
+    f.limit.reset();
+  }
   f.why = why(solved, duty);
   if (f.verdict == Verdict::watch)
     f.action = "count on the shut-off pressure alone; a centrifugal fan of the same power is steadier on this duty";

@@ -1,6 +1,7 @@
 #include "data/fire.hpp"
 #include "fire/burning_bed.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -14,9 +15,7 @@ std::optional<Finding> judge_fire_flux(const Solved& solved) {
   const MassFlux floats = lifting_flux({d.path.bed->particle, *d.fuel_piece}, glow);
   const MassFlux flux = d.hot_flow.bed / d.path.grate->area, limit = advised * floats;
   Finding f;
-  f.value = measure(solved, flux);
-  f.limit = measure(solved, limit);
-  f.verdict = flux > floats ? Verdict::fail : flux > limit ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, flux), {Bound::at_most, AnyQuantity(limit), AnyQuantity(floats)});
   f.why = fmt::format("{} of air goes up through the grate, and {} would float lumps of {}", say(solved, flux),
                       say(solved, floats), say(solved, d.path.bed->particle, "fuel.lump"));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, or burn larger lumps until the engine's own blower is on";

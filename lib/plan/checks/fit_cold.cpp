@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -15,10 +16,8 @@ std::optional<Finding> judge_fit_cold(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
   Finding f;
-  f.value = measure(solved, fit.cold.value, "engine.chimney.bore");
-  f.limit = measure(solved, fit.needed + fit.uncertainty, "engine.chimney.bore");
-  f.bound = Bound::at_least;
-  f.verdict = fit.margin >= 0.0 * mm ? Verdict::pass : fit.cold.value >= fit.needed ? Verdict::watch : Verdict::fail;
+  judge_by(f, measure(solved, fit.cold.value, "engine.chimney.bore"),
+           {Bound::at_least, AnyQuantity(fit.needed + fit.uncertainty), AnyQuantity(fit.needed)});
   f.why = fmt::format(
       "the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
       say(solved, fit.cold.value, "engine.chimney.bore"), say(solved, fit.needed, "engine.chimney.bore"),

@@ -1,5 +1,6 @@
 #include "data/fits.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -17,12 +18,11 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   const Engagement& e = *fit.engagement;
   const bool too_deep = e.share_of_depth && *e.share_of_depth > 1.0;
   Finding f;
-  f.value = measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged");
-  f.limit = measure(solved, rule.value.value * solved.fit->input.outside.value, "adapter.tube.engaged");
-  f.bound = Bound::at_least;
-  f.verdict = e.over_outside < rule.value.low                 ? Verdict::fail
-              : e.over_outside < rule.value.value || too_deep ? Verdict::watch
-                                                              : Verdict::pass;
+  const Length outside = solved.fit->input.outside.value;
+  judge_by(f, measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged"),
+           {Bound::at_least, AnyQuantity(rule.value.value * outside), AnyQuantity(rule.value.low * outside)});
+  if (too_deep && f.verdict == Verdict::pass)  // another limit decides: the depth of the chimney
+    judge_by(f, *f.value, {Bound::at_most, AnyQuantity(*solved.fit->input.depth), std::nullopt});
   f.why = fmt::format("{} of tube is in the chimney, {} diameters; it can lean {} in each 100",
                       say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2),
                       format_number(100.0 * e.tilt, 2));

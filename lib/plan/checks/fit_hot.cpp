@@ -1,22 +1,18 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-Verdict judged(Length gap, Length running) {
-  return gap < 0.0 * mm ? Verdict::fail : gap < running ? Verdict::watch : Verdict::pass;
-}
 
 std::optional<Finding> judge_fit_hot(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
   Finding f;
-  f.value = measure(solved, fit.lighting_up.clearance.value, "engine.chimney.bore");
-  f.limit = measure(solved, in.running_clearance, "engine.chimney.bore");
-  f.bound = Bound::at_least;
-  f.verdict = std::max(judged(fit.lighting_up.clearance.value, in.running_clearance),
-                       judged(fit.both_hot.clearance.value, in.running_clearance));
+  const Length tightest = std::min(fit.lighting_up.clearance.value, fit.both_hot.clearance.value);
+  judge_by(f, measure(solved, tightest, "engine.chimney.bore"),
+           {Bound::at_least, AnyQuantity(in.running_clearance), AnyQuantity(0.0 * mm)});
   f.why = fmt::format(
       "at lighting-up, with the tube at {} and the chimney still at {}, the gap is {}; with both hot it is {}",
       say(solved, in.tube_hot, "place.air"), say(solved, in.chimney_cold, "place.air"),

@@ -1,5 +1,6 @@
 #include "data/fits.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -9,11 +10,8 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
   const auto& rule = data::number_rule("leak share");
   Finding f;
-  f.value = Measure{AnyQuantity(fit.leak_share.value), "%"};
-  f.limit = Measure{AnyQuantity(rule.value.value), "%"};
-  f.verdict = fit.leak_share.value <= rule.value.value         ? Verdict::pass
-              : fit.leak_share.value <= 3.0 * rule.value.value ? Verdict::watch
-                                                               : Verdict::fail;
+  judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
+           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(3.0 * rule.value.value)});
   f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
                       percent(fit.leak_share.value, 2));
   if (f.verdict != Verdict::pass)
