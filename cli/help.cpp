@@ -185,7 +185,7 @@ Example of a log
   water: 428 ml
   started_at: 14 degC
   readings:
-    - { time: 2 min, water: 21 degC, smokebox: 9 mmH2O }
+    - { time: 2 min, water: 21 degC, smokebox: 1.1 mmH2O }
     - { time: 4 min, water: 49 degC }
     - { time: 6 min, water: 83 degC, fuel: 9 g }
 

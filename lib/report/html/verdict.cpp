@@ -1,3 +1,4 @@
+#include "data/first_words.hpp"
 #include "report/answers.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
@@ -95,6 +96,8 @@ void write_to_do(Tag body, const Writing& w) {
 }  // namespace
 
 Tag add_title_block(Tag header, std::string_view name) {
+  const Tag first = header.add("ul").set("class", "first-words");
+  for (const std::string& words : data::first_words()) first.add("li", words);
   const Tag block = header.add("div").set("class", "title-block");
   block.add("div").set("class", "name").add("h1", name);
   return block.add("dl");
