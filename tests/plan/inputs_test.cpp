@@ -48,7 +48,7 @@ TEST_CASE("each typical row names a source and lies within its own band") {
     bool fits = false;
     for (Kind kind : {kind_of<double>, kind_of<Length>, kind_of<Temperature>, kind_of<Pressure>, kind_of<Duration>,
                       kind_of<Resistance>, kind_of<Area>, kind_of<HeatTransfer>, kind_of<SpecificEnergy>,
-                      kind_of<ThermalConductance>, kind_of<Density>})
+                      kind_of<ThermalConductance>, kind_of<Density>, kind_of<Volume>})
       fits = fits || fits_some_kind(kind);
     CHECK(fits);
   }
