@@ -52,7 +52,7 @@ void add_agreement(Result& result, const Worlds& worlds) {
   result.share = static_cast<double>(same) / static_cast<double>(worlds.count);
 }
 
-std::string of_hundred(double share) { return fmt::format("{} of 100 worlds", std::lround(100.0 * share)); }
+std::string of_hundred(double share) { return fmt::format("{} of 100 samples", std::lround(100.0 * share)); }
 void add_share(Finding& finding, const Worlds& worlds) {
   const WorldCheck* column = find_column(worlds.checks, finding.id);
   if (column == nullptr || finding.verdict == Verdict::unknown) return;
@@ -69,7 +69,7 @@ void add_share(Finding& finding, const Worlds& worlds) {
     finding.why += fmt::format("; but what is not known for sure may undo it: it holds in {}", of_hundred(share));
   }
   if (finding.action.empty())
-    finding.action = "keep more in hand, or measure what widens the answer (see what to measure next)";
+    finding.action = "measure what widens the answer (see what to measure next), or change the build until fewer samples fail";
 }
 
 /// Scatter of the band's edges between eight parts of the worlds, over the width of the band.

@@ -23,7 +23,7 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   f.verdict = e.over_outside < rule.value.low                 ? Verdict::fail
               : e.over_outside < rule.value.value || too_deep ? Verdict::watch
                                                               : Verdict::pass;
-  f.why = fmt::format("{} of tube is in the chimney, {} diameters; it can lean {} in each 100",
+  f.why = fmt::format("{} of tube is in the chimney, {} diameters; it can tip sideways by {} in every 100 of its length",
                       say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2),
                       format_number(100.0 * e.tilt, 2));
   if (too_deep)
