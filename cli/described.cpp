@@ -13,7 +13,7 @@ WorldsAsked worlds_asked(const Options& options, Progress& progress) {
 }
 Assessment assessed(const Options& options) {
   const Described told = described(options);
-  Progress progress("worlds");
+  Progress progress("samples");
   return assess(told.build, options.units, told.used(), worlds_asked(options, progress));
 }
 }  // namespace lumwright::cli

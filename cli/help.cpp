@@ -50,10 +50,10 @@ Options of check
   --format text               a page to read (usual)
   --format json               one JSON object, all numbers in SI
 Options of check and explain
-  --samples 1000              in how many worlds every value that is not known
+  --samples 1000              in how many samples every value that is not known
                               for sure is drawn from its spread (usual: 1000);
                               0 for none, and for no bands
-  --seed 1                    other worlds (usual: 1); the same seed gives the
+  --seed 1                    other samples (usual: 1); the same seed gives the
                               same answer, to the last letter
 Options of check, explain and trace
   --untuned                   leave out what was tuned: mine.tuned.yaml beside
@@ -90,14 +90,14 @@ constexpr std::string_view check_page = R"(lumwright check FILE: judge a build
   time and clearances; each check with its limit, the reason, what to do and the
   source; what was assumed; and the cautions that apply.
 
-  Figures in brackets are bands: eight of ten worlds lie between. A check that
-  passes as described, but holds in fewer than nine worlds of ten, is to be
+  Figures in brackets are bands: eight of ten samples lie between. A check that
+  passes as described, but holds in fewer than nine samples of ten, is to be
   watched; in fewer than five, it fails. The report names what widens the answer
   most, and what to measure next.
 
   --format text | json        a page to read, or one JSON object in SI units
-  --samples N                 worlds to try (usual: 1000; 0 for no bands)
-  --seed N                    other worlds (usual: 1)
+  --samples N                 samples to try (usual: 1000; 0 for no bands)
+  --seed N                    other samples (usual: 1)
   --units as-written | metric | imperial
   --colour auto | always | never
 
@@ -107,7 +107,7 @@ Examples
   lumwright check --format json mine.yaml > mine.json
   lumwright check - < mine.yaml
 
-Leaves with 0 when nothing fails, 1 when a check fails, 2 when the description
+Exit status: 0 when nothing fails, 1 when a check fails, 2 when the description
 cannot be used. Faults of a description are all shown at once, with their lines.
 )";
 constexpr std::string_view explain_page = R"(lumwright explain CHECK FILE: show how one check came about
@@ -116,15 +116,15 @@ constexpr std::string_view explain_page = R"(lumwright explain CHECK FILE: show 
   the result against its limit, where the rule comes from, and how sure it is.
   The name of a check stands in brackets behind its title in the report.
 
-  --samples N                 worlds to try (usual: 1000; 0 for no bands)
-  --seed N                    other worlds (usual: 1)
+  --samples N                 samples to try (usual: 1000; 0 for no bands)
+  --seed N                    other samples (usual: 1)
   --units as-written | metric | imperial
   --colour auto | always | never
 
 Example
   lumwright explain fit.hot mine.yaml
 
-Leaves with 0, or with 2 when there is no such check.
+Exit status: 0, 2 when there is no such check.
 )";
 constexpr std::string_view trace_page = R"(lumwright trace FILE: the raise through time
 
@@ -144,8 +144,8 @@ Examples
   lumwright trace --json mine.yaml > mine.json
   lumwright trace --series discharge mine.yaml
 
-Leaves with 0; with 1 when the series cannot be worked out, and says which keys
-are missing; with 2 when the description cannot be used.
+Exit status: 0, 1 when the series cannot be worked out, and says which keys
+are missing, 2 when the description cannot be used.
 )";
 constexpr std::string_view tune_page = R"(lumwright tune FILE LOG: learn from a measured lighting-up
 
@@ -185,11 +185,11 @@ Example of a log
   water: 428 ml
   started_at: 14 degC
   readings:
-    - { time: 2 min, water: 21 degC, smokebox: 9 mmH2O }
+    - { time: 2 min, water: 21 degC, smokebox: 1.1 mmH2O }
     - { time: 4 min, water: 49 degC }
     - { time: 6 min, water: 83 degC, fuel: 9 g }
 
-Leaves with 0; with 1 when nothing can be tuned, and says why; with 2 when FILE
+Exit status: 0, 1 when nothing can be tuned, and says why, 2 when FILE
 or LOG cannot be used.
 )";
 

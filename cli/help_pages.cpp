@@ -24,7 +24,7 @@ const std::string_view report_page = R"(lumwright report FILE -o DIR: one page t
 Example
   lumwright report mine.yaml -o mine
 
-Leaves with 0, with 1 when a check fails, with 2 when the description cannot be
+Exit status: 0, 1 when a check fails, 2 when the description cannot be
 used.
 )";
 const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, step-up and tube
@@ -71,7 +71,7 @@ Examples
   lumwright choose shed.yaml
   lumwright choose shed.yaml -o shed
 
-Leaves with 0; with 2 when the bin cannot be used.
+Exit status: 0, 2 when the bin cannot be used.
 )";
 const std::string_view bench_page = R"(lumwright bench READINGS: the curve of an unmarked fan
 
@@ -97,7 +97,7 @@ Examples
   lumwright bench --box fan.yaml
   lumwright bench fan.yaml -o fan-test
 
-Leaves with 0; with 1 when no curve follows from the readings; with 2 when they
+Exit status: 0, 1 when no curve follows from the readings, 2 when they
 cannot be used.
 )";
 const std::string_view draw_page = R"(lumwright draw FILE -o DIR: 1:1 templates for tin and brass
@@ -126,7 +126,7 @@ Examples
   lumwright draw mine.yaml -o bench
   lumwright draw mine.yaml -o bench --paper Letter --scale-x "99.5 mm"
 
-Leaves with 0; with 1 when the build is not to be drawn, and says why; with 2
+Exit status: 0, 1 when the build is not to be drawn, and says why; with 2
 when the description or an option cannot be used.
 )";
 const std::string_view sheet_page = R"(lumwright sheet FILE: what goes to the bench
@@ -142,7 +142,7 @@ const std::string_view sheet_page = R"(lumwright sheet FILE: what goes to the be
 Example
   lumwright sheet mine.yaml > bench.txt
 
-Leaves with 0; with 1 when the description has nothing to make in it.
+Exit status: 0, 1 when the description has nothing to make in it.
 )";
 const std::string_view new_page = R"(lumwright new FILE: write a description to fill in
 

@@ -1,5 +1,6 @@
 // lumwright: reads the command line, calls the library, prints, leaves. No physics here.
 #include "commands.hpp"
+#include "data/first_words.hpp"
 #include "files.hpp"
 #include "report/build_sheet.hpp"
 #include "report/drawings.hpp"
@@ -7,6 +8,7 @@
 #include "report/trace.hpp"
 #include "terminal.hpp"
 #include "tuned_beside.hpp"
+#include <algorithm>
 #include <cstdio>
 #include <exception>
 #include <string>
@@ -50,6 +52,24 @@ Answer run(const Options& options) {
   }
   throw std::logic_error("a command without a body");
 }
+/// The two lines that head every output. Text that has them already keeps its form; tables and scripts for other programs
+/// get them where they do no harm.
+void print_headed(std::string text, const Options& options) {
+  const auto& words = data::first_words();
+  const bool has_them = std::all_of(words.begin(), words.end(),
+                                    [&](const std::string& w) { return text.find(w) != std::string::npos; });
+  const bool table = options.format == Format::csv ||
+                     (options.command == Command::trace && options.format != Format::json);
+  if (has_them) return write_output(text);
+  if (table) {
+    const std::string lines = data::first_lines();
+    std::fwrite(lines.data(), 1, lines.size(), stderr);
+    return write_output(text);
+  }
+  if (options.command == Command::completion) return write_output(text + data::first_lines("# "));
+  if (options.command == Command::version) return write_output(text + data::first_lines());
+  write_output(data::first_lines() + "\n" + text);
+}
 int complain(const std::string& text, ExitStatus status) {
   const std::string line = text + "\n";
   std::fwrite(line.data(), 1, line.size(), stderr);
@@ -60,8 +80,9 @@ int complain(const std::string& text, ExitStatus status) {
 int main(int argc, char** argv) {
   survive_closed_pipes();
   try {
-    const Answer answer = run(parse_options(argc, argv));
-    write_output(answer.text);
+    const Options options = parse_options(argc, argv);
+    const Answer answer = run(options);
+    print_headed(answer.text, options);
     return answer.status;
   } catch (const InputError& e) {
     return complain(e.what(), bad_input);

@@ -1,6 +1,7 @@
 #include "build/readings.hpp"
 #include "build/template.hpp"
 #include "commands.hpp"
+#include "data/first_words.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
 #include <fmt/format.h>
@@ -8,7 +9,8 @@
 namespace lumwright::cli {
 Answer create(const Options& options) {
   if (options.readings && options.bin) throw UsageError("`--readings` and `--bin` are two different files: give one");
-  const std::string text = options.readings ? new_fan_readings() : options.bin ? new_bin() : new_description();
+  const std::string written = options.readings ? new_fan_readings() : options.bin ? new_bin() : new_description();
+  const std::string text = data::first_lines("# ") + "#\n" + written;
   if (options.file == "-") return {text};
   create_file(options.file, text);
   if (options.readings)

@@ -27,7 +27,7 @@ std::vector<NamedText> drawings_of(const Options& options, const Assessment& ass
 
 Answer report(const Options& options) {
   const Described told = described(options);
-  Progress progress("worlds");
+  Progress progress("samples");
   const WorldsAsked worlds = worlds_asked(options, progress);
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
   const ReportData data = report_data(solved, told.used(), worlds);

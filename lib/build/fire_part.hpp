@@ -26,7 +26,7 @@ struct Fuel {
       Limits{"0.5 mm", "200 mm"});
     v({"bed_mass", "fuel on the grate", "20 g", expert}, self.bed_mass, Limits{"0.5 g", "50 kg"});
     v({"voidage", "share of the bed that is gaps", "47 %", expert}, self.voidage, Limits{"20 %", "80 %"});
-    v({"sphericity", "1 for balls, less for broken pieces", "0.7", expert}, self.sphericity, Limits{"0.2", "1"});
+    v({"sphericity", "roundness of the lumps: 1 for balls, less for broken pieces", "0.7", expert}, self.sphericity, Limits{"0.2", "1"});
     v({"heating_value", "lower heating value as fired", "29.5 MJ/kg", expert}, self.heating_value,
       Limits{"5 MJ/kg", "45 MJ/kg"});
     v({"ash", "share of the fuel as fired that is ash", "3 %", expert}, self.ash, Limits{"0 %", "40 %"});

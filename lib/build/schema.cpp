@@ -1,4 +1,5 @@
 #include "build/schema.hpp"
+#include "data/first_words.hpp"
 #include "build/build.hpp"
 #include "build/values.hpp"
 #include "quantity/units.hpp"
@@ -139,6 +140,7 @@ std::string json_schema() {
   const Build empty;
   Build::fields(empty, writer);
   const Json schema{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                    {"$comment", data::first_lines()},
                     {"title", "lumwright build description"},
                     {"description", "a small steam locomotive, the fan that raises its steam, and what drives the fan"},
                     {"type", "object"},

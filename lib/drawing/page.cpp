@@ -1,4 +1,6 @@
 #include "drawing/page.hpp"
+#include "data/first_words.hpp"
+#include "drawing/lettering.hpp"
 #include "quantity/errors.hpp"
 #include <fmt/format.h>
 
@@ -18,6 +20,15 @@ void draw_stamp(Inks& out, const Extent& area) {
   const double slant = std::atan2(area.high.y - area.low.y, area.high.x - area.low.x);
   const Spot middle = 0.5 * (area.low + area.high);
   letter(out, middle, "DRAFT", {36.0, Across::centre, Up::middle, slant}, Layer::stamp);
+}
+// Over the frame, where no view comes: one at the left, the other at the right.
+void draw_first_words(Inks& out, const Extent& frame) {
+  bool left = true;
+  for (const std::string& words : data::first_words()) {
+    const double x = left ? frame.low.x : frame.high.x;
+    letter(out, {x, frame.high.y + 1.0}, words, {2.5, left ? Across::left : Across::right}, Layer::text);
+    left = false;
+  }
 }
 }  // namespace
 
@@ -47,6 +58,7 @@ Page compose(const Drawing& drawing, std::size_t sheet) {
   const Extent& f = where.frame;
   stroke(page.fixed, {f.low, {f.high.x, f.low.y}, f.high, {f.low.x, f.high.y}}, Layer::frame, true);
   draw_title_block(page.fixed, where.title, drawing, sheet);
+  draw_first_words(page.fixed, f);
   for (const Placed& placed : drawing.sheets.at(sheet).views) page.to_scale.push_back(patch(placed));
   draw_legend(page.fixed, where, page.to_scale);
   Patch bars;

@@ -63,6 +63,7 @@ struct Remark {
 struct Caution {
   std::string id, title, text, authority;
   std::string near{};  // the part that it is told beside: everything, air, steam, pack, making
+  std::vector<std::string> steps{};  // of the build sheet, where it bites: ids of report/build_sheet_steps.hpp
 };
 
 /// Equal-length columns over time.

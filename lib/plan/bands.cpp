@@ -52,20 +52,21 @@ void add_agreement(Result& result, const Worlds& worlds) {
   result.share = static_cast<double>(same) / static_cast<double>(worlds.count);
 }
 
-std::string of_hundred(double share) { return fmt::format("{} of 100 worlds", std::lround(100.0 * share)); }
-/// Counts what passes and what is to be watched apart; a pass as described that is to be watched in more than one world
-/// of ten is to be watched.
+std::string of_hundred(double share) { return fmt::format("{} of 100 samples", std::lround(100.0 * share)); }
+/// Counts what passes and what is to be watched apart; a pass as described that passes in fewer than half of the
+/// samples is to be watched.
 void add_watches(Finding& finding, const WorldCheck& column) {
   const auto watched = std::count(column.fails.begin(), column.fails.end(), 2),
              passed = std::count(column.fails.begin(), column.fails.end(), 0);
   if (watched == 0) return;
   if (finding.verdict == Verdict::watch && watched == std::ssize(column.fails)) return;  // nothing to count apart
   const auto all = static_cast<double>(column.fails.size());
-  finding.why += fmt::format("; it passes in {}, is to watch in {} of {} worlds", passed, watched, column.fails.size());
-  if (finding.verdict != Verdict::pass || static_cast<double>(passed) / all >= at_least_to_pass) return;
+  finding.why +=
+      fmt::format("; it passes in {}, is to be watched in {} of {} samples", passed, watched, column.fails.size());
+  if (finding.verdict != Verdict::pass || static_cast<double>(passed) / all >= at_least_to_watch) return;
   finding.verdict = Verdict::watch;
   if (finding.action.empty())
-    finding.action = "keep more in hand, or measure what widens the answer (see what to measure next)";
+    finding.action = "measure what widens the answer (see what to measure next), or leave more room at this limit";
 }
 void add_share(Finding& finding, const Worlds& worlds) {
   const WorldCheck* column = find_column(worlds.checks, finding.id);
@@ -84,7 +85,8 @@ void add_share(Finding& finding, const Worlds& worlds) {
     finding.why += fmt::format("; but what is not known for sure may undo it: it holds in {}", of_hundred(share));
   }
   if (finding.action.empty())
-    finding.action = "keep more in hand, or measure what widens the answer (see what to measure next)";
+    finding.action =
+        "measure what widens the answer (see what to measure next), or change the build until fewer samples fail";
 }
 
 /// Scatter of the band's edges between eight parts of the worlds, over the width of the band.

@@ -1,7 +1,11 @@
 #include "plan/cautions.hpp"
 #include "data/embedded.hpp"
 #include "data/table.hpp"
+#include "plan/rules.hpp"
 #include <algorithm>
+#include <array>
+#include <cmath>
+#include <fmt/format.h>
 #include <stdexcept>
 
 namespace lumwright {
@@ -9,7 +13,11 @@ namespace {
 struct Entry {
   Caution caution;
   const CautionCondition* when;
+  int rank;          // smallest first
+  std::string adds;  // a reckoning put behind the text, by name
 };
+constexpr std::array<std::string_view, 5> parts = {"everything", "steam", "air", "pack", "making"};
+
 const CautionCondition& condition_called(const std::string& file, const std::string& name) {
   const auto all = conditions();
   const auto found = std::find_if(all.begin(), all.end(), [&](const CautionCondition& c) { return c.name == name; });
@@ -22,26 +30,49 @@ Entry read_entry(const data::EmbeddedFile& file) {
   const Node root = read_yaml(source, faults);
   if (!faults.empty()) throw std::logic_error(InputError(source, faults).what());
   const data::Row row(source.name, root);
-  return {{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near")},
-          &condition_called(source.name, row.text("when"))};
+  Entry entry{{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near"),
+               row.texts("steps")},
+              &condition_called(source.name, row.text("when")),
+              0,
+              row.text("adds", "")};
+  const auto at = std::find(parts.begin(), parts.end(), entry.caution.near);
+  entry.rank = row.has("head") ? 0 : 1 + static_cast<int>(at - parts.begin());
+  return entry;
 }
-/// Those of `always` first, else in the order of their files.
+/// Those whose words head every output first, then part by part, in the order of their files.
 const std::vector<Entry>& entries() {
   static const std::vector<Entry> all = [] {
     std::vector<Entry> found;
     for (const data::EmbeddedFile& file : data::embedded_files())
       if (file.name.starts_with("cautions/")) found.push_back(read_entry(file));
-    std::stable_partition(found.begin(), found.end(), [](const Entry& e) { return e.when->name == "always"; });
+    std::stable_sort(found.begin(), found.end(), [](const Entry& a, const Entry& b) { return a.rank < b.rank; });
     return found;
   }();
   return all;
 }
 }  // namespace
 
+std::optional<std::string> garage_reckoning(const Assessment& so_far) {
+  const Result* result = find_result(so_far, "raise.carbon_monoxide");
+  const Measure* made = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
+  if (made == nullptr) return std::nullopt;
+  const Rule garage = rule<Volume>("rule.garage"), most = rule<Density>("rule.carbon_monoxide");
+  const double mg_per_m3 = 1e6 * made->quantity.si / garage.input.value.si;
+  return fmt::format(
+      "Worked out for this engine: one lighting-up gives about {} of it, in a shut garage of {} that is {} mg/m3; at "
+      "most {:.0f} mg/m3 may be breathed for a quarter of an hour, 30 for an hour.",
+      format(made->quantity, "g", 2), format(garage.input.value, "m3", 2), format(AnyQuantity(mg_per_m3), "", 2),
+      1e6 * most.input.value.si);
+}
+
 std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far) {
   std::vector<Caution> apply;
   for (const Entry& entry : entries())
-    if (entry.when->holds(build, so_far)) apply.push_back(entry.caution);
+    if (entry.when->holds(build, so_far)) {
+      apply.push_back(entry.caution);
+      if (entry.adds == "garage")
+        if (const auto words = garage_reckoning(so_far)) apply.back().text += " " + *words;
+    }
   return apply;
 }
 }  // namespace lumwright

@@ -2,7 +2,9 @@
 #pragma once
 #include "build/build.hpp"
 #include "plan/assessment.hpp"
+#include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -15,7 +17,10 @@ struct CautionCondition {
 };
 std::span<const CautionCondition> conditions();
 
-/// The cautions that apply, the always-on ones first, each once. Throws std::logic_error for a caution whose `when`
+/// What one lighting-up would do to the air of a shut garage, in words; nothing where the raise is not known.
+std::optional<std::string> garage_reckoning(const Assessment& so_far);
+
+/// The cautions that apply, those that head every output first, each once. Throws std::logic_error for a caution whose `when`
 /// names no condition: our mistake.
 std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far);
 }  // namespace lumwright

@@ -33,7 +33,7 @@ constexpr std::array<LossWords, loss_count> texts = {{{"none", "shown"},
                                                       {"fails_check", "fails a check"},
                                                       {"too_slow", "too slow"},
                                                       {"too_few_light_ups", "too few light-ups"},
-                                                      {"outdone", "outdone"}}};
+                                                      {"outdone", "beaten by others"}}};
 
 std::size_t index(Loss loss) { return static_cast<std::size_t>(loss); }
 // How far a combination got: what fails before any tube is asked lies behind what fails with the tube.

@@ -51,7 +51,8 @@ class FanSolver {
         label_.current_is_most = inputs_.usual("fan.rated.current_is", fan_.rated.current_is) == "maximum";
       taken_.thickness = thickness_.value();
     } else if (sized()) {
-      taken_.thickness = thickness_.value_or(depth_by_size(label_).value);  // of nothing but the usual current and speed
+      taken_.thickness =
+          thickness_.value_or(depth_by_size(label_).value);  // of nothing but the usual current and speed
     }
     take_current();
     take_speed();
@@ -84,9 +85,9 @@ class FanSolver {
       current_ = *label_.rated_current / (most ? data::current_most_over_usual() : 1.0);
     } else if (sized() && (!fan_.curve || !load_)) {
       const data::FanLaw& law = data::fan_law("axial power");
-      taken_.current = inputs_.scattered("fan.rated.current", fan_.rated.current,
-                                         current_by_size(label_, taken_.thickness),
-                                         because("as fans of this size take", law.source, law.standing));
+      taken_.current =
+          inputs_.scattered("fan.rated.current", fan_.rated.current, current_by_size(label_, taken_.thickness),
+                            because("as fans of this size take", law.source, law.standing));
       current_ = taken_.current;
     }
   }
@@ -108,13 +109,13 @@ class FanSolver {
   FanCurve curve_as_told() {
     if (!fan_.curve) {
       FanCurve curve = curve_from_label(label_, taken_);
-      inputs_.note({"fan.curve", "estimated", "", curve.basis().sentence, "printed rows of small fans",
-                    curve.basis().standing});
+      inputs_.note(
+          {"fan.curve", "estimated", "", curve.basis().sentence, "printed rows of small fans", curve.basis().standing});
       return curve;
     }
     if (!fan_.curve_from)
-      inputs_.note({"fan.curve_from", "data sheet", "", "not said; as good as one", "common practice, no source",
-                    "practice"});
+      inputs_.note(
+          {"fan.curve_from", "data sheet", "", "not said; as good as one", "common practice, no source", "practice"});
     return curve_from_sheet({.kind = label_.kind,
                              .speed = taken_.speed,
                              .points = sheet_points(fan_),

@@ -54,11 +54,10 @@ std::string named(const std::string& key) {
 }
 
 std::string what_it_leaves(const Narrowing& one, const Result* answer, const TextStyle& style) {
-  std::string effect = fmt::format("leaves {} % of the width", std::lround(100.0 * one.left));
   if (answer != nullptr && answer->low && answer->high)
-    effect +=
-        fmt::format(": a band like {} in place of {}", span_then(*answer, one.left, style), span_now(*answer, style));
-  return effect;
+    return fmt::format("narrows it to about {}, from {}", span_then(*answer, one.left, style),
+                       span_now(*answer, style));
+  return fmt::format("narrows it to {} % of its width", std::lround(100.0 * one.left));
 }
 
 std::vector<const Narrowing*> worth_telling(const Leaning& leaning) {
@@ -75,7 +74,7 @@ std::vector<const Narrowing*> worth_telling(const Leaning& leaning) {
 }
 
 std::string sureness(const Bands& bands) {
-  std::string text = fmt::format("{} worlds, seed {}, {} inputs drawn; a share is good to {:.1f} in 100", bands.worlds,
+  std::string text = fmt::format("{} samples, seed {}, {} inputs drawn; a share is good to {:.1f} in 100", bands.worlds,
                                  bands.seed, bands.drawn, 100.0 * bands.share_error);
   if (bands.edge_error)
     text += fmt::format(", the ends of the first band to {:.1f} % of its width", 100.0 * *bands.edge_error);
@@ -83,11 +82,11 @@ std::string sureness(const Bands& bands) {
 }
 
 std::string in_worlds(double share, const Bands& bands) {
-  if (share >= 1.0) return fmt::format("all {} worlds", bands.worlds);
-  if (share <= 0.0) return fmt::format("none of {} worlds", bands.worlds);
-  if (share < 0.005) return "fewer than 1 of 100 worlds";
-  if (share > 0.995) return "more than 99 of 100 worlds";
-  return fmt::format("{} of 100 worlds", std::lround(100.0 * share));
+  if (share >= 1.0) return fmt::format("all {} samples", bands.worlds);
+  if (share <= 0.0) return fmt::format("none of {} samples", bands.worlds);
+  if (share < 0.005) return "fewer than 1 of 100 samples";
+  if (share > 0.995) return "more than 99 of 100 samples";
+  return fmt::format("{} of 100 samples", std::lround(100.0 * share));
 }
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
@@ -97,7 +96,7 @@ void write_meaning_of_bands(Page& page, const Assessment& assessment) {
   const auto has_band = [](const Result& result) { return result.low.has_value(); };
   if (!assessment.bands || std::none_of(assessment.results.begin(), assessment.results.end(), has_band)) return;
   page.gap();
-  page.paragraph(fmt::format("In brackets: between which figures eight of ten worlds lie, when every value that is not "
+  page.paragraph(fmt::format("In brackets: between which figures eight of ten samples lie, when every value that is not "
                              "known for sure is drawn from its spread, {} times.",
                              assessment.bands->worlds),
                  2, Ink::faint);
@@ -117,7 +116,7 @@ void write_bands(Page& page, const Assessment& assessment) {
   for (std::size_t i = 1; i < bands.leanings.size(); ++i) {
     std::string text = fmt::format("{}: {}", words_for(bands.leanings[i].answer), hang_together(bands.leanings[i]));
     if (const auto told = worth_telling(bands.leanings[i]); !told.empty())
-      text += fmt::format("; measure {}, which leaves {} % of the width", named(told.back()->of),
+      text += fmt::format("; measure {}, which narrows it to {} % of its width", named(told.back()->of),
                           std::lround(100.0 * told.back()->left));
     page.paragraph(text, 2);
   }

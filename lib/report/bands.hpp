@@ -10,7 +10,7 @@ std::string in_worlds(double share, const Bands& bands);
 std::string holds_in(const Finding& finding, const Assessment& assessment);
 /// A result by its name on the page, in quotes; an input by its key.
 std::string named(const std::string& key);
-/// "leaves 61 % of the width: a band like 7 to 9 min in place of 6 to 10 min".
+/// "narrows it to about 7 to 9 min, from 6 to 10 min".
 std::string what_it_leaves(const Narrowing& one, const Result* answer, const TextStyle& style);
 /// The best one, and where that needs the unit that is still to be built, the best of those that do not.
 std::vector<const Narrowing*> worth_telling(const Leaning& leaning);

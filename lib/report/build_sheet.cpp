@@ -114,7 +114,12 @@ void write_places(Page& page, const FanUnit& unit) {
 void write_caution(Page& page, const Caution& caution) {
   page.hung("mind", caution.title, Ink::care, Ink::strong);
   page.hung("", caution.text);
+  if (!caution.authority.empty()) page.hung("", "Authority: " + caution.authority, Ink::faint);
 }
+bool bites_at(const Caution& caution, const std::string& step) {
+  return std::find(caution.steps.begin(), caution.steps.end(), step) != caution.steps.end();
+}
+// At each step where it bites, in full; what has no step in this build stands at the end.
 void write_steps(Page& page, const Assessment& assessment, const Solved& solved) {
   page.heading("In this order");
   std::set<std::string> shown;
@@ -123,9 +128,14 @@ void write_steps(Page& page, const Assessment& assessment, const Solved& solved)
     page.gap();
     page.hung(std::to_string(++number), step.title, Ink::strong, Ink::strong);
     page.hung("", step.text);
-    for (const std::string& id : step.cautions)
-      for (const Caution& caution : assessment.cautions)
-        if (caution.id == id && shown.insert(id).second) write_caution(page, caution);
+    for (const Caution& caution : assessment.cautions) {
+      if (!bites_at(caution, step.id)) continue;
+      // Told in full once, and once more where the fire is lit; in between its title reminds.
+      if (shown.insert(caution.id).second || step.id == "light")
+        write_caution(page, caution);
+      else
+        page.hung("mind", caution.title + ", as above", Ink::care);
+    }
   }
   page.gap();
   for (const Caution& caution : assessment.cautions)

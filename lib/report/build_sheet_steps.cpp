@@ -18,39 +18,37 @@ BenchStep measure_step(const FanUnit& unit) {
       "off.";
   if (unit.fan && !unit.fan->drawing.measure_first.empty())
     text += " The fan: " + unit.fan->drawing.measure_first + ".";
-  return {"Measure and print", text, {}};
+  return {"measure", "Measure and print", text};
 }
 BenchStep flange_step(const MadeFlange& flange, const TextStyle& style) {
   std::string text = fmt::format(
       "Saw a disc out of {} plate, stick the template on or mark out from the co-ordinates, "
-      "prick every cross and drill with the plate clamped.",
+      "centre-punch every cross and drill with the plate clamped.",
       flange.metal.name);
   if (flange.tube_hole)
     text += fmt::format(" Bore the hole for the tube to {} on the lathe, then turn the rim to {}.",
                         show({*flange.tube_hole}, style, 4), show({flange.outside}, style));
   if (flange.screws && flange.screws->tapped)
     text += fmt::format(" Tap the screw holes {}.", flange.screws->thread.name);
-  return {"Flange", text, {"sharp-edges"}};
+  return {"flange", "Flange", text};
 }
 BenchStep tube_step(const MadeTube& tube, const TextStyle& style) {
   return {
-      "Tube",
+      "tube", "Tube",
       fmt::format("Cut the tube to {}, both ends square, on a mandrel of wood so that it stays round. Break the outer "
                   "edge of the end that goes into the chimney all round, and take the burr out of the bore. Try it "
                   "in the cold chimney now: it must go in and turn freely.",
-                  show({tube.length}, style)),
-      {"sharp-edges"}};
+                  show({tube.length}, style))};
 }
 BenchStep join_step(const FanUnit& unit, const TextStyle& style) {
   const MadeFlange& flange = *unit.flange;
   if (flange.joint != "silver braze")
-    return {"Join tube and flange",
+    return {"join", "Join tube and flange",
             fmt::format("{}: the joint gets as hot as the gas; see the check heat.joint. Nothing may stand proud "
                         "of the tube where it enters the chimney.",
                         flange.joint == "soft solder" ? "Soft solder"
                         : flange.joint == "screwed"   ? "Screw"
-                                                      : "Press"),
-            {"soft-solder", "hot-surfaces"}};
+                                                      : "Press")};
   std::string text = "Clean both to bright metal, flux them, and hold them square.";
   if (flange.gap)
     text += fmt::format(" The gap on each side is {} cold and {} at brazing heat; {} to {} is right.",
@@ -59,7 +57,7 @@ BenchStep join_step(const FanUnit& unit, const TextStyle& style) {
   text +=
       " Heat the flange, not the tube, until the filler runs round by itself. Let it go black before you move it, "
       "pickle, wash, and true the tube on its mandrel: brazing has made it soft. Face the flange afterwards.";
-  return {"Braze the tube into the flange", text, {"silver-brazing", "pickling-acid", "hot-surfaces"}};
+  return {"join", "Braze the tube into the flange", text};
 }
 std::vector<BenchStep> box_steps(const MadeBox& box, const TextStyle& style) {
   const SawAdvice saw = saw_for_sheet(box.sheet);
@@ -78,10 +76,9 @@ std::vector<BenchStep> box_steps(const MadeBox& box, const TextStyle& style) {
                        "Roll the strip round a bar, lap {}, and solder or rivet the seam; turn the rims of lid and "
                        "bottom by {} and try both on.",
                        show({box.lap}, style), show({box.skirt}, style));
-  return {{"Cut and drill the box", cut, {"coated-sheet", "sharp-edges"}},
-          {"Shape the box",
-           shape + " Solder seams on the fan's side only; keep tin and solder off the hot tube.",
-           {"soft-solder"}}};
+  return {{"cut", "Cut and drill the box", cut},
+          {"shape", "Shape the box",
+           shape + " Solder seams on the fan's side only, and no solder within reach of the hot tube."}};
 }
 BenchStep assemble_step(const FanUnit& unit) {
   std::string text = "Screw the flange under the bottom";
@@ -91,18 +88,15 @@ BenchStep assemble_step(const FanUnit& unit) {
   text += ", and the fan on the lid with its arrow pointing away from the box";
   if (unit.fan && unit.fan->drawing.pattern && !unit.fan->drawing.pattern->screws.empty())
     text += fmt::format(" with {} screws and washers", unit.fan->drawing.pattern->screws.back());
-  text += ". The lid must come off again: the fan wants cleaning.";
-  return {"Put it together", text, {"moving-blades"}};
+  text += ". The lid must come off again: the fan must be cleaned.";
+  return {"assemble", "Put it together", text};
 }
 BenchStep wire_step(const Build& build) {
   std::string text = "The fuse goes at the pack, before anything else.";
   if (build.supply.step_up.module || build.supply.step_up.output)
     text += " Set the step-up with a meter before the fan is connected.";
-  text += " Lead the wires away from hot metal, loosely, so that a foot in the cable pulls a plug and not the engine.";
-  return {"Wire it",
-          text,
-          {"unfused-pack", "step-up-setting", "step-up-runaway", "lithium-cells", "nickel-cells", "alkaline-cells",
-           "lead-acid", "over-voltage"}};
+  text += " Run the wires well away from hot metal, loosely, so that a foot in the cable pulls a plug and not the engine.";
+  return {"wire", "Wire it", text};
 }
 BenchStep try_step(const Assessment& a, const TextStyle& style) {
   std::string text =
@@ -112,17 +106,14 @@ BenchStep try_step(const Assessment& a, const TextStyle& style) {
     text += fmt::format(" A U-tube on the smokebox should read {}.", suction);
   if (const std::string current = value_of(a, "power.pack_current_start", style); !current.empty())
     text += fmt::format(" The full pack should give {}.", current);
-  return {"Try it cold", text, {"flame-at-the-door"}};
+  return {"try", "Try it cold", text};
 }
 BenchStep light_step(const Assessment& a, const TextStyle& style) {
   std::string text = "Water first, then fire.";
   if (const std::string time = value_of(a, "raise.to_own_blower", style); !time.empty())
     text += fmt::format(" The engine's own blower should take over after {}.", time);
   text += " Write down times, temperatures and readings: `lumwright tune` learns from them.";
-  return {"First lighting-up",
-          text,
-          {"carbon-monoxide", "charcoal-indoors", "water-before-fire", "lighting-up", "trapped-air", "steam-scald",
-           "hot-gas-at-fan", "fan-in-the-gas", "fan-left-running", "sparks", "hot-surfaces", "licensed-inspection"}};
+  return {"light", "First lighting-up", text};
 }
 }  // namespace
 

@@ -7,8 +7,8 @@
 
 namespace lumwright {
 struct BenchStep {
+  std::string id;  // measure, flange, tube, join, cut, shape, assemble, wire, try, light: the steps of a caution
   std::string title, text;
-  std::vector<std::string> cautions;  // ids; shown where they apply to this build
 };
 std::vector<BenchStep> steps_of(const Assessment& assessment, const Solved& solved, const TextStyle& style);
 }  // namespace lumwright

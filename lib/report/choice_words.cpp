@@ -13,8 +13,8 @@ const char* grade_words(const Candidate& c) {
   return c.enough ? "light-ups enough, but too slow" : "too slow, and too few light-ups";
 }
 std::string fate_words(const ItemFate& item) {
-  if (item.place) return fmt::format("place {}", *item.place) + (item.on_front ? ", on the front" : "");
-  const std::string here = item.on_front ? "on the front" : std::string(words(item.mostly));
+  if (item.place) return fmt::format("place {}", *item.place) + (item.on_front ? ", unbeaten" : "");
+  const std::string here = item.on_front ? "unbeaten" : std::string(words(item.mostly));
   return here + (item.elsewhere.empty() ? "" : "; " + item.elsewhere);
 }
 std::string minutes_text(Duration t, const TextStyle& style) { return show({AnyQuantity(t), "min"}, style, 2); }

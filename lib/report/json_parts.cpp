@@ -1,4 +1,5 @@
 #include "report/json_parts.hpp"
+#include "data/first_words.hpp"
 #include "quantity/format.hpp"
 #include <cmath>
 #include <stdexcept>
@@ -15,6 +16,8 @@ Json object(const Assumed& a) {
           {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
 }
 std::string text_of(const Json& document) {
-  return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  Json headed = document;
+  headed["safety"] = data::first_words();
+  return headed.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 }  // namespace lumwright

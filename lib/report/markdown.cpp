@@ -1,4 +1,5 @@
 #include "report/markdown.hpp"
+#include "data/first_words.hpp"
 #include "report/answers.hpp"
 #include "report/bands.hpp"
 #include "report/judged.hpp"
@@ -107,6 +108,7 @@ void Notes::cautions() {
 }
 std::string Notes::whole() {
   out_ = "# " + markdown_text(a_.build.empty() ? a_.file : a_.build) + "\n\n";
+  for (const std::string& words : data::first_words()) out_ += "**" + markdown_text(words) + "**\n\n";
   out_ += "**" + std::string(verdict_word(a_.verdict)) + "**: " + markdown_text(verdict_sentence(a_)) + "\n\n";
   if (!a_.remarks.empty()) heading(2, "Look at these first");
   for (const Remark& remark : a_.remarks) item(remark.key, remark.text);

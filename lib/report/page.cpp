@@ -1,4 +1,5 @@
 #include "report/page.hpp"
+#include "data/first_words.hpp"
 #include "report/wrap.hpp"
 #include <algorithm>
 #include <stdexcept>
@@ -86,6 +87,8 @@ std::string show_span(const Measure& low, const Measure& high, const Measure& li
 
 Page::Page(const TextStyle& style) : style_(style), width_(static_cast<std::size_t>(std::max(style.width, 0))) {
   if (style.width < 20) throw std::logic_error("a page of under 20 columns");
+  for (const std::string& words : data::first_words()) paragraph(words, 0, Ink::care);
+  gap();
 }
 std::string Page::inked(std::string_view text, Ink ink) const {
   if (!style_.colour || ink == Ink::plain || text.empty()) return std::string(text);

@@ -44,7 +44,7 @@ void write_readings(Page& page, const TuneFit& fit) {
     const bool far = r.left_out.empty() && std::abs(r.misfit()) > 3.0;
     rows.push_back({{format(r.time, "min"), std::string(name(r.observable)), shown(r, r.measured.si, page.style()),
                      shown(r, r.before, page.style()), shown(r, r.after, page.style()),
-                     r.left_out.empty() ? fmt::format("{:+.1f} sigma", r.misfit()) : "not used"},
+                     r.left_out.empty() ? fmt::format("{:+.1f} times its error", r.misfit()) : "not used"},
                     r.left_out,
                     far ? Ink::care : Ink::plain});
   }

@@ -40,9 +40,9 @@ with tempfile.TemporaryDirectory() as folder:
         said = read_all(terminal).decode()
         process.wait()
     assert process.returncode == 0, said
-    assert 'of 4000 worlds, about' in said and 's left' in said, repr(said)
+    assert 'of 4000 samples, about' in said and 's left' in said, repr(said)
     assert said.endswith('\r' + ' ' * 78 + '\r'), repr(said)
-    assert '4000 worlds' in open(name).read()
+    assert '4000 samples' in open(name).read()
 
     process, terminal = start([lumwright, 'check', '--samples', '1500', example], subprocess.DEVNULL, {'TERM': 'dumb'})
     assert read_all(terminal) == b'', 'a dumb terminal was written to'

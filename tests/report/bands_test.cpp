@@ -27,8 +27,8 @@ TEST_CASE("what many worlds show stands on the page and in the JSON") {
   hurried.want.steam_within.band = exactly(9.6 * minute);
   const Assessment a = with_worlds(hurried, 200, 1, 2);
   const std::string page = text_report(a, TextStyle{});
-  for (const char* words : {"What widens the answer, and what to measure next", "tuned.heat", "holds in all 200 worlds",
-                            "of 100 worlds", "200 worlds, seed 1"}) {
+  for (const char* words : {"What widens the answer, and what to measure next", "tuned.heat", "holds in all 200 samples",
+                            "of 100 samples", "200 samples, seed 1"}) {
     CAPTURE(words);
     CHECK(page.find(words) != std::string::npos);
   }
@@ -40,13 +40,13 @@ TEST_CASE("what many worlds show stands on the page and in the JSON") {
   for (const auto& check : json["checks"])
     if (check["id"] == "raise.time") CHECK(check["holds"] > 0.9);
   const std::string plain = text_report(assess(example("tarn-beck")), TextStyle{});
-  CHECK(plain.find("worlds") == std::string::npos);
+  CHECK(plain.find("samples") == std::string::npos);
 }
 TEST_CASE("shares of worlds in words") {
   const Bands bands{.worlds = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .leanings = {}};
-  CHECK(in_worlds(1.0, bands) == "all 1000 worlds");
-  CHECK(in_worlds(0.999, bands) == "more than 99 of 100 worlds");
-  CHECK(in_worlds(0.934, bands) == "93 of 100 worlds");
-  CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 worlds");
-  CHECK(in_worlds(0.0, bands) == "none of 1000 worlds");
+  CHECK(in_worlds(1.0, bands) == "all 1000 samples");
+  CHECK(in_worlds(0.999, bands) == "more than 99 of 100 samples");
+  CHECK(in_worlds(0.934, bands) == "93 of 100 samples");
+  CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 samples");
+  CHECK(in_worlds(0.0, bands) == "none of 1000 samples");
 }

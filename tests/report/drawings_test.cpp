@@ -1,5 +1,6 @@
 #include "report/drawings.hpp"
 #include "../plan/describe.hpp"
+#include "data/first_words.hpp"
 #include "near.hpp"
 #include "report/build_sheet.hpp"
 #include "report/templates/orifice_plates.hpp"
@@ -257,7 +258,7 @@ TEST_CASE("the build sheet names each step once and each caution where it bites"
   const std::string sheet = build_sheet(assess(build), solve(build), TextStyle{});
   std::size_t at = 0;
   for (const char* words : {"Measure before you cut", "Cut list", "Drill list", "Taps and screws", "In this order",
-                            "Braze the tube", "Silver brazing", "Pickling acid", "Cut and drill", "Wire it",
+                            "Braze the tube", "Pickling acid", "Silver brazing", "Cut and drill", "Wire it",
                             "Lithium cells", "First lighting-up", "Carbon monoxide"}) {
     const std::size_t found = sheet.find(words, at);
     CAPTURE(words);
@@ -267,7 +268,12 @@ TEST_CASE("the build sheet names each step once and each caution where it bites"
   for (const Caution& caution : assess(build).cautions) {
     CAPTURE(caution.id);
     CHECK(sheet.find(caution.title) != std::string::npos);
+    CHECK(sheet.find("Authority: " + caution.authority.substr(0, 12)) != std::string::npos);
+    // what bites again where the fire is lit is told again there
+    const bool again = std::find(caution.steps.begin(), caution.steps.end(), "light") != caution.steps.end();
+    if (again) CHECK(sheet.find(caution.title, sheet.find("First lighting-up")) != std::string::npos);
   }
+  CHECK(sheet.starts_with(data::first_lines()));
   CHECK_THROWS_AS(build_sheet(assess(described("name: x\n")), solve(described("name: x\n")), TextStyle{}),
                   NothingToMake);
 }

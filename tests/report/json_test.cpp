@@ -22,7 +22,7 @@ TEST_CASE("the object has the keys of the format, in order, and ends with a line
   const std::string text = json_report(specimen());
   CHECK(text.ends_with("}\n"));
   const Json report = Json::parse(text);
-  CHECK(keys(report) == Keys{"format", "build", "verdict", "results", "checks", "assumed", "cautions", "series"});
+  CHECK(keys(report) == Keys{"format", "build", "verdict", "results", "checks", "assumed", "cautions", "series", "safety"});
   CHECK(report["format"] == "lumwright/1");
   CHECK(keys(report["checks"][0]) ==
         Keys{"id", "title", "verdict", "value", "limit", "why", "do", "source", "standing", "missing"});

@@ -78,7 +78,8 @@ TEST_CASE("the Markdown report holds verdict, answers, checks, assumed values an
   data.assessment = specimen();
   data.assessment.build = "<script>alert(1)</script>";
   const std::string text = markdown_report(data, {});
-  CHECK(text.starts_with("# &lt;script&gt;alert(1)&lt;/script&gt;\n\n**fail**: "));
+  CHECK(text.starts_with("# &lt;script&gt;alert(1)&lt;/script&gt;\n\n**Out of doors only: carbon monoxide**\n\n**Water first, then the "
+                         "fire**\n\n**fail**: "));
   for (const std::string part :
        {"## Every check, the gravest first", "### fail: Tube in the chimney, hot \\[fit.hot\\]",
         "- do: take a tube that is 0.05 mm smaller", "| engine.leakage.past\\_bed | 25 % | 10 % .. 40 % |",

@@ -1,3 +1,4 @@
+#include "data/first_words.hpp"
 #include "report/text.hpp"
 #include "golden.hpp"
 #include "report/standing.hpp"
@@ -20,7 +21,9 @@ std::string without_colour(std::string text) {
 }
 std::string first_paragraph(const Assessment& a) {
   std::string text;
-  for (const std::string& line : lines_of(text_report(a, {}))) {
+  const std::string whole = text_report(a, {}), head = data::first_lines() + "\n";
+  REQUIRE(whole.starts_with(head));
+  for (const std::string& line : lines_of(whole.substr(head.size()))) {
     if (line.empty()) break;
     text += (text.empty() ? "" : " ") + line;
   }

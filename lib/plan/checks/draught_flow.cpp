@@ -21,7 +21,7 @@ std::string greatest(std::vector<ElementLoss> all) {
 }
 std::string how(const Solved& solved) {
   if (solved.draught->measured) return "you measured it";
-  return fmt::format("the fan holds {} and moves {} of warm gas and bleed air",
+  return fmt::format("the fan develops {} and moves {} of warm gas and bleed air",
                      say(solved, solved.draught->hot->static_pressure),
                      say(solved, solved.draught->hot_flow.fan_volume));
 }

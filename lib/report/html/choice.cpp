@@ -122,7 +122,7 @@ void write_ranking(Tag part, const Choosing& c, const EngineChoice& engine) {
 void write_front(Tag part, const Choosing& c, const EngineChoice& engine) {
   if (engine.front.empty()) return;
   const Tag body =
-      table(part, "The front for " + engine.engine + ": no other is better in minutes, light-ups and mass at once",
+      table(part, "Unbeaten for " + engine.engine + ": no other is better in minutes, light-ups and mass at once",
             {"place", "it comes to", "fan, pack, step-up, tube"});
   for (const Candidate& candidate : engine.front) {
     const auto found = std::find_if(engine.places.begin(), engine.places.end(), [&](const Place& p) {

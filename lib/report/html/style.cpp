@@ -25,6 +25,7 @@ code { font: 0.92em ui-monospace, "DejaVu Sans Mono", monospace; }
 
 .title-block { border: 2px solid var(--ink); }
 .title-block .name { padding: 0.75rem 1rem; }
+.first-words { margin: 0 0 0.8rem; padding: 0; list-style: none; font-weight: 700; }
 .title-block h1 { font-size: 1.5rem; line-height: 1.2; }
 .title-block dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); border-top: 1px solid var(--ink); }
 .title-block dl div { padding: 0.35rem 1rem; border-right: 1px solid var(--rule); }

@@ -43,7 +43,7 @@ void write_numbers(Tag main, const Writing& w) {
   for (const NumberGroup& group : number_groups(w.assessment(), w.style)) {
     const std::string_view caption = group.heading.empty() ? "What is wanted first" : std::string_view(group.heading);
     const Tag body =
-        table(groups, caption, {"what", w.assessment().bands ? "value, and where eight worlds of ten lie" : "value"});
+        table(groups, caption, {"what", w.assessment().bands ? "value, and where eight samples of ten lie" : "value"});
     for (const Page::Row& row : group.rows) {
       const Tag line = body.add("tr");
       line.add("th", row.cells[0]).set("scope", "row");

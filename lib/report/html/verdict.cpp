@@ -1,3 +1,4 @@
+#include "data/first_words.hpp"
 #include "report/answers.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
@@ -24,7 +25,7 @@ void tell(Chief& chief, const std::string& answer, const Assessment& a) {
   const auto bracket = answer.find("  (");
   chief.figure = answer.substr(0, bracket);
   if (bracket != std::string::npos && a.bands)
-    chief.band = "in eight worlds of ten " + answer.substr(bracket + 3, answer.size() - bracket - 4);
+    chief.band = "in eight samples of ten " + answer.substr(bracket + 3, answer.size() - bracket - 4);
 }
 void judge_by(Chief& chief, const Finding* finding) {
   if (finding == nullptr) return;
@@ -95,6 +96,8 @@ void write_to_do(Tag body, const Writing& w) {
 }  // namespace
 
 Tag add_title_block(Tag header, std::string_view name) {
+  const Tag first = header.add("ul").set("class", "first-words");
+  for (const std::string& words : data::first_words()) first.add("li", words);
   const Tag block = header.add("div").set("class", "title-block");
   block.add("div").set("class", "name").add("h1", name);
   return block.add("dl");
@@ -113,7 +116,7 @@ void write_verdict(Tag body, const Writing& w) {
   add_fact(facts, "description", a.file);
   add_fact(facts, "tuned with", a.tuned);
   add_fact(facts, "checks", std::to_string(a.checks.size()));
-  if (a.bands) add_fact(facts, "worlds tried", fmt::format("{}, seed {}", a.bands->worlds, a.bands->seed));
+  if (a.bands) add_fact(facts, "samples tried", fmt::format("{}, seed {}", a.bands->worlds, a.bands->seed));
   const Tag verdict = header.add("p").set("class", std::string("verdict ") + verdict_word(a.verdict));
   badge(verdict, a.verdict);
   verdict.add("span", verdict_sentence(a)).set("class", "words");

@@ -71,9 +71,9 @@ std::vector<Key> choice_keys(const Field& f) {
   std::vector<Key> keys;
   const auto any = [&](auto&& which) { return std::any_of(f.dots.begin(), f.dots.end(), which); };
   if (any([](const ChoiceDot& d) { return d.on_front; }))
-    keys.push_back({"on the front", "", "", static_cast<int>(Marker::diamond), -1, front_look});
+    keys.push_back({"unbeaten", "", "", static_cast<int>(Marker::diamond), -1, front_look});
   if (any([](const ChoiceDot& d) { return !d.on_front; }))
-    keys.push_back({"ranked, not on the front", "", "", static_cast<int>(Marker::circle), -1, placed_look});
+    keys.push_back({"ranked, beaten by others", "", "", static_cast<int>(Marker::circle), -1, placed_look});
   if (any([](const ChoiceDot& d) { return d.place.has_value(); })) keys.push_back({"1, 2, ...: its place", ""});
   if (std::any_of(f.others.begin(), f.others.end(), [&](Point p) { return f.shows(p); }))
     keys.push_back({"others", "", "", static_cast<int>(Marker::speck), -1, "speck"});
@@ -139,7 +139,7 @@ std::string choice_described(const EngineChoice& engine, const TextStyle& style)
                   f.dots.size(), wanted_sentence(engine, style));
   for (const ChoiceDot& dot : f.dots) {
     text += fmt::format(" {}{}: {}, {}.", dot.place ? fmt::format("Place {}", *dot.place) : std::string("No place"),
-                        dot.on_front ? ", on the front" : "", minutes_text(dot.to_steam, style), dot.light_ups);
+                        dot.on_front ? ", unbeaten" : "", minutes_text(dot.to_steam, style), dot.light_ups);
   }
   return text;
 }

@@ -81,7 +81,7 @@ std::string draught_in_a_sentence(const ReportData& data, const TextStyle& style
   const Axes axes = axes_of(data, style);
   if (c.hot.fan.empty())
     return fmt::format("The measured flow asks for {} with the fire alight. No fan is judged.", at(c.hot.at, axes));
-  std::string text = fmt::format("With the fire alight the fan holds {}, {} of what it moves in free air",
+  std::string text = fmt::format("With the fire alight the fan develops {}, {} of what it moves in free air",
                                  at(c.hot.at, axes), percent(c.hot.at.flow / c.widest, 2));
   if (!c.stall) return text + "; a centrifugal fan does not stall there.";
   if (c.hot.at.flow > c.stall->to) return text + ", clear of the stretch where it stalls.";
@@ -98,7 +98,7 @@ std::string draught_described(const ReportData& data, const TextStyle& style) {
                         axes.pressure.text(c.hot.fan.front().pressure), axes.flow.text(c.widest));
   text += fmt::format("What the gas path asks for climbs with the flow; they meet at {} when hot and at {} when cold.",
                       at(c.hot.at, axes), at(c.cold.at, axes));
-  if (!c.fan_band.empty()) text += " Shaded bands show where eight worlds of ten lie.";
+  if (!c.fan_band.empty()) text += " Shaded bands show where eight samples of ten lie.";
   return text;
 }
 }  // namespace

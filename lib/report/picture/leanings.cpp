@@ -66,7 +66,7 @@ Picture picture_of_leanings(const ReportData& data, const TextStyle& style) {
   const std::optional<Bands>& bands = data.assessment.bands;
   if (!bands || bands->leanings.empty()) {
     picture.not_drawn = bands ? "no spread in this description moves an answer"
-                              : "no worlds were tried; ask for them with --samples 1000";
+                              : "no samples were tried; ask for them with --samples 1000";
     return picture;
   }
   const Leaning& chief = bands->leanings.front();

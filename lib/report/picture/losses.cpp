@@ -51,7 +51,7 @@ std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& st
   for (const ElementLoss& loss : c.hot.losses) add(element_in_words(loss.name), loss.loss, cold_loss(c, loss.name));
   add("hot gas lifts by itself", -c.hot.natural_draught, -c.cold.natural_draught);
   out.push_back(
-      {c.hot.fan.empty() ? "must be held" : "the fan holds",
+      {c.hot.fan.empty() ? "must be held" : "the fan develops",
        {{0.0, unit(hot), unit.text(hot), "bar hot"}, {0.0, unit(cold), unit.text(cold), "bar cold", Hatch::slant}},
        true});
   return out;

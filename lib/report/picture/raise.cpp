@@ -206,7 +206,7 @@ Picture picture_of_raise(const ReportData& data, const TextStyle& style) {
   }
   std::string says = raise_in_a_sentence(data, style);
   if (const Result* steam = find_result(data.assessment, "raise.to_own_blower"); steam != nullptr && steam->low)
-    says += " The shaded stretch is where the own blower takes over in eight worlds of ten.";
+    says += " The shaded stretch is where the own blower takes over in eight samples of ten.";
   return drawn(
       std::move(picture), std::move(says), raise_described(data, style),
       [&data, style](Tag parent, const About& about, double width) { Way(data, style).draw(parent, about, width); });

@@ -1,0 +1,26 @@
+#include "data/first_words.hpp"
+#include "data/embedded.hpp"
+#include "data/table.hpp"
+
+namespace lumwright::data {
+const std::vector<std::string>& first_words() {
+  static const std::vector<std::string> words = [] {
+    std::vector<std::string> found;
+    for (const EmbeddedFile& file : embedded_files()) {
+      if (!file.name.starts_with("cautions/")) continue;
+      const Source source{file.name + ".yaml", file.text};
+      std::vector<Fault> faults;
+      const Node root = read_yaml(source, faults);
+      const Row row(source.name, root);
+      if (row.has("head")) found.push_back(row.text("head"));
+    }
+    return found;
+  }();
+  return words;
+}
+std::string first_lines(const std::string& mark) {
+  std::string lines;
+  for (const std::string& words : first_words()) lines += mark + words + "\n";
+  return lines;
+}
+}  // namespace lumwright::data
