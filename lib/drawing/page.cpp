@@ -26,7 +26,7 @@ void draw_first_words(Inks& out, const Extent& frame) {
   bool left = true;
   for (const std::string& words : data::first_words()) {
     const double x = left ? frame.low.x : frame.high.x;
-    letter(out, {x, frame.high.y + 1.0}, words, {2.5, left ? Across::left : Across::right}, Layer::text);
+    letter(out, {x, frame.high.y + 1.0}, words, {2.5, left ? Across::left : Across::right}, Layer::frame);
     left = false;
   }
 }
