@@ -19,13 +19,10 @@ const MeasuringMethod& measuring_method(const std::string& id) {
     if (method.id == id) return method;
   throw std::logic_error("measuring.yaml has no method with the id " + id);
 }
-double measuring_share(std::string_view key) {
-  struct Share {
-    std::string id;
-    double value;
-  };
-  static const std::vector<Share> all =
-      read_all("measuring", "shares", [](const Row& row) { return Share{row.text("id"), row.number("value")}; });
-  return by_id("measuring", all, key).value;
+const MeasuringShare& measuring_share(std::string_view key) {
+  static const std::vector<MeasuringShare> all = read_all("measuring", "shares", [](const Row& row) {
+    return MeasuringShare{row.text("id"), row.number("value"), row.source(), row.standing()};
+  });
+  return by_id("measuring", all, key);
 }
 }  // namespace lumwright::data

@@ -20,6 +20,11 @@ const std::vector<MeasuringMethod>& measuring_methods();
 /// One method by id. Throws std::logic_error for an id that the table lacks.
 const MeasuringMethod& measuring_method(const std::string& id);
 /// How far what was measured with workshop means may be off either way, over its value, where no spread is written.
+struct MeasuringShare {
+  std::string id;  // a key of a description
+  double value;
+  std::string source, standing;
+};
 /// Throws std::logic_error for a key that the table lacks.
-double measuring_share(std::string_view key);
+const MeasuringShare& measuring_share(std::string_view key);
 }  // namespace lumwright::data

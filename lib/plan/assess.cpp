@@ -63,7 +63,10 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
                         .events = events_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
-  if (worlds.count > 0) add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
+  if (worlds.count > 0) {
+    add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
+    for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
+  }
   assessment.verdict = overall(assessment.checks);
   assessment.remarks = likely_slips(build);
   assessment.cautions = cautions_for(build, assessment);

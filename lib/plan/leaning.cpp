@@ -81,8 +81,8 @@ Leaning leaning_of(const std::string& answer, const Solved& central, const World
   Leaning leaning{answer, {}, {}};
   for (const WorldColumn& cause : worlds.chances) {
     const double share = Pairs(cause.si, effect->si).share();
-    const Input* input = central.inputs.find(cause.key);
-    if (share < worth_a_word || input == nullptr) continue;
+    const Input* input = worlds.drawn_from.find(cause.key);
+    if (share < worth_a_word || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
     const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), input->unit}; };
     leaning.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
                               shown(input->low), shown(input->high)});

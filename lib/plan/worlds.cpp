@@ -5,6 +5,7 @@
 #include "plan/draws.hpp"
 #include "plan/results.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 #include <limits>
 #include <mutex>
 
@@ -37,7 +38,7 @@ template <class Q>
 void blur(Given<Q>& given, const char* key) {
   if (!given || given.has_spread) return;
   using T = QuantityTraits<Q>;
-  double by = data::measuring_share(key) * T::to_si(given.band->value);
+  double by = data::measuring_share(key).value * T::to_si(given.band->value);
   if constexpr (std::is_same_v<Q, double>) by = std::min(by, 0.5 * (1.0 - *given));  // shares stay below all of it
   given.band->low = T::from_si(T::to_si(given.band->value) - by);
   given.band->high = T::from_si(T::to_si(given.band->value) + by);
@@ -53,6 +54,7 @@ class Trial {
         draws_(inputs_of_worlds(), asked.count, asked.seed) {
     const std::size_t n = asked.count;
     out_.count = n;
+    out_.drawn_from = inputs_of_worlds();
     for (const auto& [key, dimension] : draws_.keys()) {
       out_.inputs.push_back({key, std::vector<double>(n, nothing)});
       out_.chances.push_back({key, std::vector<double>(n, nothing)});
@@ -93,8 +95,7 @@ class Trial {
     for (WorldColumn& column : out_.inputs)
       if (const Input* input = solved.inputs.find(column.key)) column.si[world] = input->value.si;
     for (const Result& result : results_of(solved)) keep(world, result);
-    for (std::size_t i = 0; i < checks_.size(); ++i)
-      out_.checks[i].fails[world] = how(*checks_[i], solved);
+    for (std::size_t i = 0; i < checks_.size(); ++i) out_.checks[i].fails[world] = how(*checks_[i], solved);
   }
   void keep(std::size_t world, const Result& result) {
     if (const auto* measure = std::get_if<Measure>(&result.value)) {
@@ -123,6 +124,20 @@ Build with_measuring_spread(const Build& build) {
   blur(wider.fuel.bed, "fuel.bed");
   widen(wider.adapter.tube.outside, wider.adapter.tube.measured_within, "micrometer");
   return wider;
+}
+
+std::vector<Assumed> measuring_spreads(const Build& build) {
+  std::vector<Assumed> all;
+  const auto taken = [&](const auto& given, const char* key) {
+    if (!given || given.has_spread) return;
+    const data::MeasuringShare& row = data::measuring_share(key);
+    all.push_back({fmt::format("{} (its spread)", key), fmt::format("+- {} %", format_number(100.0 * row.value, 2)), "",
+                   "written without a spread: as good as workshop means measure it", row.source, row.standing});
+  };
+  taken(build.engine.leakage.past_bed, "engine.leakage.past_bed");
+  taken(build.engine.leakage.smokebox, "engine.leakage.smokebox");
+  taken(build.fuel.bed, "fuel.bed");
+  return all;
 }
 
 Worlds try_worlds(const Build& build, const Solved& central, const Tuning* tuning, const WorldsAsked& asked) {

@@ -39,6 +39,7 @@ struct Worlds {
   std::vector<WorldColumn> results;  // as the build itself has them
   std::vector<WorldWords> words;     // results that are text
   std::vector<WorldCheck> checks;    // those that are asked in worlds
+  Inputs drawn_from{};               // the spreads that were drawn from
 };
 /// The column of a key, or null where the worlds do not follow it.
 template <class Columns>
@@ -60,4 +61,6 @@ double drawn_from(const Input& input, std::string_view key, double u);
 
 /// A description in which a size without a spread has that of its measuring, so that worlds draw it.
 Build with_measuring_spread(const Build& build);
+/// What that takes for granted of shares and depths that are written without a spread.
+std::vector<Assumed> measuring_spreads(const Build& build);
 }  // namespace lumwright
