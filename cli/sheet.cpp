@@ -6,7 +6,7 @@
 namespace lumwright::cli {
 Answer sheet(const Options& options) {
   const Described told = described(options);
-  Progress progress("worlds");
+  Progress progress("samples");
   const WorldsAsked worlds = worlds_asked(options, progress);  // those of `check`, for the same verdicts
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
   return {build_sheet(judged(solved, told.used(), worlds), solved, style_of(options))};

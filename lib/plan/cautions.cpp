@@ -75,4 +75,10 @@ std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far) 
     }
   return apply;
 }
+std::vector<Caution> cautions_called(const std::set<std::string>& ids) {
+  std::vector<Caution> called;
+  for (const Entry& entry : entries())
+    if (ids.contains(entry.caution.id)) called.push_back(entry.caution);
+  return called;
+}
 }  // namespace lumwright

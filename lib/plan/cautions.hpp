@@ -3,6 +3,7 @@
 #include "build/build.hpp"
 #include "plan/assessment.hpp"
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -23,4 +24,6 @@ std::optional<std::string> garage_reckoning(const Assessment& so_far);
 /// The cautions that apply, those that head every output first, each once. Throws std::logic_error for a caution whose `when`
 /// names no condition: our mistake.
 std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far);
+/// Those of some ids, in the same order, without what is worked out for one build.
+std::vector<Caution> cautions_called(const std::set<std::string>& ids);
 }  // namespace lumwright

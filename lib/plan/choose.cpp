@@ -1,6 +1,7 @@
 #include "plan/choose.hpp"
 #include "data/choosing.hpp"
 #include "data/fans.hpp"
+#include "plan/cautions.hpp"
 #include "plan/choose_work.hpp"
 #include "plan/crew.hpp"
 #include <fmt/format.h>
@@ -98,6 +99,15 @@ class Sharing {
   const Bin& bin_;
   std::map<std::string, Use> used_;
 };
+/// Of every place and every unit that is shown.
+std::vector<Caution> cautions_of(const Choice& choice) {
+  std::set<std::string> ids;
+  for (const EngineChoice& engine : choice.engines)
+    for (const Place& place : engine.places) ids.insert(place.cautions.begin(), place.cautions.end());
+  for (const UnitChoice& unit : choice.for_all)
+    for (const Serving& serving : unit.engines) ids.insert(serving.cautions.begin(), serving.cautions.end());
+  return ids.empty() ? cautions_for({}, {}) : cautions_called(ids);
+}
 }  // namespace
 
 Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
@@ -130,6 +140,7 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
   for (const EngineChoice& engine : choice.engines)
     if (!engine.places.empty()) sharing.add(engine.places.front().candidate);
   if (yards.size() > 1) choice.shared = sharing.sentences();
+  choice.cautions = cautions_of(choice);
   tally.finish();
   return choice;
 }

@@ -3,11 +3,13 @@
 #pragma once
 #include "build/bin.hpp"
 #include "draught/fan_pair.hpp"
+#include "plan/assessment.hpp"
 #include "plan/tuning.hpp"
 #include "quantity/quantity.hpp"
 #include <cstddef>
 #include <functional>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -75,6 +77,7 @@ struct Place {
   std::vector<Candidate> equals{};     // the others of its group
   std::string sized{};                 // what was sized for it: "a fuse of 2 A"
   std::string description{};           // to `check` as it is
+  std::set<std::string> cautions{};    // ids of those that apply
 };
 struct LossCount {
   Loss loss;
@@ -128,6 +131,7 @@ struct Serving {
   Loss loss;                                    // without one
   std::vector<std::string> fails{}, watches{};  // titles
   std::string sized{}, description{};
+  std::set<std::string> cautions{};  // ids
 };
 struct UnitChoice {
   Unit unit;
@@ -151,7 +155,8 @@ struct Choice {
   std::vector<UnitChoice> for_all;  // the best unit first; empty for a single engine
   std::vector<std::string> shared;  // first choices that name one thing more often than it is there
   ChooseEffort effort;
-  std::size_t samples = 0;  // in which the headlines were checked
+  std::size_t samples = 0;          // in which the headlines were checked
+  std::vector<Caution> cautions{};  // that apply to anything that is shown; with nothing to show, to what is not known
 };
 
 /// What is shown was checked in full, as a description that reads back to the same numbers, and fails nothing but what

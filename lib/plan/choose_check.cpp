@@ -164,6 +164,7 @@ class EngineChecking {
       place.watches = group.front().checked.watches;
       place.sized = words(yard_.stall.sized[group.front().unit]);
       place.description = group.front().checked.description;
+      place.cautions = group.front().checked.cautions;
       for (std::size_t i = 0; i < group.size(); ++i) {
         if (i > 0) place.equals.push_back(group[i].candidate);
         all.push_back(group[i].candidate);
@@ -225,6 +226,7 @@ Checked check_combination(const Yard& yard, const Stock& stock, std::size_t unit
   const Assessment a =
       assess(build, UnitSystem::as_written, stock.tuning, WorldsAsked{.count = samples, .seed = 1, .threads = 1});
   sort_findings(out, a);
+  for (const Caution& one : a.cautions) out.cautions.insert(one.id);
   const std::string_view goal =
       yard.stall.base.engine.boiler.own_blower_from ? "raise.to_own_blower" : "raise.to_working";
   if (const double t = number_of(a, goal); t > 0.0) out.to_steam = t * s;

@@ -111,9 +111,9 @@ class UnitChecking {
         }
         continue;
       }
-      Serving next{before.engine,      *tried.candidate, Loss::none,
-                   checked.wants,      checked.watches,  words(yard.stall.sized[one.unit]),
-                   checked.description};
+      Serving next{before.engine,       *tried.candidate, Loss::none,
+                   checked.wants,       checked.watches,  words(yard.stall.sized[one.unit]),
+                   checked.description, checked.cautions};
       take_over(*next.with, checked);
       if (!best.with || key(next) < key(best)) best = std::move(next);
     }

@@ -41,6 +41,7 @@ struct Checked {
   Duration runtime{};
   int light_ups = 0;
   bool in_time = true, enough = true;
+  std::set<std::string> cautions;  // ids
 };
 Checked check_combination(const Yard& yard, const Stock& stock, std::size_t unit, std::size_t tube,
                           std::size_t samples);

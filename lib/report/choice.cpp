@@ -1,5 +1,6 @@
 #include "report/choice.hpp"
 #include "report/choice_words.hpp"
+#include "report/text.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -23,6 +24,7 @@ class ChoiceReporter {
       losers(engine);
     }
     units();
+    write_cautions(page_, choice_.cautions);
     return page_.finish();
   }
 

@@ -142,7 +142,8 @@ std::string choice_json(const Choice& choice) {
                          {"samples", choice.samples},
                          {"engines", list(choice.engines)},
                          {"for_all", list(choice.for_all)},
-                         {"shared", choice.shared}}}};
+                         {"shared", choice.shared}}},
+                       {"cautions", list(choice.cautions)}};
   return text_of(report);
 }
 

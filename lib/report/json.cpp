@@ -43,13 +43,10 @@ static Json object(const Leaning& l) {
   return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};
 }
 static Json object(const Bands& b) {
-  Json out{{"worlds", b.worlds}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
+  Json out{{"samples", b.worlds}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
   if (b.edge_error) out["edge_error"] = finite(*b.edge_error);
   out["answers"] = list(b.leanings);
   return out;
-}
-static Json object(const Caution& c) {
-  return {{"id", c.id}, {"title", c.title}, {"text", c.text}, {"authority", c.authority}};
 }
 static Json object(const Series& series) {
   Json out = Json::object();

@@ -11,6 +11,9 @@ double finite(double x) {
 }
 Json object(AnyQuantity quantity) { return {{"value", finite(quantity.si)}, {"unit", si_symbol(quantity.kind)}}; }
 Json object(const Measure& measure) { return object(measure.quantity); }
+Json object(const Caution& c) {
+  return {{"id", c.id}, {"title", c.title}, {"text", c.text}, {"authority", c.authority}};
+}
 Json object(const Assumed& a) {
   return {{"key", a.key}, {"value", a.value},   {"band", a.band},
           {"why", a.why}, {"source", a.source}, {"standing", a.standing}};

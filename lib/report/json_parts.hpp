@@ -17,6 +17,7 @@ double finite(double x);
 Json object(AnyQuantity quantity);
 Json object(const Measure& measure);
 Json object(const Assumed& assumed);
+Json object(const Caution& caution);
 /// The document's text. Bytes that are no UTF-8 become U+FFFD.
 std::string text_of(const Json& document);
 

@@ -64,16 +64,6 @@ void write_assumed(Page& page, const Assessment& a) {
   write_inputs(page, a, true, "Tuned: from " + a.tuned + ", in place of what is written or usual");
   write_inputs(page, a, false, "Assumed, because the description does not say");
 }
-void write_cautions(Page& page, const Assessment& a) {
-  if (a.cautions.empty()) return;
-  page.heading("Cautions that apply here");
-  for (const Caution& one : a.cautions) {
-    page.gap();
-    page.paragraph(one.title, 2, Ink::strong);
-    page.paragraph(one.text, 4);
-    if (!one.authority.empty()) page.paragraph("Authority: " + one.authority, 4, Ink::faint);
-  }
-}
 void write_next_step(Page& page, const Assessment& a) {
   if (a.checks.empty()) return;
   const auto worst = std::min_element(a.checks.begin(), a.checks.end(), graver);
@@ -82,6 +72,17 @@ void write_next_step(Page& page, const Assessment& a) {
                  Ink::faint);
 }
 }  // namespace
+
+void write_cautions(Page& page, const std::vector<Caution>& cautions) {
+  if (cautions.empty()) return;
+  page.heading("Cautions that apply here");
+  for (const Caution& one : cautions) {
+    page.gap();
+    page.paragraph(one.title, 2, Ink::strong);
+    page.paragraph(one.text, 4);
+    if (!one.authority.empty()) page.paragraph("Authority: " + one.authority, 4, Ink::faint);
+  }
+}
 
 std::string text_report(const Assessment& assessment, const TextStyle& style) {
   require_sound(assessment);
@@ -95,7 +96,7 @@ std::string text_report(const Assessment& assessment, const TextStyle& style) {
   write_unknown(page, assessment);
   write_numbers(page, assessment);
   write_assumed(page, assessment);
-  write_cautions(page, assessment);
+  write_cautions(page, assessment.cautions);
   write_next_step(page, assessment);
   return page.finish();
 }

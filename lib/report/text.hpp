@@ -3,8 +3,11 @@
 #include "plan/assessment.hpp"
 #include "report/page.hpp"
 #include <string>
+#include <vector>
 
 namespace lumwright {
 /// Ends with a line feed; no line is wider than `style.width`. Throws std::logic_error for a width under 40.
 std::string text_report(const Assessment& assessment, const TextStyle& style);
+/// Title, text and authority of each; nothing for none.
+void write_cautions(Page& page, const std::vector<Caution>& cautions);
 }  // namespace lumwright

@@ -33,7 +33,7 @@ TEST_CASE("what many worlds show stands on the page and in the JSON") {
     CHECK(page.find(words) != std::string::npos);
   }
   const auto json = nlohmann::json::parse(json_report(a));
-  CHECK(json["bands"]["worlds"] == 200);
+  CHECK(json["bands"]["samples"] == 200);
   CHECK(json["bands"]["answers"][0]["answer"] == "raise.to_own_blower");
   CHECK(json["bands"]["answers"][0]["widest"].size() == 3);
   CHECK(json["results"]["raise.to_own_blower"]["low"] < json["results"]["raise.to_own_blower"]["high"]);

@@ -191,10 +191,15 @@ std::string html_choice(const Choice& choice, const TextStyle& style, const std:
   main.add("p", html::tied(tie_sentence(choice))).set("class", "small-print");
   html::write_units(main, c);
   for (std::size_t i = 0; i < choice.engines.size(); ++i) html::write_engine(main, c, i);
+  const Tag care = html::section(main, "care", "Cautions that apply here");
+  std::vector<const Caution*> cautions;
+  for (const Caution& one : choice.cautions) cautions.push_back(&one);
+  html::write_cautions(care, cautions);
   html::write_beside(main, beside);
-  html::write_footer(body,
-                     "A choice is no check: write the combination that you take as a description, and check it before "
-                     "you cut metal.");
+  html::write_footer(
+      body,
+      "What stands first was checked in full with what the bin says. Measure your own parts, write them into "
+      "its description, and check it again before you cut metal.");
   return page.html();
 }
 }  // namespace lumwright

@@ -69,18 +69,21 @@ Tag table(Tag parent, std::string_view caption, const std::vector<std::string_vi
   for (const std::string_view heading : headings) row.add("th", heading).set("scope", "col");
   return table.add("tbody");
 }
-void write_cautions(Tag parent, const Writing& w, std::string_view near) {
-  std::vector<const Caution*> here;
-  for (const Caution& one : w.assessment().cautions)
-    if (one.near == near || (near == "everything" && one.near.empty())) here.push_back(&one);
-  if (here.empty()) return;
+void write_cautions(Tag parent, const std::vector<const Caution*>& cautions) {
+  if (cautions.empty()) return;
   const Tag list = parent.add("ul").set("class", "cautions");
-  for (const Caution* one : here) {
+  for (const Caution* one : cautions) {
     const Tag item = list.add("li").set("class", "caution");
     item.add("h3", one->title);
     item.add("p", one->text);
     if (!one->authority.empty()) item.add("p", "Authority: " + one->authority).set("class", "small-print");
   }
+}
+void write_cautions(Tag parent, const Writing& w, std::string_view near) {
+  std::vector<const Caution*> here;
+  for (const Caution& one : w.assessment().cautions)
+    if (one.near == near || (near == "everything" && one.near.empty())) here.push_back(&one);
+  write_cautions(parent, here);
 }
 void write_head(Tag html, const std::string& title) {
   const Tag head = html.add("head");

@@ -34,6 +34,7 @@ void badge(Tag parent, Verdict verdict, std::string_view word = {});
 Tag section(Tag parent, const char* id, std::string_view heading);
 /// The cautions told beside one part of the engine; nothing where there are none.
 void write_cautions(Tag parent, const Writing& w, std::string_view near);
+void write_cautions(Tag parent, const std::vector<const Caution*>& cautions);
 /// A picture with its words, once for a desk and once for a phone.
 void write_picture(Tag parent, const Picture& picture);
 /// A pair of a title block.
