@@ -12,7 +12,7 @@ std::optional<Voltage> fan_floor(const FanSupply& feed, const std::optional<Moto
   switch (feed.control.kind) {
     case Control::Kind::series_regulator:
       return motor->stops.value + feed.regulator_dropout;
-    case Control::Kind::lead_pwm:
+    case Control::Kind::chopped_supply:
       return std::nullopt;  // its motor has a law of its own
     default:
       return motor->stops.value;

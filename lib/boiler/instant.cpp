@@ -39,7 +39,7 @@ Rotation InstantSolver::speed(const FanDraught& draught, const std::optional<Sup
   if (draught.voltage) return fan_speed(draught.motor, *draught.voltage);
   // A chopped lead gives full voltage part of the time; the supply's motor law has worked out what that makes of the
   // speed.
-  const bool chopped = input_.battery->feed.control.kind == Control::Kind::lead_pwm;
+  const bool chopped = input_.battery->feed.control.kind == Control::Kind::chopped_supply;
   return chopped ? supply->fan_speed * fan_speed(draught.motor, draught.motor.rated_voltage)
                  : fan_speed(draught.motor, supply->fan);
 }

@@ -54,9 +54,11 @@ Bin read_keys(Node& root, std::vector<Fault>& faults) {
   Bin bin;
   const bool stock = take_stock(root);
   const std::vector<Position> direct = open_direct(root);
-  PartReader reader(root, "", known, faults);
+  std::vector<Renamed> renamed;
+  PartReader reader(root, "", known, faults, renamed);
   Bin::fields(bin, reader);
   reader.refuse_the_rest();
+  bin.renamed = std::move(renamed);
   bin.tubes_from_stock = stock;
   const bool no_list = child(root, "step_ups") == nullptr;
   if (no_list || !bin.step_ups.empty()) close_direct(bin, direct);

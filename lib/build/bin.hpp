@@ -67,7 +67,7 @@ struct BinStepUp : StepUpPart, BinItem {
     StepUpPart::fields(self, v);
     v({"lower_to", "output you would turn it down to once steam is near, tried beside the full one", "9 V"},
       self.lower_to, Limits{"0.5 V", "60 V"});
-    v({"mass", "mass of the board", "6 g"}, self.mass, Limits{"0.1 g", "20 kg"});
+    v({"mass", "mass of the step-up", "6 g"}, self.mass, Limits{"0.1 g", "20 kg"});
   }
 };
 
@@ -129,7 +129,8 @@ struct BinEngine : BinShared {
 
 namespace lumwright {
 struct Bin : part::BinShared {
-  std::string file{};  // where it was read from
+  std::string file{};               // where it was read from
+  std::vector<Renamed> renamed{};  // what it says by an older name
   Text name, pairs;
   std::vector<part::BinFan> fans;
   std::vector<part::BinDrawer> drawers;
@@ -146,7 +147,7 @@ struct Bin : part::BinShared {
     v.list({"fans", "the fans", "[ {name: grey fan, kind: axial, frame: 50 mm, rated: {voltage: 12 V}} ]"}, self.fans);
     v.list({"drawers", "loose cells", "[ {name: loose AA, cell: NiMH AA, count: 8} ]"}, self.drawers);
     v.list({"packs", "the packs", "[ {name: five AA, cell: NiMH AA, series: 5} ]"}, self.packs);
-    v.list({"step_ups", "the converters; `none` for the fan on the pack itself",
+    v.list({"step_ups", "the step-ups; `none` for the fan on the pack itself",
             "[ none, {name: small board, output: 12 V} ]"},
            self.step_ups);
     v.list({"tubes", "the adapter tubes, or `stock`", "[ {name: brass, outside: 5/8 in, length: 42 mm} ]"}, self.tubes);

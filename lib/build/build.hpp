@@ -57,7 +57,8 @@ struct MeasuredLoad {
 
 namespace lumwright {
 struct Build {
-  std::string file{};  // where it was read from
+  std::string file{};               // where it was read from
+  std::vector<Renamed> renamed{};  // what it says by an older name
   Text name;
   part::Place place;
   part::Engine engine;

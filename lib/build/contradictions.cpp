@@ -77,20 +77,20 @@ void fan(const part::FanPart& fan, Finder& finder) {
 void control(const part::SupplyPart& supply, Finder& finder) {
   const part::ControlPart& control = supply.control;
   const std::string kind = control.kind ? *control.kind : "";
-  const bool pwm = kind == "lead pwm", sets_voltage = kind == "lower output" || kind == "series regulator";
+  const bool pwm = kind == "chopped supply", sets_voltage = kind == "lower output" || kind == "series regulator";
   if (pwm && !control.duty)
-    finder.say("supply.control.kind", control.kind.at, "a lead pwm needs `duty`", "as in `duty: 60 %`");
+    finder.say("supply.control.kind", control.kind.at, "a chopped supply needs `duty`", "as in `duty: 60 %`");
   if (sets_voltage && !control.output)
     finder.say("supply.control.kind", control.kind.at, fmt::format("a {} needs `output`", kind), "as in `output: 9 V`");
   if (control.duty && !pwm)
-    finder.say("supply.control.duty", control.duty.at, "this has a meaning only with `kind: lead pwm`");
+    finder.say("supply.control.duty", control.duty.at, "this has a meaning only with `kind: chopped supply`");
   if (control.output && !sets_voltage)
     finder.say("supply.control.output", control.output.at,
                "this has a meaning only with `kind: lower output` or `kind: series regulator`");
-  finder.keep_below("supply.control.output", control.output, {"the converter's output", supply.step_up.output},
+  finder.keep_below("supply.control.output", control.output, {"the step-up's output", supply.step_up.output},
                     Finder::Equal::allowed);
   finder.keep_below("supply.step_up.input_min", supply.step_up.input_min,
-                    {"the converter's output", supply.step_up.output}, Finder::Equal::refused);
+                    {"the step-up's output", supply.step_up.output}, Finder::Equal::refused);
 }
 void load(const part::MeasuredLoad& load, Finder& finder) {
   if (load.power && !load.voltage)

@@ -32,6 +32,10 @@ struct Text {
   explicit operator bool() const { return value.has_value(); }
   const std::string& operator*() const { return *value; }
 };
+/// What a file says by a name that it had in an earlier release: a key, or a key with its word.
+struct Renamed {
+  std::string old, now;
+};
 /// A list of pairs in the author's order, such as a fan's [flow, pressure], first members rising; or places [x, y].
 template <class X, class Y>
 struct Points {

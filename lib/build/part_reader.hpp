@@ -4,6 +4,7 @@
 #include "build/keys.hpp"
 #include "build/values.hpp"
 #include "build/written.hpp"
+#include "data/renamed.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -14,8 +15,9 @@ inline constexpr std::size_t most_items = 200;
 class PartReader {
  public:
   /// `known` are all keys of the file's root, for the help on those that are not.
-  PartReader(const Node& map, std::string path, const std::vector<Key>& known, std::vector<Fault>& faults)
-      : map_(map), path_(std::move(path)), known_(known), faults_(faults) {}
+  PartReader(const Node& map, std::string path, const std::vector<Key>& known, std::vector<Fault>& faults,
+             std::vector<Renamed>& renamed)
+      : map_(map), path_(std::move(path)), known_(known), faults_(faults), renamed_(renamed) {}
 
   template <class Q>
   void operator()(Field field, Given<Q>& given, Limits limits) {
@@ -31,7 +33,14 @@ class PartReader {
     if (const Node* node = take(field)) count = {read_count(*node, least, most, complaints(field)), node->at};
   }
   void operator()(Field field, Text& text, Allowed allowed) {
-    if (const Node* node = take(field)) text = {read_words(*node, allowed, complaints(field)), node->at};
+    const Node* node = take(field);
+    if (node == nullptr) return;
+    if (const data::RenamedWord* word = allowed != nullptr ? renamed_word(full(field.key), node->text) : nullptr) {
+      renamed_.push_back({full(field.key) + ": " + word->old, word->now});
+      text = {word->now, node->at};
+      return;
+    }
+    text = {read_words(*node, allowed, complaints(field)), node->at};
   }
   template <class X, class Y>
   void operator()(Field field, Points<X, Y>& points, Limits x_limits, Limits y_limits) {
@@ -69,7 +78,7 @@ class PartReader {
     if (node->kind != Node::Kind::map)
       return complaints(field).add(node->at, fmt::format("expected a section of keys and values, got {}", found(*node)),
                                    fmt::format("known here: {}", known_keys(known_, full(field.key))));
-    PartReader inner(*node, full(field.key), known_, faults_);
+    PartReader inner(*node, full(field.key), known_, faults_, renamed_);
     Part::fields(part, inner);
     inner.refuse_the_rest();
   }
@@ -98,7 +107,22 @@ class PartReader {
  private:
   const Node* take(Field field) {
     taken_.push_back(field.key);
-    return child(map_, field.key);
+    if (const Node* node = child(map_, field.key)) return node;
+    for (const data::RenamedKey& key : data::renamed_keys()) {
+      if (!data::is_key(full(field.key), key.now)) continue;
+      const std::string_view old = std::string_view(key.old).substr(key.old.rfind('.') + 1);
+      const Node* node = child(map_, old);
+      if (node == nullptr) continue;
+      taken_.push_back(old);  // the table outlives this
+      renamed_.push_back({full(old), full(field.key)});
+      return node;
+    }
+    return nullptr;
+  }
+  static const data::RenamedWord* renamed_word(const std::string& path, const std::string& text) {
+    for (const data::RenamedWord& word : data::renamed_words())
+      if (data::is_key(path, word.key) && text == word.old) return &word;
+    return nullptr;
   }
   std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   Complaints complaints(Field field) const { return {&faults_, full(field.key), item_}; }
@@ -109,7 +133,7 @@ class PartReader {
       return Complaints{&faults_, full(field.key), name}.add(
           node.at, fmt::format("expected keys and values, got {}", found(node)),
           fmt::format("as in {}", field.example));
-    PartReader inner(node, full(field.key), known_, faults_);
+    PartReader inner(node, full(field.key), known_, faults_, renamed_);
     inner.item_ = std::move(name);
     parts.emplace_back().at = node.at;
     Part::fields(parts.back(), inner);
@@ -138,6 +162,7 @@ class PartReader {
   std::string path_, item_;
   const std::vector<Key>& known_;
   std::vector<Fault>& faults_;
+  std::vector<Renamed>& renamed_;
   std::vector<std::string_view> taken_;
 };
 
@@ -147,10 +172,11 @@ template <class Root, class F>
 Root read_parts(const Source& source, std::string_view what, std::string_view hint, F&& contradictions) {
   static const std::vector<Key> known = list_keys<Root>();
   std::vector<Fault> faults;
+  std::vector<Renamed> renamed;
   const Node node = read_yaml(source, faults);
   Root root;
   if (node.kind == Node::Kind::map) {
-    PartReader reader(node, "", known, faults);
+    PartReader reader(node, "", known, faults, renamed);
     Root::fields(root, reader);
     reader.refuse_the_rest();
   } else {
@@ -159,6 +185,7 @@ Root read_parts(const Source& source, std::string_view what, std::string_view hi
   }
   for (Fault& fault : contradictions(root)) faults.push_back(std::move(fault));
   if (!faults.empty()) throw InputError(source, std::move(faults));
+  if constexpr (requires { root.renamed; }) root.renamed = std::move(renamed);
   return root;
 }
 }  // namespace lumwright

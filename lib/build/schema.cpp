@@ -1,5 +1,6 @@
 #include "build/schema.hpp"
 #include "data/first_words.hpp"
+#include "data/renamed.hpp"
 #include "build/build.hpp"
 #include "build/values.hpp"
 #include "quantity/units.hpp"
@@ -132,6 +133,25 @@ class SchemaWriter {
   Json& properties_;
   Json& definitions_;
 };
+Json& property_at(Json& properties, std::string_view key) {
+  const std::size_t dot = key.find('.');
+  Json& here = properties[std::string(key.substr(0, dot))];
+  return dot == std::string_view::npos ? here : property_at(here["properties"], key.substr(dot + 1));
+}
+/// What is read by an older name is valid by it, but not by both.
+void add_older_names(Json& properties) {
+  for (const data::RenamedKey& key : data::renamed_keys()) {
+    const std::size_t dot = key.now.rfind('.');
+    Json& section = property_at(properties, std::string_view(key.now).substr(0, dot));
+    const std::string old = key.old.substr(key.old.rfind('.') + 1), now = key.now.substr(dot + 1);
+    Json property = section["properties"][now];
+    property["deprecated"] = true;
+    section["properties"][old] = std::move(property);
+    section["not"] = {{"required", {old, now}}};
+  }
+  for (const data::RenamedWord& word : data::renamed_words())
+    property_at(properties, word.key)["enum"].push_back(word.old);
+}
 }  // namespace
 
 std::string json_schema() {
@@ -139,6 +159,7 @@ std::string json_schema() {
   SchemaWriter writer(properties, definitions);
   const Build empty;
   Build::fields(empty, writer);
+  add_older_names(properties);
   const Json schema{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                     {"$comment", data::first_lines()},
                     {"title", "lumwright build description"},

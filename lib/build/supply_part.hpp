@@ -1,4 +1,4 @@
-// What drives the fan: pack, converter, control, leads.
+// What drives the fan: pack, step-up, control, leads.
 #pragma once
 #include "build/given.hpp"
 #include "build/words.hpp"
@@ -36,10 +36,10 @@ struct StepUpPart {
   EfficiencyTable efficiency;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"module", "which kind of converter", "small 1.2 MHz"}, self.module, &module_words);
+    v({"module", "which kind of step-up", "small 1.2 MHz"}, self.module, &module_words);
     v({"output", "output voltage it is set to", "12 V"}, self.output, Limits{"1 V", "60 V"});
     v({"input_limit", "most current it can draw for long", "0.8 A"}, self.input_limit, Limits{"10 mA", "50 A"});
-    v({"input_min", "lowest input at which it still works, measured", "2.5 V"}, self.input_min,
+    v({"input_min", "least input at which it still works, measured", "2.5 V"}, self.input_min,
       Limits{"0.3 V", "60 V"});
     v({"input_most", "most input that it stands", "24 V", expert}, self.input_most, Limits{"1 V", "200 V"});
     v({"output_most", "most output that it can be set to", "28 V", expert}, self.output_most, Limits{"1 V", "200 V"});
@@ -54,7 +54,7 @@ struct ControlPart {
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"kind", "how the speed is set", "none"}, self.kind, &control_words);
-    v({"duty", "on-time share of a lead pwm", "60 %", expert}, self.duty, Limits{"1 %", "100 %"});
+    v({"duty", "on-time share of a chopped supply", "60 %", expert}, self.duty, Limits{"1 %", "100 %"});
     v({"output", "voltage of a lower output or a series regulator", "9 V", expert}, self.output,
       Limits{"0.5 V", "60 V"});
   }
@@ -82,7 +82,7 @@ struct SupplyPart {
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v.section({"pack", "the battery", ""}, self.pack);
-    v.section({"step_up", "the converter that raises the voltage", ""}, self.step_up);
+    v.section({"step_up", "the step-up, a converter that raises the voltage", ""}, self.step_up);
     v.section({"control", "speed control", ""}, self.control);
     v.section({"leads", "the wires", ""}, self.leads);
     v({"fuse", "rating of the fuse at the pack", "1.25 A"}, self.fuse, Limits{"10 mA", "100 A"});

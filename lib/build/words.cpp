@@ -50,5 +50,5 @@ std::vector<std::string> shape_words() { return {"round", "square"}; }
 std::vector<std::string> yes_words() { return {"yes", "no"}; }
 std::vector<std::string> inlet_words() { return {"square", "projecting", "rounded"}; }
 std::vector<std::string> joint_words() { return {"silver braze", "soft solder", "screwed", "press fit"}; }
-std::vector<std::string> control_words() { return {"none", "lead pwm", "lower output", "series regulator"}; }
+std::vector<std::string> control_words() { return {"none", "chopped supply", "lower output", "series regulator"}; }
 }  // namespace lumwright

@@ -34,7 +34,7 @@ const std::vector<StepUpRow>& step_ups() {
 
 const StepUpRow& step_up(std::string_view id) {
   const auto found = std::find_if(step_ups().begin(), step_ups().end(), [&](const auto& row) { return row.id == id; });
-  if (found == step_ups().end()) throw ModelError("no step-up module is called `" + std::string(id) + "`");
+  if (found == step_ups().end()) throw ModelError("no step-up is called `" + std::string(id) + "`");
   return *found;
 }
 

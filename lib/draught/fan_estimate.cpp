@@ -105,7 +105,7 @@ FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken) {
                    .flow_left = spread.flow_left,
                    .together = spread.together,
                    .tails = true};
-  const std::string as = axial ? "printed fans go" : "blowers of a body near " + nearest_body(label.frame, taken.thickness).id + " go";
+  const std::string as = axial ? "printed fans go" : "centrifugal fans of a body near " + nearest_body(label.frame, taken.thickness).id + " go";
   if (label.rated_speed)
     basis.sentence = fmt::format("estimated from kind, size and speed (tip speed {}), as {}",
                                  format(wheel(label.kind, label.frame, taken.speed).tip_speed, "m/s"), as);

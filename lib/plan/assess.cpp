@@ -68,7 +68,8 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
     for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
   }
   assessment.verdict = overall(assessment.checks);
-  assessment.remarks = likely_slips(build);
+  assessment.remarks = older_names(build.renamed);
+  for (Remark& one : likely_slips(build)) assessment.remarks.push_back(std::move(one));
   assessment.cautions = cautions_for(build, assessment);
   require_sound(assessment);
   return assessment;

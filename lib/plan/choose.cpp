@@ -1,3 +1,4 @@
+#include "plan/slips.hpp"
 #include "plan/choose.hpp"
 #include "data/choosing.hpp"
 #include "data/fans.hpp"
@@ -140,6 +141,7 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
   for (const EngineChoice& engine : choice.engines)
     if (!engine.places.empty()) sharing.add(engine.places.front().candidate);
   if (yards.size() > 1) choice.shared = sharing.sentences();
+  for (const Remark& one : older_names(bin.renamed)) choice.shared.push_back(one.text);
   choice.cautions = cautions_of(choice);
   tally.finish();
   return choice;

@@ -89,7 +89,7 @@ void bound(Yard& yard, const Stock& stock, const std::vector<std::size_t>& same)
   const std::size_t unit = yard.drives[one.drive].key.unit;
   Build build = with_unit(yard.stall, stock, unit);
   build.adapter.tube = yard.stall.tubes[one.tube];
-  if (build.supply.control.kind && *build.supply.control.kind == "lead pwm") return;  // its speed has a law of its own
+  if (build.supply.control.kind && *build.supply.control.kind == "chopped supply") return;  // its speed has a law of its own
   Inputs inputs = quiet(stock.tuning);
   const auto fan = solve_fan(build, inputs);
   const auto draught = solve_draught(build, inputs, fan, {});  // at the rated voltage: only its path is used

@@ -107,7 +107,7 @@ SupplyFact supply_fact(const Stall& stall, const Stock& stock, std::size_t unit)
   }
   const SolvedSupply& s = *solved.supply;
   const auto kind = s.feed.control.kind;
-  const bool lowers = kind == Control::Kind::lower_output, chops = kind == Control::Kind::lead_pwm;
+  const bool lowers = kind == Control::Kind::lower_output, chops = kind == Control::Kind::chopped_supply;
   fact.fan_voltage = s.start.fan_voltage;
   fact.most = most_at_fan(s);
   fact.runtime = s.run.runtime;

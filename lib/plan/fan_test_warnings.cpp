@@ -160,7 +160,7 @@ class Warner {
                                             .free_air = test_.fit.free_air.value});
     if (c.verdict == Credibility::not_credible)
       add("not_credible",
-          fmt::format("At a tip speed of {} no fan of this kind holds {}.", format(c.tip_speed, "m/s"),
+          fmt::format("At a tip speed of {} no fan of this kind develops {}.", format(c.tip_speed, "m/s"),
                       format(test_.fit.shut_off.value, "Pa")),
           "look at the fan's speed, its kind, its frame and the U-tube");
   }

@@ -132,4 +132,12 @@ std::vector<Remark> likely_slips(const Build& build) {
     if (auto remark = strange_value(row, numbers)) remarks.push_back(std::move(*remark));
   return remarks;
 }
+std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
+  std::vector<Remark> remarks;
+  for (const Renamed& one : renamed)
+    remarks.push_back({one.old.substr(0, one.old.find(':')),
+                       fmt::format("`{}` is called `{}` now; the older name is read until the next release.", one.old,
+                                   one.now)});
+  return remarks;
+}
 }  // namespace lumwright

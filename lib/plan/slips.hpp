@@ -7,4 +7,6 @@ namespace lumwright {
 /// One remark for each key that lies far from what is usual beside the others, or by itself; in the order of the table
 /// data/slips.yaml.
 std::vector<Remark> likely_slips(const Build& build);
+/// One remark for each older name in a file.
+std::vector<Remark> older_names(const std::vector<Renamed>& renamed);
 }  // namespace lumwright

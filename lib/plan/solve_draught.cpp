@@ -119,7 +119,7 @@ Temperature judged_at(const Build& build, Inputs& inputs, Pressure barometer) {
 // What the fan is given, and how fast that turns it.
 void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, SolvedDraught& draught) {
   draught.fan_voltage = supply ? supply->start.fan_voltage : fan.label.rated_voltage;
-  const bool chopped = supply && supply->feed.control.kind == Control::Kind::lead_pwm;
+  const bool chopped = supply && supply->feed.control.kind == Control::Kind::chopped_supply;
   draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage)
                               : fan_speed(*fan.motor, draught.fan_voltage);
   if (draught.fan_speed <= 0.0 * rpm)

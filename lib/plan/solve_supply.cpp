@@ -33,8 +33,8 @@ std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<
 Control control_of(const Build& build, Inputs& inputs) {
   const std::string kind = inputs.usual("supply.control.kind", build.supply.control.kind);
   Control control = uncontrolled();
-  if (kind == "lead pwm")
-    control = {Control::Kind::lead_pwm, inputs.known("supply.control.duty", build.supply.control.duty).value(),
+  if (kind == "chopped supply")
+    control = {Control::Kind::chopped_supply, inputs.known("supply.control.duty", build.supply.control.duty).value(),
                control.voltage};
   if (kind == "lower output" || kind == "series regulator")
     control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
@@ -62,10 +62,10 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
-                             because("below this, boards of this class misbehave", module->source, module->standing));
+                             because("below this, step-ups of this kind misbehave", module->source, module->standing));
   } else if (!measured_min) {
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
-                             because("least input of small boards", "tests of hobby boards", "secondary"));
+                             because("least input of small step-ups", "tests of hobby boards", "secondary"));
   }
   StepUp made = module ? step_up_of(*module, output, least)
                        : StepUp{.output = output,

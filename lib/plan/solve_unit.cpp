@@ -137,7 +137,7 @@ std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missi
   if (!made.axial && !in_hand.measured && made.drawing.pattern) {
     made.drawing.pattern.reset();
     made.drawing.measure_first =
-        "blowers follow no standard: compare these sizes with the one in hand, then write that";
+        "centrifugal fans follow no standard: compare these sizes with the one in hand, then write that";
   }
   if (holes.inlet_x && holes.inlet_y)
     made.inlet = PlanePoint{*inputs.known("fan.holes.inlet_x", holes.inlet_x),

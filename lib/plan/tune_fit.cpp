@@ -264,7 +264,7 @@ class LogFit {
     for (const std::size_t i : used_)
       if (!readings_[i].after)
         throw ModelError(
-            fmt::format("reading {} of the log, at {}, lies behind the end of the raise as the model "
+            fmt::format("reading {} of the log, at {}, lies behind the end of steam raising as the model "
                         "has it, at {}: leave it out, or look for a slip in the description",
                         readings_[i].item, format(readings_[i].time, "min"), format(tuned.end(), "min")));
   }

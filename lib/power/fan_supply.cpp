@@ -44,7 +44,7 @@ void check(const FanSupply& supply) {
   switch (supply.control.kind) {
     case Control::Kind::none:
       break;
-    case Control::Kind::lead_pwm:
+    case Control::Kind::chopped_supply:
       require_share(supply.control.duty, "duty");
       break;
     case Control::Kind::lower_output:
@@ -66,7 +66,7 @@ std::optional<StepUp> step_up_in_use(const FanSupply& supply) {
 }
 
 OutputDraw output_draw(const FanSupply& supply, Voltage v) {
-  if (supply.control.kind == Control::Kind::lead_pwm) return chopped(supply, v);
+  if (supply.control.kind == Control::Kind::chopped_supply) return chopped(supply, v);
   const Voltage at_fan = supply.control.kind == Control::Kind::series_regulator ? regulated(supply, v) : v;
   const Current i = fan_current(supply.fan, at_fan);
   return {.current = i, .fan_voltage = at_fan, .speed = in(at_fan, supply.fan.rated_voltage), .fan = at_fan * i};
@@ -79,7 +79,7 @@ SupplyState supply_state(const FanSupply& supply, Voltage input) {
   if (!step_up) {
     const OutputDraw draw = output_draw(supply, input);
     return {.drawn = draw.current,
-            .on_share = supply.control.kind == Control::Kind::lead_pwm ? supply.control.duty : 1.0,
+            .on_share = supply.control.kind == Control::Kind::chopped_supply ? supply.control.duty : 1.0,
             .fan_voltage = draw.fan_voltage,
             .speed = draw.speed,
             .fan = draw.fan,

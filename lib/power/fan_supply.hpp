@@ -28,11 +28,11 @@ MotorState motor_state(const data::MotorShares& motor, double supply_over_rated,
 struct Control {
   enum class Kind {
     none,             // the fan sees what the step-up or the pack gives
-    lead_pwm,         // the supply lead is chopped at tens of hertz, no coil, no freewheel diode
+    chopped_supply,         // the supply lead is chopped at tens of hertz, no coil, no freewheel diode
     lower_output,     // the step-up is turned down
     series_regulator  // a linear regulator before the fan turns the rest into heat
   } kind;
-  double duty;      // of lead_pwm, over 0 to 1
+  double duty;      // of chopped_supply, over 0 to 1
   Voltage voltage;  // at the fan, of the last two
 };
 /// No control at all.

@@ -11,7 +11,7 @@ namespace lumwright {
 namespace {
 double on_share(const Load& load) {
   const auto* supply = std::get_if<FanSupply>(&load);
-  const bool chopped = supply != nullptr && !supply->step_up && supply->control.kind == Control::Kind::lead_pwm;
+  const bool chopped = supply != nullptr && !supply->step_up && supply->control.kind == Control::Kind::chopped_supply;
   return chopped ? supply->control.duty : 1.0;
 }
 

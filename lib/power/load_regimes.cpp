@@ -29,7 +29,7 @@ std::vector<LoadRegime> direct(const FanSupply& supply, Voltage highest) {
       return {{.from = holds, .to = highest, .current = law, .power = {}},
               {.from = lowest, .to = holds, .current = law, .power = {}}};
     }
-    case Control::Kind::lead_pwm: {
+    case Control::Kind::chopped_supply: {
       const Voltage stalls = supply.motor.idle * supply.motor.winding / supply.control.duty * supply.fan.rated_voltage;
       return {{.from = stalls + nothing, .to = highest, .current = law, .power = {}}};
     }

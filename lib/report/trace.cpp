@@ -11,7 +11,7 @@ namespace {
 std::string_view told_by(std::string_view series) { return series == "raise" ? "raise.time" : "power.stop"; }
 
 [[noreturn]] void refuse(const Assessment& assessment, std::string_view series) {
-  const std::string_view what = series == "raise" ? "the raise" : "the discharge of the pack";
+  const std::string_view what = series == "raise" ? "steam raising" : "the discharge of the pack";
   const Finding* finding = find_check(assessment, told_by(series));
   if (finding != nullptr && !finding->missing.empty())
     throw NoSeries(

@@ -35,7 +35,7 @@ FanPattern axial_pattern(const data::FanFrame& row) {
 FanPattern blower_pattern(const data::BlowerFrame& row, Length hole) {
   const Length margin = 2.0 * data::shop_length("outlet margin").value.value;
   const auto cut = [&](std::optional<Length> side) { return side ? std::optional(*side + margin) : std::nullopt; };
-  FanPattern pattern{.name = row.name + " blower",
+  FanPattern pattern{.name = row.name + " centrifugal fan",
                      .width = row.width,
                      .height = row.height,
                      .holes = {},
@@ -79,14 +79,14 @@ FanDrawing blower_drawing(const FanInHand& fan) {
     if (!side || (fan.thickness && !within(row.thickness, *fan.thickness, off))) continue;
     if (row.holes.empty() || !row.hole)
       return {std::nullopt, std::nullopt,
-              "no source gives lugs, inlet and outlet of a " + row.name + " blower: measure all of them"};
+              "no source gives lugs, inlet and outlet of a " + row.name + " centrifugal fan: measure all of them"};
     const FanPattern expected = blower_pattern(row, *row.hole);
     if (fan.measured) return {expected, expected, ""};
     return {std::nullopt, expected,
-            "blowers follow no standard: measure lugs, inlet and outlet of the one in hand before drawing it"};
+            "centrifugal fans follow no standard: measure lugs, inlet and outlet of the one in hand before drawing it"};
   }
   return {std::nullopt, std::nullopt,
-          fmt::format("no table has a {:.4g} mm blower: measure lugs, inlet and outlet", in(fan.frame, mm))};
+          fmt::format("no table has a centrifugal fan of {:.4g} mm: measure lugs, inlet and outlet", in(fan.frame, mm))};
 }
 // what was measured over what the table says; complete: holes, their size and the opening are all known
 FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {

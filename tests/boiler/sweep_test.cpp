@@ -54,7 +54,7 @@ Battery random_battery(Dice& dice) {
   if (dice.chance(0.2))
     feed.control = {Control::Kind::series_regulator, 1.0, dice.between(4.0, 12.0) * V};
   else if (dice.chance(0.2))
-    feed.control = {Control::Kind::lead_pwm, dice.between(0.3, 1.0), 0.0 * V};
+    feed.control = {Control::Kind::chopped_supply, dice.between(0.3, 1.0), 0.0 * V};
   std::optional<Voltage> stop;
   if (dice.chance(0.7)) stop = dice.between(1.0, 8.0) * V;
   return {.pack = make_pack(pack), .feed = feed, .stop_at = stop};

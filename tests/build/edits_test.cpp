@@ -52,7 +52,7 @@ class Editor {
                                                 ">",        "null",
                                                 "0x10",     "99999999999999999999",
                                                 "50 degC",  "3 bar a",
-                                                "lead pwm", "\xEF\xBB\xBF",
+                                                "chopped supply", "\xEF\xBB\xBF",
                                                 "#",        ":",
                                                 "{",        "}",
                                                 "]",        std::string(1, '\0'),

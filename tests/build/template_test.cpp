@@ -57,7 +57,7 @@ TEST_CASE("every waiting key of a new description may be put to use, one at a ti
     }
     const std::string key = trimmed(edited[i]).substr(0, trimmed(edited[i]).find(':'));
     std::string text = joined(edited);
-    if (key == "duty") text = with(text, "kind: none", "kind: lead pwm");
+    if (key == "duty") text = with(text, "kind: none", "kind: chopped supply");
     if (key == "output") text = with(text, "kind: none", "kind: lower output");
     CAPTURE(key);
     CHECK(complaint(text) == "");

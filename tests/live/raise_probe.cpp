@@ -177,7 +177,7 @@ Json step_up(const std::optional<StepUp>& made) {
 }
 Json battery(const SolvedSupply& s) {
   const data::MotorShares& motor = s.feed.motor;
-  const bool chopped = s.feed.control.kind == Control::Kind::lead_pwm;
+  const bool chopped = s.feed.control.kind == Control::Kind::chopped_supply;
   if (!chopped && s.feed.control.kind != Control::Kind::none)
     throw std::runtime_error("this probe knows no other control than a chopped lead");
   return {

@@ -78,5 +78,5 @@ def supply(rng, draw):
 """ + leads
     return f"""supply:
   pack: {{ cell: lead-acid 12 V 7 Ah, series: 1, temperature: {draw(5, 25)} degC }}
-  control: {{ kind: lead pwm, duty: {draw(60, 95)} % }}
+  control: {{ kind: chopped supply, duty: {draw(60, 95)} % }}
 """ + leads

@@ -85,10 +85,11 @@ accepted = [
     ("engine.chimney.material", 304), ("supply.step_up.efficiency", "88 %"), ("supply.step_up.efficiency", 0.88),
     ("supply.step_up.efficiency", [["6 V", "1 W", "88 %"], ["6 V", "2 W", 0.85]]), ("fan.speed_at", [["7 V", "3100 rpm"], ["12 V", "5200 rpm"]]),
 ]
+accepted += [("fan.holes.measured", value) for value in ["yes", "no", True, False]]
+accepted += [("fuel.kindling", "150 s"), ("supply.control.kind", "lead pwm"), ("supply.control.kind", "chopped supply")]  # older names too
 for path, value in accepted:
     expect(True, f"{path}: {value}", put(start, path, value))
 
-accepted += [("fan.holes.measured", value) for value in ["yes", "no", True, False]]
 refused = [
     ("engine.chimney.bore", value)
     for value in ["14 V", "14", 14, "17,2 mm", "22 swg", "mm", "", "nan mm", "1 2 mm", "5 mm 6 mm", "7-9 mm", ["5 mm"], None, "1.2.3 mm", "5 mm +- 1 V"]

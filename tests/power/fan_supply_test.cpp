@@ -27,7 +27,7 @@ TEST_CASE("controls and what they take") {
   CHECK(full.fan == near(2.4 * W, 1e-12));
   CHECK(full.step_up->efficiency == near(0.878, 0.005));
 
-  supply.control = {.kind = Control::Kind::lead_pwm, .duty = 0.5, .voltage = 0.0 * V};
+  supply.control = {.kind = Control::Kind::chopped_supply, .duty = 0.5, .voltage = 0.0 * V};
   const SupplyState chopped = supply_state(supply, 5.0 * V);
   CHECK(chopped.speed == near(0.8367, 1e-4));
   CHECK(chopped.from_output == near(1.788 * W, 1e-3));
@@ -57,7 +57,7 @@ TEST_CASE("controls on the pack itself") {
   supply.control = {.kind = Control::Kind::series_regulator, .duty = 1.0, .voltage = 12.0 * V};
   CHECK(supply_state(supply, 14.4 * V).fan_voltage == near(12.0 * V, 1e-12));
   CHECK(supply_state(supply, 11.0 * V).fan_voltage == near(10.5 * V, 1e-12));  // less its dropout of 0.5 V
-  supply.control = {.kind = Control::Kind::lead_pwm, .duty = 1.7, .voltage = 0.0 * V};
+  supply.control = {.kind = Control::Kind::chopped_supply, .duty = 1.7, .voltage = 0.0 * V};
   CHECK_THROWS_WITH_AS(supply_state(supply, 12.0 * V), "duty 1.70 is not between 0 and 1", ModelError);
 }
 
@@ -66,7 +66,7 @@ TEST_CASE("a chopped lead loads the pack's resistance in pulses") {
   // 17 ohm: n = (-D b + sqrt(D^2 b^2 + 4 a R (D V - i0 R)))/(2 a R), b = 9, a = 0.17, i0 = 0.03 -> 0.81449; mean 0.03 +
   // 0.17 n^2
   FanSupply supply = fan_supply(12.0 * V, 0.20 * A);
-  supply.control = {.kind = Control::Kind::lead_pwm, .duty = 0.5, .voltage = 0.0 * V};
+  supply.control = {.kind = Control::Kind::chopped_supply, .duty = 0.5, .voltage = 0.0 * V};
   const Pack pack{.curve = {.drawn = {0.0 * Ah, 1.0 * Ah}, .voltage = {12.0 * V, 12.0 * V}},
                   .inside = 2.0 * ohm,
                   .outside = 0.0 * ohm,

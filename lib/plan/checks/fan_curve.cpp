@@ -59,7 +59,7 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
   if (c.verdict == Credibility::not_credible) {
     f.verdict = Verdict::fail;
     f.why = fmt::format(
-        "no fan of this size and speed holds {}: its pressure coefficient would be {}, and {} is the most one can "
+        "no fan of this size and speed develops {}: its pressure coefficient would be {}, and {} is the most one can "
         "believe",
         say(solved, fan.curve.shut_off()), format_number(c.psi), format_number(usual.psi_reject));
     f.action = "check the data sheet's units and the speed, or measure the shut-off pressure";

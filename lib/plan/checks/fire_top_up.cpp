@@ -13,7 +13,7 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   const Duration interval = top_up_interval(bed, burning);
   const RaiseEvent* over = r.raise.find(RaiseEventKind::own_blower);
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
-  const char* until = over ? "until the engine's own blower takes over" : "until the raise ends";
+  const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
   Finding f;
   f.value = measure(solved, interval, "want.steam_within");
   f.verdict = burnt > 0.5 * bed ? Verdict::watch : Verdict::pass;

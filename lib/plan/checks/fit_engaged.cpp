@@ -33,7 +33,7 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
     f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
   f.source = rule.source;
   f.standing = rule.standing;
-  f.formula = "engaged / outside; lean = gap / engaged";
+  f.formula = "engaged / outside; tip = gap / engaged";
   f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged, "adapter.tube.engaged"),
              term(solved, "d", "tube outside", "adapter.tube.outside"),
              computed(solved, "lean", "gap over engaged length", e.tilt)};

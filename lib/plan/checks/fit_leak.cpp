@@ -28,7 +28,7 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
 }  // namespace
 
 Check fit_leak() {
-  return {"fit.leak", "The ring round the tube", "Is the gap round the tube small against the tube's own bore?", 530,
+  return {"fit.leak", "Width of the gap round the tube", "Is the gap round the tube small against the tube's own bore?", 530,
           judge_fit_leak};
 }
 }  // namespace lumwright

@@ -26,7 +26,7 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
   f.limit = Measure{AnyQuantity(data::shop_number("tilt").value.value), ""};
   f.verdict = weak || s.leans_too_far || tips ? Verdict::watch : Verdict::pass;
   f.why = fmt::format(
-      "{} stand on the chimney with their middle {} above its mouth; the tube can lean 1 in {}, which "
+      "{} stand on the chimney with their middle {} above its mouth; the tube can tip 1 in {}, which "
       "takes the top {} sideways",
       say(solved, s.mass, "fan.mass"), say(solved, s.centre, "adapter.box.height"),
       format_number(1.0 / std::max(s.lean, 1e-6), 2), say(solved, s.top_offset, "adapter.tube.outside"));
@@ -37,7 +37,7 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
                     : "a longer tube in the chimney, a closer fit, or a lower box";
   f.source = "statics of a rigid stack in its bore; the rules for lean, knock and reserve are estimates";
   f.standing = "estimate";
-  f.formula = "lean = clearance / engaged length";
+  f.formula = "tip = clearance / engaged length";
   f.terms = {computed(solved, "m", "mass of the unit", s.mass, "fan.mass"),
              computed(solved, "h", "its middle above the mouth", s.centre, "adapter.box.height"),
              computed(solved, "lean", "clearance over engaged length", s.lean),

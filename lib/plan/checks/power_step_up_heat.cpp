@@ -21,19 +21,19 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
   f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}",
                       say(solved, loss), say(solved, spot, "place.air"));
   if (f.verdict != Verdict::pass)
-    f.action = "a larger module, more input voltage, or keep it in moving air away from the boiler";
+    f.action = "a larger step-up, more input voltage, or keep it in moving air away from the boiler";
   f.source = s.module->source;
   f.standing = s.module->standing;
   f.formula = "T = T_air + R_th P_loss";
   f.terms = {term(solved, "T_air", "air", "place.air"),
              computed(solved, "R_th", "hot spot above the air for each watt", s.module->hot_spot_per_loss),
-             computed(solved, "P_loss", "loss in the module", loss)};
+             computed(solved, "P_loss", "loss in the step-up", loss)};
   return f;
 }
 }  // namespace
 
 Check power_step_up_heat() {
-  return {"power.step_up_heat", "Heat in the step-up", "Does the converter board stay cool enough?", 350,
+  return {"power.step_up_heat", "Heat in the step-up", "Does the step-up stay cool enough?", 350,
           judge_power_step_up_heat};
 }
 }  // namespace lumwright

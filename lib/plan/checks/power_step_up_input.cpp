@@ -16,7 +16,7 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
       say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));
   if (f.verdict != Verdict::pass)
-    f.action = "more cells in series (less current for the same power), a higher stop, or a larger module";
+    f.action = "more cells in series (less current for the same power), a higher stop, or a larger step-up";
   f.source = s.module ? s.module->source : "what you stated";
   f.standing = s.module ? s.module->standing : "measured";
   f.formula = "V I = output power + losses(V, I)";

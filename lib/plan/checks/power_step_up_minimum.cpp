@@ -22,9 +22,9 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
                   end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end), say(solved, step_up.input_min));
   if (f.verdict == Verdict::fail) {
     f.why += "; below that its output can rise far above the setting and destroy the fan";
-    f.action = "set a cut-out above that voltage, or more cells in series, or another kind of module";
+    f.action = "set a cut-out above that voltage, or more cells in series, or another kind of step-up";
   } else if (f.verdict == Verdict::watch) {
-    f.action = "set a stop above that voltage: below it the module's output is not to be trusted";
+    f.action = "set a stop above that voltage: below it its output is not to be trusted";
   }
   f.source = s.module ? s.module->source : "tests of hobby boards";
   f.standing = s.module ? s.module->standing : "secondary";

@@ -26,7 +26,7 @@ std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
   f.why += fmt::format("; a fresh pack puts {} on its input", say(solved, rest));
   if (s.input_most) f.why += fmt::format(", which stands {}", say(solved, *s.input_most));
   if (f.verdict != Verdict::pass)
-    f.action = "another kind of module, a lower setting, or fewer cells: its parts break down above that";
+    f.action = "another kind of step-up, a lower setting, or fewer cells: its parts break down above that";
   f.source = s.module ? s.module->source : "what you stated";
   f.standing = s.module ? s.module->standing : "measured";
   f.formula = "V_set <= V_out,most; E <= V_in,most";
