@@ -197,8 +197,11 @@ class Boiler:
             leaves = root(lambda t: water + (firebox - water) * exp(-ntu(t)) - t, min(water, firebox), max(water, firebox))
             along = water + (firebox - leaves) / ntu(leaves)
         taken = m * (h_in - gas.h(leaves))
-        return dict(firebox=firebox, tube_exit=leaves, tube_mean=along, absorbed=b["heat_factor"] * taken,
-                    stack=m * gas.h(leaves), astray=(1 - b["heat_factor"]) * taken)
+        absorbed = b["heat_factor"] * taken
+        if taken > 0:  # gas that is cooled to the water's temperature has no more to give
+            absorbed = min(absorbed, m * (h_in - min(gas.h(water), gas.h(leaves))))
+        return dict(firebox=firebox, tube_exit=leaves, tube_mean=along, absorbed=absorbed, stack=m * gas.h(leaves),
+                    astray=taken - absorbed)
 
 
 def friction(re, ratio, rough):
