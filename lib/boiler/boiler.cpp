@@ -54,6 +54,6 @@ GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) cons
           .firebox = z.firebox.gas,
           .tube_mean = z.tubes.mean,
           .tube_exit = z.tubes.exit,
-          .fuel_per_air = fire_.fuel_per_air(condition_.lit)};
+          .fuel_per_air = fire_.gas_per_air(condition_.lit)};
 }
 }  // namespace lumwright

@@ -279,7 +279,7 @@ TEST_CASE("the author's own spread is the prior, else the usual one about the wr
   };
   CHECK(prior("140 s +- 30 s").sigma == near(15.0, 1e-9));
   CHECK(prior("100 s").prior == near(100.0, 1e-9));
-  CHECK(prior("100 s").sigma == near(30.0, 1e-9));  // usual: 150 s, 60 to 240 s
+  CHECK(prior("100 s").sigma == near(25.0 * (1.7 - 1.0 / 1.7), 1e-9));  // usual: its time over 1.7 to by 1.7
 }
 TEST_CASE("a factor written at the end of its range is no reason to refuse") {
   for (const std::string written : {"kindling: 1 s", "kindling: 140 s, voidage: 80 %"}) {
