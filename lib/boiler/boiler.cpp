@@ -1,5 +1,6 @@
 #include "boiler/boiler.hpp"
 #include "matter/range.hpp"
+#include <algorithm>
 
 namespace lumwright {
 namespace {
@@ -25,12 +26,23 @@ BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& b,
   const Power taken = z.firebox.heat + z.tubes.heat;
   const SpecificEnergy cold = fire.cold_enthalpy(b.mixture);
   const Power stack = b.gas * (b.mixture.enthalpy(z.tubes.exit) - cold) + b.blown_out * (b.enthalpy - cold);
+  const Power spare = b.gas * (b.mixture.enthalpy(z.tubes.exit) - b.mixture.enthalpy(water));
+  const Power most = taken + std::max(spare, 0.0 * W);
+  // a factor moves heat that is there: what it asks for beyond the gas's heat is not taken
+  const Power absorbed = taken > 0.0 * W ? std::min(boiler.heat_factor * taken, most) : boiler.heat_factor * taken;
   return {.firebox = z.firebox,
           .tubes = z.tubes,
-          .absorbed = boiler.heat_factor * taken,
+          .absorbed = absorbed,
+          .most = most,
           .stack = stack,
-          .astray = (1.0 - boiler.heat_factor) * taken,
+          .astray = taken - absorbed,
           .outside = outside_loss(boiler.outside, water, fire.input().air)};
+}
+
+std::optional<double> most_heat_factor(const BoilerHeat& heat) {
+  const Power taken = heat.firebox.heat + heat.tubes.heat;
+  if (!(taken > 0.0 * W)) return std::nullopt;
+  return static_cast<double>(heat.most / taken);
 }
 
 Temperature FiredBoiler::bed_mean(MassFlow) const { return fire_.bed_gas(condition_.lit); }
@@ -42,6 +54,6 @@ GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) cons
           .firebox = z.firebox.gas,
           .tube_mean = z.tubes.mean,
           .tube_exit = z.tubes.exit,
-          .fuel_per_air = fire_.fuel_per_air(condition_.lit)};
+          .fuel_per_air = fire_.gas_per_air(condition_.lit)};
 }
 }  // namespace lumwright

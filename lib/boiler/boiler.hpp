@@ -6,6 +6,7 @@
 #include "draught/temperature_source.hpp"
 #include "fire/fire.hpp"
 #include "quantity/quantity.hpp"
+#include <optional>
 
 namespace lumwright {
 struct Boiler {
@@ -22,12 +23,15 @@ void check(const Boiler& boiler);
 struct BoilerHeat {
   FireboxBalance firebox;
   TubeBalance tubes;
-  Power absorbed;  // by water and metal: heat_factor (firebox + tubes)
+  Power absorbed;  // by water and metal: heat_factor (firebox + tubes), but no more than `most`
+  Power most;  // that the gas could give: it leaves no colder than the water
   Power stack;   // with the gas, counted from the air's temperature: the fire's heat less `absorbed` with a factor of 1
   Power astray;  // what a heat factor other than 1 takes away or adds
   Power outside;  // lost to the room
 };
 BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& burning, Temperature water);
+/// The heat factor with which the water would take all that the gas can give; nothing while the gas gives none.
+std::optional<double> most_heat_factor(const BoilerHeat& heat);
 
 /// Where the fire and the water stand.
 struct Condition {

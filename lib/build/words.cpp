@@ -2,8 +2,10 @@
 #include "data/cells.hpp"
 #include "data/fan_label.hpp"
 #include "data/fuels.hpp"
+#include "data/kindling.hpp"
 #include "data/metals.hpp"
 #include "data/step_ups.hpp"
+#include <algorithm>
 
 namespace lumwright {
 std::vector<std::string> metal_words() {
@@ -21,6 +23,12 @@ std::vector<std::string> metal_words() {
 std::vector<std::string> fuel_words() {
   std::vector<std::string> out;
   for (const data::FuelRow& row : data::fuels()) out.push_back(row.name);
+  return out;
+}
+std::vector<std::string> start_words() {
+  std::vector<std::string> out;
+  for (const data::KindlingRow& row : data::kindlings())
+    if (std::find(out.begin(), out.end(), row.on) == out.end()) out.push_back(row.on);
   return out;
 }
 std::vector<std::string> cell_words() {

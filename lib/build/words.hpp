@@ -6,6 +6,7 @@
 namespace lumwright {
 std::vector<std::string> metal_words();
 std::vector<std::string> fuel_words();
+std::vector<std::string> start_words();
 std::vector<std::string> cell_words();
 std::vector<std::string> condition_words();
 std::vector<std::string> module_words();

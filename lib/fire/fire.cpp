@@ -13,6 +13,7 @@ constexpr Power no_heat = 0.0 * W;
 
 FireInput checked(const FireInput& input) {
   require_above_zero("net heating value of the fuel", input.net_heat);
+  require_within("share of the fuel that stays as ash", input.ash_left, {0.0, 1.0});
   require_within("share of the heat lost with carbon monoxide", input.monoxide_loss, {0.0, 1.0});
   if (input.monoxide_loss == 1.0) throw ModelError("a fire that loses all its heat with carbon monoxide gives none");
   require_within("share of the bed that is lit at the start", input.kindling.lit_at_start, {0.0, 1.0});
@@ -45,6 +46,7 @@ Fire::Fire(const FireInput& input)
       air_demand_(stoichiometric_air(input.fuel) * richness(input)),
       monoxide_carbon_(half_burnt(input)),
       air_taken_(air_demand_ - air_spared(monoxide_carbon_ * input.fuel.carbon * richness(input))),
+      gasified_(std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
       conversion_(bed_conversion(input.depth)),
       bed_heat_(lumwright::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
       products_(gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),
@@ -63,7 +65,7 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
   require_within("share of the bed that is lit", lit, {0.0, 1.0});
   require_not_negative("air through the bed", bed_air);
   require_finite("air past the bed", past_bed);
-  const MassFlow fuel = fuel_per_air(lit) * bed_air, from_bed = bed_air + fuel;
+  const MassFlow fuel = fuel_per_air(lit) * bed_air, from_bed = bed_air + gasified_ * fuel;
   const MassFlow blown_out = std::clamp(-past_bed, no_flow, from_bed);
   const MassFlow joining = std::max(past_bed, no_flow), whole = from_bed + joining;
   const Power chemical = fuel * input_.net_heat, monoxide = input_.monoxide_loss * chemical;
@@ -71,7 +73,7 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
   const MassFlow engine = bed_air + joining;
   // Oxygen that is gone counts, not fuel: with monoxide the same oxygen burns more of it.
   const MassFlow used = lit * conversion_ * bed_air;
-  const double burnt = whole > no_flow ? (1.0 + 1.0 / air_demand_) * in(used, whole) : 0.0;
+  const double burnt = whole > no_flow ? (1.0 + gasified_ / air_demand_) * in(used, whole) : 0.0;
   const IdealGas mixture = mixed(air_, products_, std::min(burnt, 1.0));
   const SpecificEnergy cold = mixture.enthalpy(input_.air);
   return {.air_used = engine > no_flow ? in(used, engine) : 0.0,

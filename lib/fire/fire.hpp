@@ -17,6 +17,7 @@ double lit_share(const Kindling& kindling, Duration time);
 struct FireInput {
   data::FuelAnalysis fuel;    // as fired
   SpecificEnergy net_heat;    // as fired; net_heat(fuel) where nothing better is known
+  double ash_left;            // share of the fuel of this analysis that stays in the pan; the rest goes with the gas
   BurnDepth depth;            // kept by topping up
   double monoxide_loss;       // share of the heat that leaves unburnt as carbon monoxide, 0 to below 1
   Mass bed;                   // fuel on the grate
@@ -30,7 +31,7 @@ struct FireInput {
 /// is zero.
 struct Burning {
   double air_used;          // share of the air through the engine whose oxygen burns fuel: 1 / air ratio
-  MassFlow fuel;            // that becomes gas
+  MassFlow fuel;            // that burns away, its ash included
   MassFlow gas;             // that enters the tubes
   MassFlow blown_out;       // hot gas that puffs out of the fire-door, where the firebox has no suction
   Power chemical;           // net heat of the fuel
@@ -60,6 +61,10 @@ class Fire {
   Energy bed_heat() const { return bed_heat_; }      // from cold to glow, all of it
   SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
   double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
+  /// What of a kilogram of fuel becomes gas; the rest is ash and stays in the pan. A heating value below that of the
+  /// analysis means so much more ash.
+  double gasified() const { return gasified_; }
+  double gas_per_air(double lit) const { return gasified_ * fuel_per_air(lit); }
 
   /// Heat that kindling takes to warm the bed, while it lasts: bed_heat (1 - lit at start) / duration.
   Power kindling_heat() const;
@@ -75,7 +80,7 @@ class Fire {
 
  private:
   FireInput input_;
-  double air_demand_, monoxide_carbon_, air_taken_, conversion_;
+  double air_demand_, monoxide_carbon_, air_taken_, gasified_, conversion_;
   Energy bed_heat_;
   IdealGas products_, air_;
 };

@@ -1,5 +1,6 @@
 #include "data/cells.hpp"
 #include "data/fans.hpp"
+#include "data/kindling.hpp"
 #include "data/step_ups.hpp"
 #include "matter/metal.hpp"
 #include "plan/cautions.hpp"
@@ -84,6 +85,10 @@ bool tinplate_box(const Build& b, const Assessment&) {
   const Text& material = b.adapter.box.material;
   return !metal_known(material) || is_metal(material, "tinplate");
 }
+/// A fuel that is not lit from cold, or nobody says what is burnt.
+bool coal_burnt(const Build& b, const Assessment&) {
+  return !b.fuel.kind || data::needs_bright_charcoal(*b.fuel.kind);
+}
 bool silver_brazed(const Build& b, const Assessment&) { return !known_and_not(b.adapter.joint, "silver braze"); }
 /// Seams and corners of a box are soldered too, whatever holds the tube; aluminium alone takes no soft solder.
 bool soft_soldered(const Build& b, const Assessment&) {
@@ -132,6 +137,7 @@ bool fan_over_voltage(const Build& b, const Assessment& a) {
 constexpr CautionCondition table[] = {
     {"always", "every build", &always},
     {"tinplate_box", "the box is of tinplate, or its metal is not known", &tinplate_box},
+    {"coal_burnt", "the fuel is coal, anthracite or coke, or not known", &coal_burnt},
     {"silver_brazed", "tube and flange are silver-brazed, or the joint is not known", &silver_brazed},
     {"soft_soldered", "tube and flange, or the box, are soft-soldered or may be", &soft_soldered},
     {"clearance_short", "the tube does not pass the checks of its clearance in the chimney", &clearance_short},

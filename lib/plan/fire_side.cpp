@@ -3,11 +3,13 @@
 #include "data/fuels.hpp"
 #include "data/lagging.hpp"
 #include "fire/burning_bed.hpp"
+#include "fire/habits.hpp"
 #include "fire/heating_value.hpp"
 #include "matter/metal.hpp"
 #include "quantity/errors.hpp"
 #include <array>
 #include <cmath>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -43,11 +45,30 @@ data::FuelAnalysis analysis_of(const part::Fuel& fuel, Inputs& inputs, const dat
   for (double* part : {&a.volatiles, &a.carbon, &a.hydrogen, &a.oxygen, &a.nitrogen, &a.sulphur}) *part *= keeps;
   return a;
 }
+/// From the match until the whole bed glows: as written, or by the fuel, its start and the grate.
+Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& kind, Area grate) {
+  const data::KindlingRow& usual = data::kindling(kind);
+  if (!fuel.started_on)
+    inputs.note({"fuel.started_on", usual.on, "", "how " + kind + " is usually lit", usual.source, usual.standing});
+  const data::KindlingRow& row = fuel.started_on ? data::kindling(kind, *fuel.started_on) : usual;
+  return inputs.otherwise(
+      "fuel.kindling", fuel.kindling, kindling_time(row, grate),
+      because(fmt::format("{} on {}, on a grate of this size; longer with less than 0.1 kg/m2s of air through it", kind,
+                          row.on),
+              row.source, row.standing));
+}
+double monoxide_of(const part::Fuel& fuel, Inputs& inputs, double lumps) {
+  return inputs.otherwise("fuel.carbon_monoxide_share", fuel.carbon_monoxide_share, monoxide_share(lumps),
+                          because(fmt::format("a fire {:.2g} lumps deep, with much air or little", lumps),
+                                  "thin beds, charcoal stoves and deep beds of char as measured, straight between",
+                                  "secondary"));
+}
 }  // namespace
 
 Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const part::Fuel& fuel = build.fuel;
-  const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
+  const std::string kind = inputs.usual("fuel.kind", fuel.kind);
+  const data::FuelRow& row = data::fuel(kind);
   const data::GlowingBed& glow = data::glowing_bed();
   const data::FuelAnalysis analysis = analysis_of(fuel, inputs, row.analysis);
   const Length lump =
@@ -59,10 +80,11 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
        .net_heat =
            inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
                             because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
+       .ash_left = analysis.ash,
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},
-       .monoxide_loss = inputs.usual("fuel.carbon_monoxide_share", fuel.carbon_monoxide_share),
+       .monoxide_loss = monoxide_of(fuel, inputs, static_cast<double>(depth / lump)),
        .bed = inputs.otherwise(
            "fuel.bed_mass", fuel.bed_mass,
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
@@ -71,7 +93,7 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
        .glow = inputs.otherwise("gas.glow", Given<Temperature>{}, glow.temperature,
                                 because("glow of the bed", glow.source, glow.standing)),
        .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),
-                    .duration = inputs.usual("fuel.kindling", fuel.kindling)},
+                    .duration = kindling_of(fuel, inputs, kind, grate)},
        .air = inputs.usual("place.air", build.place.air)});
 }
 

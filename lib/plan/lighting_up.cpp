@@ -52,6 +52,13 @@ std::optional<Temperature> start_of(const Log& log) {
     if (*reading.time == 0.0 * s && reading.water) return *reading.water;
   return std::nullopt;
 }
+void refuse_made_heat(double factor, const Raise& run) {
+  const auto most = most_heat_factor(run.series.back().heat);
+  if (most && factor > *most)
+    throw ModelError(fmt::format("the water would take {:.2f} times the heat that the model says (tuned.heat), and the "
+                                 "fire gives no more than {:.2f} times with this air: energy is not made",
+                                 factor, *most));
+}
 std::string listed(const std::vector<std::string>& keys) {
   std::string text;
   for (const std::string& key : keys) text += (text.empty() ? "" : ", ") + key;
@@ -80,8 +87,6 @@ Foretold::Foretold(const RaiseInput& input, const Raise& raise)
   for (std::size_t i = 0; i < observables; ++i)
     if (columns.of[i].size() == columns.time.size()) curves_[i].emplace(columns.time, columns.of[i]);
   end_ = columns.time.back() * s;
-  const RaiseAccount& account = raise.account;
-  left_for_chimney_ = in(account.stack + account.astray, account.chemical);
 }
 bool Foretold::tells(Observable observable) const {
   return curves_[index(observable == Observable::gauge ? Observable::water : observable)].has_value();
@@ -132,6 +137,8 @@ Foretold LightingUp::foretell(const Tuning& factors) const {
   input.inside.reset();
   input.give_up = until_;
   input.points_per_step = points_per_step;
-  return {input, raise(input)};
+  const Raise run = raise(input);
+  refuse_made_heat(input.boiler.heat_factor, run);
+  return {input, run};
 }
 }  // namespace lumwright

@@ -29,16 +29,12 @@ class Foretold {
   bool pack_stops() const { return pack_stops_; }
   /// When water of this gauge pressure is reached; nothing if it is not.
   std::optional<Duration> reaches(GaugePressure gauge) const;
-  /// Over the fire's heat: what the model would have to send up the chimney. Below zero, the water takes more heat than
-  /// the fire gives.
-  double left_for_chimney() const { return left_for_chimney_; }
 
  private:
   Pressure barometer_;
   std::array<std::optional<MonotoneCurve>, observables> curves_;
   Duration end_;
   bool pack_stops_;
-  double left_for_chimney_;
 };
 
 class LightingUp {
@@ -46,7 +42,7 @@ class LightingUp {
   /// The engine of the description with the water and the air of the log. Throws ModelError where a raise cannot be
   /// solved: a key is missing, or physics forbids it.
   LightingUp(Build build, const Log& log);
-  /// Throws ModelError where the model has no answer.
+  /// Throws ModelError where the model has no answer, or the water would take more heat than the fire gives.
   Foretold foretell(const Tuning& factors) const;
   /// What the raise asked for, with the factors at their usual or written values.
   const Inputs& inputs() const { return base_.inputs; }

@@ -39,7 +39,6 @@ struct TuneFit {
   double freedom;                               // what it should be
   double widened;                               // factor on the sigmas where the misfit is too large for chance; else 1
   double cover;                                 // sigmas that hold all determined factors together with 95 %
-  double left_for_chimney;                      // see Foretold
   std::vector<std::vector<double>> covariance;  // of the determined factors, over their prior sigmas
   int evaluations;                              // of the model
 };

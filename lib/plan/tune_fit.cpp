@@ -96,14 +96,30 @@ class LogFit {
                                                .start = start,
                                                .step = std::vector<double>(free_.size(), difference_step),
                                                .jacobian = with_priors(columns(free_))});
-    if (!fit.edge.empty())
-      throw ModelError("the readings pull the model over an edge: " + fit.edge +
-                       ". Look for a slip in the log or in the description");
+    if (!fit.edge.empty()) refuse_edge(fit);
     u_ = all_of(fit.x);
     for (std::size_t i = 0; i < used_.size(); ++i)
       for (std::size_t k = 0; k < free_.size(); ++k) jacobian_[i][free_[k]] = fit.jacobian[i][k];
     misfits_.assign(fit.residuals.begin(), fit.residuals.begin() + static_cast<std::ptrdiff_t>(used_.size()));
     covariance_ = covariance();
+  }
+  /// With the reading that pulls hardest where the search was stopped.
+  [[noreturn]] void refuse_edge(const LeastSquaresFit& fit) const {
+    std::size_t hardest = 0;
+    for (std::size_t i = 1; i < used_.size(); ++i)
+      if (std::abs(fit.residuals[i]) > std::abs(fit.residuals[hardest])) hardest = i;
+    throw ModelError(fmt::format(
+        "the readings pull the model over an edge: {}. What pulls hardest is the {}. Look for a slip there, or in what "
+        "the description says of water, fuel, air and leaks",
+        fit.edge, reading_told(hardest, fit.residuals[hardest])));
+  }
+  /// "water temperature of reading 3, at 2.2 min: 95 degC was read, 61 degC is the nearest the model comes".
+  std::string reading_told(std::size_t used, double misfit) const {
+    const TunedReading& r = readings_[used_[used]];
+    const std::string unit = choose_unit(r.measured, r.unit, UnitSystem::as_written);
+    const auto text = [&](double si) { return format({si, r.measured.kind}, unit); };
+    return fmt::format("{} of reading {}, at {}: {} was read, {} is the nearest the model comes", name(r.observable),
+                       r.item, format(r.time, "min"), text(r.measured.si), text(r.measured.si + misfit * r.sigma));
   }
   /// Of the free factors: from the readings, and from what is not known of the factors that stay (Schmidt, 1966).
   Matrix covariance() const {
@@ -224,7 +240,6 @@ class LogFit {
                 .freedom = freedom(),
                 .widened = wide,
                 .cover = cover(free_.size()),
-                .left_for_chimney = tuned.left_for_chimney(),
                 .covariance = covariance_,
                 .evaluations = evaluations_};
     for (std::size_t k = 0; k < factors_.size(); ++k) fit.factors.push_back(told(k));
@@ -272,15 +287,10 @@ class LogFit {
     std::size_t worst = 0;
     for (std::size_t i = 1; i < misfits_.size(); ++i)
       if (held(i) && std::abs(misfits_[i]) > std::abs(misfits_[worst])) worst = i;
-    const TunedReading& r = readings_[used_[worst]];
-    const std::string unit = choose_unit(r.measured, r.unit, UnitSystem::as_written);
-    const auto text = [&](double si) { return format({si, r.measured.kind}, unit); };
     throw ModelError(fmt::format(
         "no values of the factors bring the model near all readings (sum of squares {:.3g}, {:.3g} would do). Worst is "
-        "the {} of reading {}, at {}: {} was read, {} is the nearest the model comes. Look for a slip there, or in the "
-        "description",
-        misfit(), freedom(), name(r.observable), r.item, format(r.time, "min"), text(r.measured.si),
-        text(r.measured.si + misfits_[worst] * r.sigma)));
+        "the {}. Look for a slip there, or in the description",
+        misfit(), freedom(), reading_told(worst, misfits_[worst])));
   }
 
   LightingUp model_;

@@ -81,14 +81,6 @@ void write_remarks(Page& page, const TuneFit& fit) {
                     fit.misfit, fit.freedom, fit.widened),
         0, Ink::care);
   }
-  if (fit.left_for_chimney < 0.0) {
-    page.gap();
-    page.paragraph(
-        "The water took more heat than this fire can give with this air: more air goes through it than the "
-        "model says. Time to steam will be right, fuel and gas temperatures will not. A reading of the "
-        "smokebox depression or of the fuel burnt shows where the air comes from.",
-        0, Ink::care);
-  }
 }
 }  // namespace
 

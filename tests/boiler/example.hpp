@@ -24,6 +24,7 @@ inline RaiseInput example_a(const ExampleA& a = {}) {
   return {
       .fire = Fire({.fuel = fuel,
                     .net_heat = net_heat(fuel),
+                    .ash_left = 0.0,  // the worked example lets it go with the gas
                     .depth = {.bed = 34.0 * mm, .burn = 6.0 * mm},
                     .monoxide_loss = a.monoxide,
                     .bed = a.bed * g,

@@ -95,6 +95,28 @@ TEST_CASE("a heat factor moves heat, it makes none") {
   CHECK(b.to_gas == near(h.absorbed + h.stack + h.astray, 1e-10));
 }
 
+TEST_CASE("no heat factor makes heat: gas cooled to the water is the end of it") {
+  // second law: the gas, at 15 degC without heat, keeps at least its sensible heat at the water's temperature
+  const RaiseInput base = example_a();
+  const Burning b = base.fire.burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  for (const double water : {60.0, 120.42, 170.0})
+    for (const double factor : {1.0, 1.05, 1.35, 2.44, 20.0}) {
+      CAPTURE(water);
+      CAPTURE(factor);
+      Boiler boiler = base.boiler;
+      boiler.heat_factor = factor;
+      const BoilerHeat h = boiler_heat(boiler, base.fire, b, degC(water));
+      const Power carried = b.gas * (b.mixture.enthalpy(degC(water)) - b.mixture.enthalpy(degC(15)));
+      CHECK(h.absorbed + carried <= b.to_gas + 1e-6 * W);
+      CHECK(b.to_gas == near(h.absorbed + h.stack + h.astray, 1e-10));
+      CHECK(*most_heat_factor(h) > 1.0);
+      if (factor < *most_heat_factor(h))
+        CHECK(h.absorbed == near(factor * (h.firebox.heat + h.tubes.heat), 1e-12));
+      else
+        CHECK(h.absorbed + carried == near(b.to_gas, 1e-9));
+    }
+}
+
 TEST_CASE("what water and metal hold") {
   // hand: 1.10 390 + 0.25 380 + 0.30 480 = 668 J/K
   const std::array parts = {MetalMass{&metal("copper"), 1.10 * kg}, MetalMass{&metal("brass"), 0.25 * kg},

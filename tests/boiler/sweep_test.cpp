@@ -69,6 +69,7 @@ RaiseInput random_raise(Dice& dice) {
   const double litres = dice.decade(0.05, 6.0);
   return {.fire = Fire({.fuel = fuel,
                         .net_heat = net_heat(fuel),
+                        .ash_left = dice.between(0.0, 0.2),
                         .depth = {.bed = path.bed->depth, .burn = dice.decade(1.0, 30.0) * mm},
                         .monoxide_loss = dice.between(0.0, 0.4),
                         .bed = path.bed->grate * path.bed->depth * (dice.between(100.0, 800.0) * kg_per_m3),

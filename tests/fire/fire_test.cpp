@@ -13,6 +13,7 @@ FireInput charcoal() {
   const data::FuelAnalysis& fuel = data::fuel("lump charcoal").analysis;
   return {.fuel = fuel,
           .net_heat = net_heat(fuel),
+          .ash_left = 0.0,  // the worked example lets it go with the gas
           .depth = {.bed = 34.0 * mm, .burn = 6.0 * mm},
           .monoxide_loss = 0.12,
           .bed = 16.0 * g,
@@ -35,6 +36,22 @@ TEST_CASE("a fire's heat goes four ways and none is lost") {
               near(b.to_gas + 1.0 * W, 1e-9));
         CHECK(b.to_gas >= 0.0 * W);
       }
+}
+
+TEST_CASE("ash stays in the pan, and a poorer fuel burns more of itself into the same gas") {
+  FireInput input = charcoal();
+  input.ash_left = input.fuel.ash;
+  const Burning usual = Fire(input).burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  CHECK(usual.gas == near(0.4 * g_per_s + (1.0 - 0.0315) * usual.fuel, 1e-12));  // 3.15 % of ash
+  input.net_heat = 0.75 * input.net_heat;  // a third more of it, and the third is ash
+  const Burning poor = Fire(input).burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  CHECK(poor.fuel == near(usual.fuel / 0.75, 1e-12));
+  CHECK(poor.gas == near(usual.gas, 1e-12));
+  CHECK(poor.to_gas == near(usual.to_gas, 1e-12));
+  CHECK(poor.mixture.temperature(poor.enthalpy) == near(usual.mixture.temperature(usual.enthalpy), 1e-9));
+  input.net_heat = 1.6 * input.net_heat;  // richer than it can be: no more becomes gas than there is
+  const Burning rich = Fire(input).burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
+  CHECK(rich.gas == near(0.4 * g_per_s + rich.fuel, 1e-12));
 }
 
 TEST_CASE("the worked fire of 0.4 g/s of air") {

@@ -120,6 +120,8 @@ class Fire:
         half_burnt = f["monoxide_loss"] * f["net_heat"] / (282.98e3 / (ATOM["C"] * 1e-3))
         assert half_burnt <= carbon
         self.air_taken = self.air_demand - half_burnt * ATOM["O"] / ATOM["C"] / o2
+        # Ash stays in the pan; what of the fuel goes with the gas is the rest, and never more than there is.
+        self.gasified = min((1 - f["ash_left"]) * f["net_heat"] / f["analysis_heat"], 1.0)
         self.pure_air = Gas([(o2, kinds["O2"]["mass"], kinds["O2"]), (1 - o2, *n2)], cold)
         depths = f["bed_depth"] / f["burn_depth"]
         self.conversion = 1 - exp(-depths)
@@ -138,9 +140,9 @@ class Fire:
         chemical = fuel * f["net_heat"]
         monoxide = f["monoxide_loss"] * chemical
         to_bed = min(self.bed_power, chemical - monoxide) if kindling else 0.0
-        gas = bed + past + fuel
+        gas = bed + past + self.gasified * fuel
         return dict(fuel=fuel, chemical=chemical, monoxide=monoxide, to_bed=to_bed, gas=gas, to_gas=chemical - monoxide - to_bed,
-                    mixture=self.pure_air.blend(self.products, used * (1 + 1 / self.air_demand) / gas))
+                    mixture=self.pure_air.blend(self.products, used * (1 + self.gasified / self.air_demand) / gas))
 
 
 def laminar_tube(re, pr, ratio):
@@ -197,8 +199,11 @@ class Boiler:
             leaves = root(lambda t: water + (firebox - water) * exp(-ntu(t)) - t, min(water, firebox), max(water, firebox))
             along = water + (firebox - leaves) / ntu(leaves)
         taken = m * (h_in - gas.h(leaves))
-        return dict(firebox=firebox, tube_exit=leaves, tube_mean=along, absorbed=b["heat_factor"] * taken,
-                    stack=m * gas.h(leaves), astray=(1 - b["heat_factor"]) * taken)
+        absorbed = b["heat_factor"] * taken
+        if taken > 0:  # gas that is cooled to the water's temperature has no more to give
+            absorbed = min(absorbed, m * (h_in - min(gas.h(water), gas.h(leaves))))
+        return dict(firebox=firebox, tube_exit=leaves, tube_mean=along, absorbed=absorbed, stack=m * gas.h(leaves),
+                    astray=taken - absorbed)
 
 
 def friction(re, ratio, rough):

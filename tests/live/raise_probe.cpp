@@ -66,6 +66,7 @@ Json fire(const FireInput& f) {
           {"analysis_heat", si_of(net_heat(f.fuel))},
           {"bed_depth", si_of(f.depth.bed)},
           {"burn_depth", si_of(f.depth.burn)},
+          {"ash_left", f.ash_left},
           {"monoxide_loss", f.monoxide_loss},
           {"bed_mass", si_of(f.bed)},
           {"bed_capacity", si_of(f.bed_capacity)},

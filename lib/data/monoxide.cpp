@@ -1,0 +1,31 @@
+#include "data/monoxide.hpp"
+#include "data/table.hpp"
+
+namespace lumwright::data {
+const std::vector<MonoxideRow>& monoxide_shares() {
+  static const std::vector<MonoxideRow> table = [] {
+    std::vector<MonoxideRow> out;
+    for (const Row& row : rows("monoxide", "shares"))
+      out.push_back({.lumps = row.number("lumps"),
+                     .loss = row.triple<double>("loss"),
+                     .source = row.source(),
+                     .standing = row.standing()});
+    return out;
+  }();
+  return table;
+}
+
+const DepthInLumps& depth_in_lumps() {
+  static const DepthInLumps depth = [] {
+    const Row row = section("monoxide", "depth");
+    return DepthInLumps{.thin = row.number("thin"),
+                        .least = row.number("least"),
+                        .good = row.number("good"),
+                        .most = row.number("most"),
+                        .deep = row.number("deep"),
+                        .source = row.source(),
+                        .standing = row.standing()};
+  }();
+  return depth;
+}
+}  // namespace lumwright::data

@@ -1,0 +1,23 @@
+// Carbon monoxide by the depth of the fire, and which depths a fire should have.
+#pragma once
+#include "quantity/band.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct MonoxideRow {
+  double lumps;       // depth of the fire over the size of its lumps
+  Band<double> loss;  // share of the heat
+  std::string source;
+  std::string standing;
+};
+/// By rising depth.
+const std::vector<MonoxideRow>& monoxide_shares();
+
+struct DepthInLumps {
+  double thin, least, good, most, deep;
+  std::string source;
+  std::string standing;
+};
+const DepthInLumps& depth_in_lumps();
+}  // namespace lumwright::data

@@ -1,0 +1,28 @@
+#include "fire/habits.hpp"
+#include "data/monoxide.hpp"
+#include "matter/range.hpp"
+#include <cmath>
+
+namespace lumwright {
+Band<Duration> kindling_time(const data::KindlingRow& row, Area grate) {
+  require_above_zero("grate area", grate);
+  const data::KindlingSize& size = data::kindling_size();
+  const Duration time = std::pow(static_cast<double>(grate / size.grate), size.power) * row.time;
+  return {time, time / row.factor, time * row.factor};
+}
+
+Band<double> monoxide_share(double lumps) {
+  require_above_zero("depth of the fire over the size of its lumps", lumps);
+  const auto& rows = data::monoxide_shares();
+  if (lumps <= rows.front().lumps) return rows.front().loss;
+  for (std::size_t i = 1; i < rows.size(); ++i) {
+    const data::MonoxideRow &before = rows[i - 1], &after = rows[i];
+    if (lumps > after.lumps) continue;
+    const double along = (lumps - before.lumps) / (after.lumps - before.lumps);
+    const auto between = [&](double a, double b) { return a + along * (b - a); };
+    return {between(before.loss.value, after.loss.value), between(before.loss.low, after.loss.low),
+            between(before.loss.high, after.loss.high)};
+  }
+  return rows.back().loss;
+}
+}  // namespace lumwright
