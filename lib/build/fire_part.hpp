@@ -7,7 +7,7 @@ namespace lumwright::part {
 struct Fuel {
   Text kind, started_on;
   Given<Length> lump, bed, burn_depth;
-  Given<Duration> kindling;
+  Given<Duration> catches_in;
   Given<double> lit_at_start, carbon_monoxide_share, voidage, sphericity;
   Given<Mass> bed_mass;
   Given<SpecificEnergy> heating_value;
@@ -18,7 +18,7 @@ struct Fuel {
     v({"lump", "size of the pieces, by sieve", "8 mm"}, self.lump, Limits{"0.5 mm", "100 mm"});
     v({"bed", "depth of the fire", "30 mm"}, self.bed, Limits{"2 mm", "500 mm"});
     v({"started_on", "what it is lit on", "soaked charcoal"}, self.started_on, &start_words);
-    v({"kindling", "time from the match until the whole bed burns", "150 s"}, self.kindling, Limits{"1 s", "2 h"});
+    v({"catches_in", "time from the match until the whole bed burns", "150 s"}, self.catches_in, Limits{"1 s", "2 h"});
     v({"lit_at_start", "share of the bed that burns when the fan is started", "10 %"}, self.lit_at_start,
       Limits{"0 %", "100 %"});
     v({"carbon_monoxide_share", "share of the heat lost in unburnt gas", "12 %", expert}, self.carbon_monoxide_share,

@@ -15,11 +15,11 @@ struct TunedModel {
   }
 };
 struct TunedFuel {
-  Given<Duration> kindling;
+  Given<Duration> catches_in;
   Given<double> voidage;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"kindling", "time until the whole bed burns", "131 s +- 20 s"}, self.kindling, Limits{"-2 h", "4 h"});
+    v({"catches_in", "time until the whole bed burns", "131 s +- 20 s"}, self.catches_in, Limits{"-2 h", "4 h"});
     v({"voidage", "share of the bed that is gaps", "47 % +- 3 %"}, self.voidage, Limits{"-100 %", "200 %"});
   }
 };

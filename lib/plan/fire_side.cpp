@@ -52,7 +52,7 @@ Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& 
     inputs.note({"fuel.started_on", usual.on, "", "how " + kind + " is usually lit", usual.source, usual.standing});
   const data::KindlingRow& row = fuel.started_on ? data::kindling(kind, *fuel.started_on) : usual;
   return inputs.otherwise(
-      "fuel.kindling", fuel.kindling, kindling_time(row, grate),
+      "fuel.catches_in", fuel.catches_in, kindling_time(row, grate),
       because(fmt::format("{} on {}, on a grate of this size; longer with less than 0.1 kg/m2s of air through it", kind,
                           row.on),
               row.source, row.standing));

@@ -9,7 +9,7 @@ namespace lumwright {
 namespace {
 /// The description with nothing written for the factors: their usual values and bands.
 Inputs usual_inputs(Build build) {
-  build.fuel.kindling = {};
+  build.fuel.catches_in = {};
   build.fuel.voidage = {};
   return solve(build).inputs;
 }

@@ -105,11 +105,11 @@ TEST_CASE("a log of 201 readings is refused, one of 200 is not") {
 
 TEST_CASE("tuned values come back from their file as they were") {
   const std::string text =
-      "log: may.yaml\nday: \"3 May, dry\"\ntuned:\n  heat: 0.758 +- 0.031\nfuel:\n  kindling: 131 s +- 20 s\n"
+      "log: may.yaml\nday: \"3 May, dry\"\ntuned:\n  heat: 0.758 +- 0.031\nfuel:\n  catches_in: 131 s +- 20 s\n"
       "  voidage: 47 % +- 3 %\nfan:\n  rated:\n    current: 0.17 A +- 0.01 A\n";
   const TunedFile file = read_tuned({"t.yaml", text});
   CHECK(*file.tuned.heat == 0.758);
-  CHECK(file.fuel.kindling.band->low == near(111.0 * s, 1e-12));
+  CHECK(file.fuel.catches_in.band->low == near(111.0 * s, 1e-12));
   CHECK(file.fuel.voidage.band->high == near(0.50, 1e-12));
   CHECK_FALSE(file.tuned.fan_pressure);
   const std::string written_again = write_tuned(file);
@@ -121,5 +121,5 @@ TEST_CASE("faults of a file of tuned values") {
   CHECK(said("tuned: { haet: 0.8 }\n").find("did you mean `heat`?") != std::string::npos);
   CHECK(said("log: x\n").find("nothing is tuned here") != std::string::npos);
   CHECK(said("tuned: { heat: -0.8 }\n").find("expected more than 0, got '-0.8'") != std::string::npos);
-  CHECK(said("fuel: { kindling: 20 s +- 30 s }\n").empty());  // the spread may reach below zero
+  CHECK(said("fuel: { catches_in: 20 s +- 30 s }\n").empty());  // the spread may reach below zero
 }

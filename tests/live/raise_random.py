@@ -30,7 +30,7 @@ engine:
         lines += f"  air_entry: {{ width: {draw(35, 80) * size:.3g} mm, height: {draw(8, 20) * size:.3g} mm }}\n"
     if rng.random() < 0.5:
         lines += "  cylinders: { count: 2, bore: 16 mm, blast_nozzle: 1.8 mm }\n"
-    lines += f"""fuel: {{ kind: {fuel}, lump: {draw(6, 14)} mm, bed: {depth} mm, kindling: {draw(0, 260)} s, lit_at_start: {draw(3, 40)} %,
+    lines += f"""fuel: {{ kind: {fuel}, lump: {draw(6, 14)} mm, bed: {depth} mm, catches_in: {draw(0, 260)} s, lit_at_start: {draw(3, 40)} %,
   carbon_monoxide_share: {draw(3, 25)} % }}
 adapter:
   tube: {{ outside: {tube:.4g} mm, wall: 0.5 mm, length: {draw(35, 90)} mm, material: brass, inlet: {rng.choice(["square", "rounded", "projecting"])} }}

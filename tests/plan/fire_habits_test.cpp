@@ -37,12 +37,12 @@ TEST_CASE("kindling that is not written follows fuel, start and grate, and is li
   const auto kindling = [](const std::string& fuel) {
     const Build build = described(fired(fuel));
     const Solved solved = solve(build);
-    return read_si(solved, "fuel.kindling");
+    return read_si(solved, "fuel.catches_in");
   };
   CHECK(kindling("kind: lump charcoal") == near(150.0, 1e-9));  // common practice, no source; a grate of 22 cm2
   CHECK(kindling("kind: steam coal") > 2.0 * kindling("kind: lump charcoal"));
   CHECK(kindling("kind: lump charcoal, started_on: wood") > kindling("kind: lump charcoal"));
-  CHECK(kindling("kind: steam coal, kindling: 5 min") == near(300.0, 1e-12));
+  CHECK(kindling("kind: steam coal, catches_in: 5 min") == near(300.0, 1e-12));
   const Build silent = described(fired("kind: anthracite"));
   const Solved solved = solve(silent);
   const auto assumed = [&](const std::string& key) {
@@ -50,7 +50,7 @@ TEST_CASE("kindling that is not written follows fuel, start and grate, and is li
                          [&](const Assumed& one) { return one.key == key; });
   };
   CHECK(assumed("fuel.started_on") == 1);
-  CHECK(assumed("fuel.kindling") == 1);
+  CHECK(assumed("fuel.catches_in") == 1);
   CHECK(assumed("fuel.carbon_monoxide_share") == 1);
 }
 

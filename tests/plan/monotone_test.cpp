@@ -127,7 +127,7 @@ TEST_CASE("more water, a colder day and more leakage never raise steam sooner") 
     check_rises(sweep(name, "raise.to_own_blower",
                       [](Build& b, double f) { b.engine.leakage.past_bed.band = exactly(0.2 * f); }, {0.5, 1.0, 1.5}));
     check_rises(
-        sweep(name, "raise.to_own_blower", [](Build& b, double f) { scale(b.fuel.kindling, f); }, {0.5, 1.0, 2.0}));
+        sweep(name, "raise.to_own_blower", [](Build& b, double f) { scale(b.fuel.catches_in, f); }, {0.5, 1.0, 2.0}));
   }
 }
 

@@ -21,7 +21,7 @@ engine:
   grate: { length: 55 mm, width: 40 mm }
   tubes: { count: 7, bore: 8 mm, length: 150 mm }
   leakage: { past_bed: 25 %, smokebox: 0 % }
-fuel: { kind: lump charcoal, bed: 34 mm, burn_depth: 6 mm, kindling: 150 s, lit_at_start: 10 %, carbon_monoxide_share: 12 %, )" +
+fuel: { kind: lump charcoal, bed: 34 mm, burn_depth: 6 mm, catches_in: 150 s, lit_at_start: 10 %, carbon_monoxide_share: 12 %, )" +
          more_fuel + " }\ndraught: { air_flow: " + air_flow + " }\n" + more;
 }
 Tuning filled_to(double share) {

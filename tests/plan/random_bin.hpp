@@ -20,7 +20,7 @@ class RandomBin {
   std::string text(BinSize size, bool wild, unsigned order = 0) {
     std::string out = "place: { air: 12 degC }\n";
     out += fmt::format("want: {{ steam_within: {:.0f} min, light_ups_per_charge: {} }}\n", from(5, 25), whole(1, 8));
-    out += "fuel: { kind: lump charcoal, lump: 9 mm, bed: 28 mm, kindling: 140 s, lit_at_start: 12 % }\n";
+    out += "fuel: { kind: lump charcoal, lump: 9 mm, bed: 28 mm, catches_in: 140 s, lit_at_start: 12 % }\n";
     out += "adapter:\n  tube: { length: 44 mm, engaged: 30 mm, material: brass, inlet: square }\n";
     out += "  box: { diameter: 78 mm, height: 46 mm }\n  bleed: { holes: 8, diameter: 8 mm }\n";
     if (wild && whole(0, 2) == 0) out += "pairs: yes\n";

@@ -96,7 +96,7 @@ engine:
   grate: { length: 55 mm, width: 40 mm }
   tubes: { count: 7, bore: 8 mm, length: 150 mm }
   leakage: { past_bed: 25 % }
-fuel: { kind: lump charcoal, lump: 6 mm, bed: 34 mm, burn_depth: 6 mm, bed_mass: 16 g, kindling: 150 s, lit_at_start: 10 %, carbon_monoxide_share: 12 % }
+fuel: { kind: lump charcoal, lump: 6 mm, bed: 34 mm, burn_depth: 6 mm, bed_mass: 16 g, catches_in: 150 s, lit_at_start: 10 %, carbon_monoxide_share: 12 % }
 draught: { air_flow: 0.400 g/s }
 )";
 }  // namespace
@@ -113,8 +113,8 @@ TEST_CASE("135 s from 50 to 90 degC where the model says 101.7 s") {
   const TunedFactor& heat = factor(result.fit, "tuned.heat");
   CHECK(heat.determined);
   CHECK(heat.value == near(measured / model, 0.015));
-  CHECK(factor(result.fit, "fuel.kindling").determined);
-  CHECK(factor(result.fit, "fuel.kindling").value == near(150.0, 0.04));
+  CHECK(factor(result.fit, "fuel.catches_in").determined);
+  CHECK(factor(result.fit, "fuel.catches_in").value == near(150.0, 0.04));
   CHECK_FALSE(factor(result.fit, "fuel.voidage").determined);
   CHECK(*result.own_blower->before == near(5.99 * minute, 0.01));
   CHECK(*result.working->before == near(7.05 * minute, 0.01));
@@ -147,7 +147,7 @@ TEST_CASE("hidden factors are found inside the stated uncertainty") {
   }
   CHECK(together >= 85);
   CHECK(together < 100);  // an uncertainty that always holds is too wide: 95 are meant
-  for (const std::string key : {"tuned.heat", "fuel.kindling", "tuned.fan_pressure", "fan.rated.current"}) {
+  for (const std::string key : {"tuned.heat", "fuel.catches_in", "tuned.fan_pressure", "fan.rated.current"}) {
     CAPTURE(key);
     CHECK(each[key].second >= 95);
     CHECK(each[key].first >= 85 * each[key].second / 100);
@@ -188,7 +188,7 @@ TEST_CASE("what cannot be tuned is refused with the reason") {
   const std::string alike = refusal(described(small_boiler), "readings: [ {time: 4 min, water: 70 degC +- 0.2 K} ]\n");
   CAPTURE(alike);
   CHECK(alike.find("cannot tell two factors apart") != std::string::npos);
-  CHECK(alike.find("fuel.kindling") != std::string::npos);
+  CHECK(alike.find("fuel.catches_in") != std::string::npos);
   CHECK(alike.find("tuned.heat") != std::string::npos);
   CHECK(alike.find("Write a narrower spread for one of them") != std::string::npos);
   // a thermometer that reads the room
@@ -271,10 +271,10 @@ TEST_CASE("what is tuned goes through its file unchanged, and a check uses and t
 }
 TEST_CASE("the author's own spread is the prior, else the usual one about the written value") {
   const auto prior = [](const std::string& kindling) {
-    const LightingUp model(example("tarn-beck", {{"kindling: 140 s", "kindling: " + kindling}}),
+    const LightingUp model(example("tarn-beck", {{"catches_in: 140 s", "catches_in: " + kindling}}),
                            logged("readings: [ {time: 1 min, water: 50 degC} ]\n"));
     for (const Factor& f : factors_of(model))
-      if (f.key == "fuel.kindling") return f;
+      if (f.key == "fuel.catches_in") return f;
     throw std::runtime_error("no kindling");
   };
   CHECK(prior("140 s +- 30 s").sigma == near(15.0, 1e-9));
@@ -282,9 +282,9 @@ TEST_CASE("the author's own spread is the prior, else the usual one about the wr
   CHECK(prior("100 s").sigma == near(25.0 * (1.7 - 1.0 / 1.7), 1e-9));  // usual: its time over 1.7 to by 1.7
 }
 TEST_CASE("a factor written at the end of its range is no reason to refuse") {
-  for (const std::string written : {"kindling: 1 s", "kindling: 140 s, voidage: 80 %"}) {
+  for (const std::string written : {"catches_in: 1 s", "catches_in: 140 s, voidage: 80 %"}) {
     CAPTURE(written);
-    const Build build = example("tarn-beck", {{"kindling: 140 s", written}});
+    const Build build = example("tarn-beck", {{"catches_in: 140 s", written}});
     const LightingUp model(build, logged("readings: [ {time: 6 min, water: 50 degC} ]\n"));
     const double warm = model.foretell({}).at(Observable::water, 4.0 * minute) - 273.15,
                  hot = model.foretell({}).at(Observable::water, 6.0 * minute) - 273.15;

@@ -23,7 +23,7 @@ std::optional<Finding> judge_fire_start(const Solved& solved) {
         "write `fuel.started_on: bright charcoal`";
   f.source = "common practice, no source";
   f.standing = "practice";
-  if (solved.inputs.find("fuel.kindling")) f.terms = {term(solved, "t_k", "kindling time", "fuel.kindling")};
+  if (solved.inputs.find("fuel.catches_in")) f.terms = {term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in")};
   return f;
 }
 }  // namespace

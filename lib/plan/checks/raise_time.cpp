@@ -20,7 +20,7 @@ std::vector<Term> working(const Solved& solved) {
   const RaiseAccount& sums = event ? event->account : r.raise.account;
   std::vector<Term> terms = {term(solved, "V", "water", "engine.boiler.water"),
                              term(solved, "p", "own blower from", "engine.boiler.own_blower_from"),
-                             term(solved, "t_k", "kindling time", "fuel.kindling"),
+                             term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in"),
                              computed(solved, "H", "heat of the fuel burnt", sums.chemical),
                              computed(solved, "H_co", "lost as carbon monoxide", sums.carbon_monoxide),
                              computed(solved, "H_bed", "in the glowing bed", sums.bed),
