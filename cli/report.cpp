@@ -3,11 +3,13 @@
 #include "files.hpp"
 #include "paper.hpp"
 #include "plan/report_data.hpp"
+#include "quantity/errors.hpp"
 #include "report/build_sheet.hpp"
 #include "report/drawings.hpp"
 #include "report/files.hpp"
 #include "report/templates/templates.hpp"
 #include "style.hpp"
+#include <fmt/format.h>
 #include <iterator>
 
 namespace lumwright::cli {
@@ -21,6 +23,8 @@ std::vector<NamedText> drawings_of(const Options& options, const Assessment& ass
         {.paper = options.paper, .print = print_options(options), .draft = false, .units = options.units});
   } catch (const NothingToMake&) {
     return {};
+  } catch (const ModelError& why) {  // the rest of the report is worth having without them
+    return {{"not_drawn.txt", "why there are no drawings", fmt::format("Not drawn: {}.\n", why.what())}};
   }
 }
 }  // namespace

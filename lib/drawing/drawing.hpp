@@ -56,7 +56,11 @@ struct Drawing {
 /// The room for views on every sheet: within the frame, above the title block, beside the bars to measure.
 Box drawing_area(const Paper& paper);
 
-enum class Oversize { refuse, split };
+enum class Oversize {
+  refuse,
+  split,
+  say  // split, and where that takes more than 64 sheets the view gives way to a sentence that says so
+};
 /// Puts the views on few sheets, side by side and never over each other; a quarter turn where that saves a sheet. A
 /// view larger than a sheet is split over several, with crosses to lay on each other, or refused: ModelError with its
 /// size.

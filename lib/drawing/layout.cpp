@@ -12,6 +12,7 @@ constexpr double view_gap = 6.0;  // between views
 constexpr double overlap = 20.0;  // of the pieces of a split view
 constexpr double heading = 6.0;   // above a piece: which one it is
 constexpr double tiny = 1e-9;
+constexpr int most_pieces = 64;  // of one view: more than anybody glues together
 
 struct Piece {  // a view as a box to place
   const View* view;
@@ -99,6 +100,9 @@ void match_cross(View& marks, Spot at, const std::string& label) {
   marks.entities.push_back(
       Text{.at = point(at + Spot{2.4, 2.4}), .words = label, .height = 2.5 * mm, .layer = Layer::calibration});
 }
+struct TooManyPieces : ModelError {
+  using ModelError::ModelError;
+};
 struct Grid {
   int columns;
   int rows;
@@ -145,9 +149,9 @@ std::vector<Sheet> split(const View& view, const Extent& area) {
   const Grid upright = grid_for(standing, wide(area), room), turned = grid_for(lying, wide(area), room);
   const bool turn = turned.columns * turned.rows < upright.columns * upright.rows;
   const Grid& grid = turn ? turned : upright;
-  if (grid.columns * grid.rows > 64)
-    throw ModelError(fmt::format("drawing `{}` of {:.0f} x {:.0f} mm would need {} sheets", clean(view.name),
-                                 wide(standing), high(standing), grid.columns * grid.rows));
+  if (grid.columns * grid.rows > most_pieces)
+    throw TooManyPieces(fmt::format("drawing `{}` of {:.0f} x {:.0f} mm would need {} sheets", clean(view.name),
+                                    wide(standing), high(standing), grid.columns * grid.rows));
   std::vector<Sheet> sheets;
   for (int j = 0; j < grid.rows; ++j)
     for (int i = 0; i < grid.columns; ++i) {
@@ -165,6 +169,17 @@ std::vector<Sheet> split(const View& view, const Extent& area) {
     }
   return sheets;
 }
+// What stands in the place of a view that is not drawn; short lines, so that it fits any paper beside others.
+View instead_of(const View& view, const TooManyPieces& why) {
+  View said{.name = view.name, .material = view.material, .thickness = view.thickness};
+  double down = 0.0;
+  for (const std::string& line : {std::string("Not drawn here:"), std::string(why.what()),
+                                  std::string("Mark it out from holes.csv and the cut list.")}) {
+    said.entities.push_back(Text{.at = point({0.0, down}), .words = line, .height = 2.5 * mm});
+    down -= 5.0;
+  }
+  return said;
+}
 }  // namespace
 
 Drawing lay_out(const TitleBlock& title, const Paper& paper, const std::vector<View>& views, Oversize oversize) {
@@ -172,6 +187,7 @@ Drawing lay_out(const TitleBlock& title, const Paper& paper, const std::vector<V
   std::vector<Piece> fitting;
   Drawing out{title, paper, {}};
   std::vector<Sheet> large;
+  std::vector<View> said;
   for (const View& view : views) {
     const Extent box = extent(captioned_ink(view));
     if (box.empty()) continue;
@@ -185,8 +201,14 @@ Drawing lay_out(const TitleBlock& title, const Paper& paper, const std::vector<V
       throw ModelError(fmt::format("drawing `{}` of {:.1f} x {:.1f} mm does not fit the {:.1f} x {:.1f} mm of {} paper",
                                    clean(view.name), piece.width(), piece.height(), wide(area), high(area),
                                    clean(paper.name)));
-    for (Sheet& sheet : split(view, area)) large.push_back(std::move(sheet));
+    try {
+      for (Sheet& sheet : split(view, area)) large.push_back(std::move(sheet));
+    } catch (const TooManyPieces& why) {
+      if (oversize != Oversize::say) throw;
+      said.push_back(instead_of(view, why));
+    }
   }
+  for (const View& view : said) fitting.push_back({&view, extent(captioned_ink(view))});
   if (!fitting.empty())
     for (Filled& filled : fewest(area, fitting)) out.sheets.push_back(std::move(filled.sheet));
   for (Sheet& sheet : large) out.sheets.push_back(std::move(sheet));

@@ -7,7 +7,11 @@ namespace lumwright {
 namespace {
 std::string mm_text(Length length) { return fmt::format("{:.4g}", in(length, mm)); }
 
+const std::string& smallest_drill() { return data::drills().front().name; }
 std::string in_plate(Length diameter) {
+  if (diameter < data::drills().front().diameter)
+    return fmt::format("smaller than the smallest drill listed here ({}): a drill for watchmakers in a pin vice",
+                       smallest_drill());
   constexpr double largest_drill = 13.0;
   if (in(diameter, mm) > largest_drill) return "drill, then bore to size on the lathe";
   std::string text;
@@ -17,6 +21,9 @@ std::string in_plate(Length diameter) {
 std::string in_sheet(Length diameter, Length sheet) {
   const SheetHolePlan plan = sheet_hole({diameter, sheet});
   if (plan.twist) return plan.twist->name + " drill, the sheet between boards";
+  if (plan.finish == HoleFinish::prick)
+    return fmt::format("smaller than the smallest drill listed here ({}): prick with a needle, dress the burr",
+                       smallest_drill());
   std::string text;
   if (plan.pilot) text = fmt::format("pilot {} mm", mm_text(*plan.pilot));
   if (plan.drill && !plan.steps.empty()) {

@@ -41,7 +41,7 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   std::vector<drawing::View> views;
   views.reserve(parts.size());
   for (const Template& part : parts) views.push_back(part.view);
-  const drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::split);
+  const drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::say);
   std::vector<NamedText> files = {
       {"templates.pdf", "every part at true size, to print and stick on", pdf(sheets, wish.print)}};
   int number = 0;

@@ -70,6 +70,12 @@ SheetHolePlan sheet_hole(const SheetHole& hole) {
   }
   plan.steps.clear();
   if (best != nullptr || hole.diameter > data::drills().back().diameter) return plan;
+  if (hole.diameter < data::drills().front().diameter) {
+    plan.pilot = std::nullopt;
+    plan.left = 0.0 * mm;
+    plan.finish = HoleFinish::prick;
+    return plan;
+  }
   plan.twist = nearest_drill(hole.diameter);
   plan.pilot = std::nullopt;
   plan.left = 0.0 * mm;

@@ -27,6 +27,7 @@ enum class HoleFinish {
   on_size,  // the last tool leaves it on size
   file,     // a little is left on diameter: file to the line
   cut_out,  // beyond the step drill: hole saw, or piercing saw from the pilot hole
+  prick,    // below the smallest drill of the table: a needle, from both sides
 };
 struct SheetHolePlan {
   std::optional<Length> pilot;           // nothing for a hole that one small drill makes

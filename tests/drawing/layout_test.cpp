@@ -77,6 +77,9 @@ TEST_CASE("a view larger than a sheet is refused with its size, or split") {
   large.name = "strip";
   CHECK_THROWS_WITH_AS(laid({large}), doctest::Contains("drawing `strip` of 400.0 x "), ModelError);
   CHECK_THROWS_AS(laid({block(9000, 9000)}, Oversize::split), ModelError);
+  const Drawing said = laid({block(9000, 9000), block(50, 50)}, Oversize::say);
+  CHECK(said.sheets.size() == 1);
+  CHECK(said.sheets.front().views.size() == 2);  // a sentence in its place, and the other as before
   const Drawing d = laid({large, block(50, 50)}, Oversize::split);
   CHECK(d.sheets.size() == 3);
 }
