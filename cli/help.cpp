@@ -54,7 +54,7 @@ Options of check and explain
                               for sure is drawn from its spread (usual: 1000);
                               0 for none, and for no bands
   --seed 1                    other samples (usual: 1); the same seed gives the
-                              same answer, to the last letter
+                              same answer on one kind of machine
 Options of check, explain and trace
   --untuned                   leave out what was tuned: mine.tuned.yaml beside
                               mine.yaml is read by itself when it is there

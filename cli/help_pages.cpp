@@ -60,7 +60,7 @@ const std::string_view choose_page = R"(lumwright choose BIN: which fan, pack, s
                               and `report`: first-ENGINE.yaml and
                               for-all-ENGINE.yaml. Files of these names are
                               replaced, others are left alone
-  --samples N                 worlds in which what is advised is checked (usual:
+  --samples N                 samples in which what is advised is checked (usual:
                               1000, as `check`), all else that is shown in 100
                               of them
   --format text | json | csv  what is printed without a folder

@@ -103,7 +103,7 @@ Options options_of(Command command, const Raw& raw) {
   out.untuned = raw.untuned;
   if (command == Command::check || command == Command::explain || command == Command::report ||
       command == Command::choose || command == Command::draw || command == Command::sheet)
-    out.samples = whole("--samples", raw.samples, 1000000);
+    out.samples = whole("--samples", raw.samples, most_samples);
   out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;
   if (command == Command::tune) require(raw.file, "FILE", "tune FILE LOG");

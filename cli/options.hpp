@@ -34,6 +34,8 @@ enum class Command {
 enum class Format { text, json, csv };
 enum class Colour { when_terminal, always, never };
 
+// More narrow no band that anyone can use; these keep under 300 MB.
+inline constexpr std::uint64_t most_samples = 200'000;
 struct Options {
   Command command = Command::help;
   std::string topic{};  // of help: the command it is asked for, or empty

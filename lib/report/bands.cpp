@@ -78,7 +78,7 @@ std::string sureness(const Bands& bands) {
                                  bands.seed, bands.drawn, 100.0 * bands.share_error);
   if (bands.edge_error)
     text += fmt::format(", the ends of the first band to {:.1f} % of its width", 100.0 * *bands.edge_error);
-  return text + ". The same seed gives the same figures.";
+  return text + ". The same seed gives the same figures on this kind of machine.";
 }
 
 std::string in_worlds(double share, const Bands& bands) {
@@ -92,7 +92,16 @@ std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
   return "holds in " + in_worlds(*finding.holds, *assessment.bands);
 }
+std::string without_spreads(const Assessment& assessment) {
+  if (assessment.bands || assessment.checks.empty()) return "";
+  return "Spreads are left out (`--samples 0`): every value stands as written or usual, and what passes so may fail where "
+         "it lies elsewhere in its spread.";
+}
 void write_meaning_of_bands(Page& page, const Assessment& assessment) {
+  if (const std::string left_out = without_spreads(assessment); !left_out.empty()) {
+    page.gap();
+    page.paragraph(left_out);
+  }
   const auto has_band = [](const Result& result) { return result.low.has_value(); };
   if (!assessment.bands || std::none_of(assessment.results.begin(), assessment.results.end(), has_band)) return;
   page.gap();

@@ -18,6 +18,8 @@ std::vector<const Narrowing*> worth_telling(const Leaning& leaning);
 std::string sureness(const Bands& bands);
 /// How the numbers in brackets are meant.
 void write_meaning_of_bands(Page& page, const Assessment& assessment);
+/// What is said where no samples were tried; nothing where they were, or where nothing was judged.
+std::string without_spreads(const Assessment& assessment);
 /// A section; nothing when no worlds were tried.
 void write_bands(Page& page, const Assessment& assessment);
 }  // namespace lumwright

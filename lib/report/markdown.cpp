@@ -57,6 +57,7 @@ void Notes::pictures() {
   }
 }
 void Notes::next_measurements() {
+  if (const std::string left_out = without_spreads(a_); !left_out.empty()) paragraph(left_out);
   if (!a_.bands || a_.bands->leanings.empty()) return;
   heading(2, "Measure this next");
   for (const Leaning& leaning : a_.bands->leanings)

@@ -50,3 +50,10 @@ TEST_CASE("shares of worlds in words") {
   CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 samples");
   CHECK(in_worlds(0.0, bands) == "none of 1000 samples");
 }
+TEST_CASE("without samples the page says that spreads are left out, with samples it does not") {
+  const Build build = example("tarn-beck");
+  const std::string words = "Spreads are left out";
+  CHECK(text_report(with_worlds(build, 0, 1, 1), TextStyle{}).find(words) != std::string::npos);
+  CHECK(text_report(with_worlds(build, 32, 1, 1), TextStyle{}).find(words) == std::string::npos);
+  CHECK(without_spreads({}).empty());  // nothing was judged
+}

@@ -1,11 +1,16 @@
 // What is shown of a choice.
 #include "report/choice.hpp"
+#include "report/html/choice.hpp"
 #include "../plan/random_bin.hpp"
+#include "build/reader.hpp"
+#include "plan/assess.hpp"
+#include "plan/cautions.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
 #include <fstream>
 #include <iterator>
 #include <nlohmann/json.hpp>
+#include <set>
 #include <sstream>
 using namespace lumwright;
 
@@ -37,6 +42,45 @@ TEST_CASE("the page fits, names every engine and thing, and the best first") {
     CHECK(page.find("One fan with its pack for all engines") != std::string::npos);
     CHECK(page.find("  1") < page.find("  2"));
   }
+}
+
+// As `check` tells them of each combination that is shown; our own rule.
+TEST_CASE("the cautions of every combination that is shown are told, in text, JSON and page, and no others") {
+  std::set<std::string> told, due;
+  for (const Caution& one : choice().cautions) told.insert(one.id);
+  for (const EngineChoice& engine : choice().engines)
+    for (const Place& place : engine.places) {
+      const Assessment a = assess(read_build({"place.yaml", place.description}), UnitSystem::as_written, nullptr);
+      for (const Caution& one : a.cautions) due.insert(one.id);
+    }
+  for (const UnitChoice& unit : choice().for_all)
+    for (const Serving& serving : unit.engines) {
+      if (serving.description.empty()) continue;
+      const Assessment a = assess(read_build({"unit.yaml", serving.description}), UnitSystem::as_written, nullptr);
+      for (const Caution& one : a.cautions) due.insert(one.id);
+    }
+  CHECK(told == due);
+  CHECK(told.contains("lithium-cells"));
+  CHECK_FALSE(told.contains("lead-acid"));
+  const std::string page = choice_report(choice(), {}), html = html_choice(choice(), {}, {});
+  const auto json = nlohmann::json::parse(choice_json(choice()));
+  CHECK(json["cautions"].size() == told.size());
+  for (const Caution& one : choice().cautions) {
+    CAPTURE(one.id);
+    CHECK(page.find("\n  " + one.title + "\n") != std::string::npos);
+    CHECK(html.find("<h3>" + one.title + "</h3>") != std::string::npos);
+  }
+}
+TEST_CASE("a bin of which nothing can be shown gets the cautions of what is not known") {
+  std::string little = shed();
+  for (const std::string bore : {"bore: 17.60 mm +- 0.02 mm, ", "bore: 13.6 mm +- 0.02 mm, "}) {
+    REQUIRE(little.find(bore) != std::string::npos);
+    little.erase(little.find(bore), bore.size());
+  }
+  const Choice none = choose(read_bin({"shed.yaml", little}));
+  for (const EngineChoice& engine : none.engines) CHECK_FALSE(engine.lacking.empty());
+  CHECK(none.cautions.size() == cautions_for({}, {}).size());
+  CHECK(none.cautions.size() > 30);
 }
 
 TEST_CASE("the JSON holds the ranking in SI and the chart's dots") {

@@ -1,4 +1,5 @@
 #include "data/first_words.hpp"
+#include "report/bands.hpp"
 #include "report/answers.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
@@ -120,6 +121,8 @@ void write_verdict(Tag body, const Writing& w) {
   const Tag verdict = header.add("p").set("class", std::string("verdict ") + verdict_word(a.verdict));
   badge(verdict, a.verdict);
   verdict.add("span", verdict_sentence(a)).set("class", "words");
+  if (const std::string left_out = without_spreads(a); !left_out.empty())
+    header.add("p", left_out).set("class", "small-print");
   const Tag answers = header.add("ul").set("class", "answers");
   write_chief(answers, time_to_steam(w));
   write_chief(answers, light_ups_on_a_charge(w));
