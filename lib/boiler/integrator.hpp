@@ -1,6 +1,7 @@
 // Ordinary differential equations with error control and a solution between the steps (Boost.Odeint, Dormand and
-// Prince).
+// Prince); where that takes many steps, with Rosenbrock's.
 #pragma once
+#include "boiler/stiff_step.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <array>
@@ -14,15 +15,20 @@ namespace lumwright {
 /// Dormand and Prince, order 5(4), with their fourth-order solution within a step (Hairer, Norsett and Wanner, Solving
 /// Ordinary Differential Equations I, II.6). States should be scaled to about one: a step is accepted when its error is
 /// below tolerance (1 + |x|) in each. A sum of states that the rates leave alone stays alone to rounding, between steps
-/// as well.
+/// as well. Rates that turn round quickly bind the length of these steps: after `patience` of them the rest is stepped
+/// by StiffStep, if the states that the rates feel are given.
 template <std::size_t N>
 class Integrator {
  public:
   using State = std::array<double, N>;
   using Rates = std::function<void(const State&, State&, double)>;
 
-  Integrator(Rates rates, double tolerance)
-      : rates_(std::move(rates)), stepper_(typename Stepper::error_checker_type(tolerance, tolerance, 1.0, 0.0)) {}
+  static constexpr int patience = 30;  // a raise takes 10 to 20
+  Integrator(Rates rates, double tolerance, std::vector<std::size_t> felt = {})
+      : rates_(std::move(rates)),
+        stepper_(typename Stepper::error_checker_type(tolerance, tolerance, 1.0, 0.0)),
+        may_be_stiff_(!felt.empty()),
+        stiff_(std::move(felt), tolerance) {}
 
   /// Begins a smooth stretch.
   void start(double t, const State& x, double first_step) {
@@ -37,6 +43,7 @@ class Integrator {
     from_ = to_;
     x_old_ = x_new_;
     rate_old_ = rate_new_;
+    stiffly_ = may_be_stiff_ && steps_ >= patience;
     for (int tries = 0; tries < 100; ++tries) {
       const bool cut = next_ >= limit - from_;
       const double tried = cut ? limit - from_ : next_;
@@ -62,6 +69,7 @@ class Integrator {
   State at(double t) const {
     if (t >= to_) return x_new_;
     if (t <= from_) return x_old_;
+    if (stiffly_) return stiff_.within((t - from_) / (to_ - from_), x_old_, x_new_);
     State x;
     stepper_.stepper().calc_state(t, x, x_old_, rate_old_, from_, x_new_, rate_new_, to_);
     return x;
@@ -80,12 +88,21 @@ class Integrator {
     double t = from_;
     const auto system = [this](const State& x, State& rate, double at) { call(x, rate, at); };
     try {
+      if (stiffly_) return attempt_stiffly(dt);
       return stepper_.try_step(system, x_old_, rate_old_, t, x_new_, rate_new_, dt) == boost::numeric::odeint::success;
     } catch (const ModelError&) {
       if (dt < shortest) throw;
       dt *= 0.25;
       return false;
     }
+  }
+  bool attempt_stiffly(double& dt) {
+    const auto rates = [this](const State& x, State& rate, double at) { call(x, rate, at); };
+    const double end = from_ + dt, error = stiff_.attempt(rates, x_old_, rate_old_, from_, dt, x_new_);
+    dt *= std::isfinite(error) ? StiffStep<N>::stretch(error) : 0.2;
+    if (!(error <= 1.0)) return false;
+    call(x_new_, rate_new_, end);
+    return true;
   }
   void call(const State& x, State& rate, double t) {
     ++called_;
@@ -94,6 +111,8 @@ class Integrator {
 
   Rates rates_;
   Stepper stepper_;
+  bool may_be_stiff_, stiffly_ = false;
+  StiffStep<N> stiff_;
   State x_old_{}, x_new_{}, rate_old_{}, rate_new_{};
   double from_ = 0.0, to_ = 0.0, next_ = 1.0;
   int called_ = 0, steps_ = 0, rejected_ = 0;

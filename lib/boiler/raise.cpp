@@ -35,7 +35,7 @@ const RaiseInstant& sound_instant(const RaiseInstant& now) {
 Raising::Raising(const RaiseInput& input)
     : input_(input),
       solver_(input),
-      steps_([this](const State& x, State& rate, double t) { rates(x, rate, t); }, tolerance),
+      steps_([this](const State& x, State& rate, double t) { rates(x, rate, t); }, tolerance, {water, charge}),
       phase_{.fully_lit = false, .smouldering = false, .venting = false},
       water_left_(input.boiler.water),
       boiling_(saturation_temperature(input.ambient.pressure)),

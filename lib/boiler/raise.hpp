@@ -101,8 +101,8 @@ struct Raise {
 };
 
 /// From cold to the higher of the pressures given, to the end of the pack or to `give_up`. The fan runs all the time.
-/// States: water temperature, charge drawn, and the sums of the account. Dormand and Prince with a tolerance of 1e-5 of
-/// 100 K (a few milliseconds in time), events on the solution between the steps to 1e-6 of the time, kindling's corners
+/// States: water temperature, charge drawn, and the sums of the account. Dormand and Prince (Rosenbrock where the water
+/// settles, as a boiler that loses much does) with a tolerance of 1e-5 of 100 K (a few milliseconds in time), events on the solution between the steps to 1e-6 of the time, kindling's corners
 /// at the ends of steps; within 0.1 % of a fine fixed-step solution. The model's own error is +-35 % without a timed
 /// lighting-up, +-10 % with one (judgement). Throws ModelError for input out of range, water hotter than the goal, a
 /// fan that does not turn, or as the parts do.

@@ -38,6 +38,9 @@ int main() {
   run({"air flow given", example_a()}, 501);
   run({"axial fan, step-up, pack", example_coupled("axial 60x25", true)}, 201);
   run({"the same, air driven out", full}, 201);
+  RaiseInput leaky = full;  // a slipped decimal point: it never boils
+  leaky.boiler.outside = 200.0 * W_per_K;
+  run({"the same, losing 200 W/K", leaky}, 51);
   run({"axial fan straight on the pack", example_coupled("axial 60x25", false)}, 201);
   run({"blower, step-up, pack", example_coupled("blower 50x15", true)}, 201);
 }

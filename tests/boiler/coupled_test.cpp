@@ -200,3 +200,24 @@ TEST_CASE("the tracker's work is small") {
   CHECK(run.effort.rates < 80);
   CHECK(run.effort.paths_followed < 4 * run.effort.instants + 60);
 }
+
+TEST_CASE("a boiler that loses all that it is given takes no more work than another") {
+  // A loss of 42 W/K for 0.42 is a slip that descriptions have; the water settles where loss and heat agree.
+  for (const double loss : {2.0, 42.0, 200.0, 5000.0, 1e6}) {
+    for (const bool measured : {true, false}) {
+      CAPTURE(loss);
+      CAPTURE(measured);
+      ExampleA a;
+      a.loss = loss;
+      RaiseInput input = measured ? example_a(a) : example_coupled("axial 60x25", true);
+      input.boiler.outside = loss * W_per_K;
+      input.give_up = 4.0 * hour;
+      const Raise run = raise(input);
+      CHECK(run.effort.rates < 1500);
+      CHECK(run.effort.steps < 150);
+      if (loss < 42.0) continue;
+      const RaiseInstant& end = run.series.back();
+      CHECK(in(end.heat.absorbed, W) == near(in(end.heat.outside, W), 2e-3));  // nothing is left over to warm it
+    }
+  }
+}
