@@ -27,6 +27,7 @@ void require_sound(const Assessment& assessment) {
         sound(AnyQuantity(si, column.kind), Sound::finite, series.name, column.name, {});
 }
 
+const char* limit_words(LimitName name) { return name == LimitName::to_pass ? "to pass" : "or it fails"; }
 const char* verdict_word(Verdict verdict) {
   switch (verdict) {
     case Verdict::pass:

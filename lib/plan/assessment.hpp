@@ -12,6 +12,8 @@ namespace lumwright {
 enum class Verdict { pass, watch, fail, unknown };
 /// On which side of its limit a value should lie.
 enum class Bound { at_most, at_least };
+/// Which of a check's two limits is meant: beyond the one it no longer passes, beyond the other it fails.
+enum class LimitName { to_pass, not_to_fail };
 
 /// A number ready to be shown: the quantity, and the unit the user wrote for things of its kind (empty: no preference).
 struct Measure {
@@ -41,6 +43,7 @@ struct Finding {
   Verdict verdict = Verdict::unknown;
   std::optional<Measure> value{}, limit{};
   Bound bound = Bound::at_most;
+  LimitName limit_name = LimitName::to_pass;  // of the limit that decided
   std::string why{};       // one or two sentences with the numbers in them
   std::string action{};    // what to do; empty on a plain pass
   std::string source{};    // where the rule or equation comes from
@@ -128,6 +131,7 @@ struct Assessment {
 /// Holds that every number is one. Throws UnsoundNumber that names the result, check or series that is not.
 void require_sound(const Assessment& assessment);
 
+const char* limit_words(LimitName name);    // "to pass", "or it fails"
 const char* verdict_word(Verdict verdict);  // "pass", "watch", "fail", "unknown"
 const Result* find_result(const Assessment& assessment, std::string_view key);
 const Finding* find_check(const Assessment& assessment, std::string_view id);

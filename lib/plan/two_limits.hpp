@@ -20,7 +20,22 @@ inline void judge_by(Finding& finding, const Measure& value, const TwoLimits& li
                                                              : Verdict::fail;
   finding.value = value;
   finding.bound = limits.bound;
+  finding.limit_name = finding.verdict == Verdict::fail ? LimitName::not_to_fail : LimitName::to_pass;
   finding.limit = Measure{finding.verdict == Verdict::fail ? *limits.watch : limits.pass,
                           unit.empty() ? value.unit : unit};
+}
+/// Another side of the same question: the graver one is shown, the first of equals. Returns whether this one is.
+inline bool and_by(Finding& finding, const Measure& value, const TwoLimits& limits, const std::string& unit = "") {
+  Finding side;
+  judge_by(side, value, limits, unit);
+  const bool graver = side.verdict == Verdict::fail ? finding.verdict != Verdict::fail
+                                                    : side.verdict == Verdict::watch && finding.verdict == Verdict::pass;
+  if (!graver && (finding.value || side.verdict != finding.verdict)) return false;
+  finding.verdict = side.verdict;
+  finding.value = side.value;
+  finding.limit = side.limit;
+  finding.bound = side.bound;
+  finding.limit_name = side.limit_name;
+  return true;
 }
 }  // namespace lumwright

@@ -2,6 +2,7 @@
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
 #include "report/bands.hpp"
+#include "report/judged.hpp"
 #include "report/standing.hpp"
 #include "report/wrap.hpp"
 #include <algorithm>
@@ -50,7 +51,7 @@ void write_result(Page& page, const Assessment& assessment, const Finding& f) {
   page.gap();
   page.hung(verdict_word(f.verdict), f.value ? show(*f.value, page.style()) : "no value", ink_of(f.verdict),
             Ink::strong);
-  if (f.limit) page.hung(bound_words(f.bound), show(*f.limit, page.style()));
+  if (f.limit) page.hung("limit", limit_in_words(f, page.style()));
   if (f.holds) page.hung("", holds_in(f, assessment));
   if (!f.why.empty()) page.hung("why", f.why);
   if (!f.action.empty()) page.hung("do", f.action);

@@ -1,6 +1,7 @@
 #include "report/json.hpp"
 #include "quantity/format.hpp"
 #include "report/json_parts.hpp"
+#include "report/page.hpp"
 
 namespace lumwright {
 // Not in a namespace without a name: list() finds them by their argument.
@@ -18,6 +19,8 @@ static Json object(const Finding& f) {
            {"verdict", verdict_word(f.verdict)},
            {"value", object(f.value)},
            {"limit", object(f.limit)},
+           {"bound", f.limit ? Json(bound_words(f.bound)) : Json()},
+           {"limit_name", f.limit ? Json(limit_words(f.limit_name)) : Json()},
            {"why", f.why},
            {"do", f.action},
            {"source", f.source},

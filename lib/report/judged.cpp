@@ -63,10 +63,14 @@ std::vector<std::vector<const Finding*>> open_questions(const Assessment& a) {
   return groups;
 }
 
+std::string limit_in_words(const Finding& f, const TextStyle& style) {
+  return fmt::format("{} {}{} {}", bound_words(f.bound), show(*f.limit, style),
+                     f.limit_name == LimitName::not_to_fail ? "," : "", limit_words(f.limit_name));
+}
 std::string against_limit(const Finding& f, const TextStyle& style) {
   std::string value = f.value ? show(*f.value, style) : "";
   if (!f.limit) return value;
-  return fmt::format("{}{}{} {}", value, value.empty() ? "" : ", ", bound_words(f.bound), show(*f.limit, style));
+  return fmt::format("{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style));
 }
 bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }
 }  // namespace lumwright

@@ -15,7 +15,9 @@ bool graver(const Finding& one, const Finding& other);
 std::vector<const Finding*> gravest_first(const Assessment& assessment);
 /// Those that could not be, in groups that wait for the same.
 std::vector<std::vector<const Finding*>> open_questions(const Assessment& assessment);
-/// "0.400 g/s, at least 0.250 g/s"; the value alone where there is no limit.
+/// "at least 0.250 g/s to pass", "at most 15.0 %, or it fails": the limit that decided. Only where there is one.
+std::string limit_in_words(const Finding& finding, const TextStyle& style);
+/// "0.400 g/s, at least 0.250 g/s to pass"; the value alone where there is no limit.
 std::string against_limit(const Finding& finding, const TextStyle& style);
 /// The value comes from a measured lighting-up.
 bool tuned(const Assessment& assessment, const Assumed& one);

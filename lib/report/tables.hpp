@@ -8,7 +8,7 @@ namespace lumwright {
 // Numbers are SI with the unit in the heading unless it says otherwise, as short as can be and without loss; text cells
 // are fit for a spreadsheet (csv.hpp). All throw std::logic_error for a number that is not finite.
 
-/// id,title,verdict,value,value_unit,bound,limit,limit_unit,holds,why,do,source,standing,missing: the gravest first.
+/// id,title,verdict,value,value_unit,bound,limit,limit_unit,limit_name,holds,why,do,source,standing,missing: the gravest first.
 std::string checks_csv(const Assessment& assessment);
 /// key,value,band,why,source,standing: as the page shows them.
 std::string assumed_csv(const Assessment& assessment);

@@ -76,12 +76,14 @@ TEST_CASE("half of the bed burns in the time that its mass and rate say") {
   // hand: 33.45 mg/s in the worked example (2.13 g from 1 to 3 bar in 63.6 s); 16 g / 2 / 33.45e-3 = 239.2 s; 9.76 g are
   // burnt by 1 bar
   const Finding thin = finding(assess(described(example_a("0.4 g/s"))), "fire.top_up");
-  CHECK(value(thin) == near(239.2, 0.005));
+  CHECK(term(thin, "t") == near(239.2, 0.005));
+  CHECK(value(thin) == term(thin, "m"));
+  CHECK(limit(thin) == near(8e-3, 1e-9));
   CHECK(term(thin, "m") == near(9.76e-3, 0.01));
   CHECK(thin.verdict == Verdict::watch);
   CHECK_FALSE(thin.action.empty());
   const Finding thick = finding(assess(described(example_a("0.4 g/s", "lump: 6 mm, bed_mass: 40 g"))), "fire.top_up");
-  CHECK(value(thick) == near(2.5 * value(thin), 1e-9));
+  CHECK(term(thick, "t") == near(2.5 * term(thin, "t"), 1e-9));
   CHECK(thick.verdict == Verdict::pass);
 }
 
@@ -113,6 +115,7 @@ TEST_CASE("a joint is held against where its metal melts") {
       finding(assess(example("tarn-beck", {{"joint: silver braze", "joint: soft solder"}})), "heat.joint");
   CHECK(soft.verdict == Verdict::fail);
   CHECK(limit(soft) == near(406.15, 1e-9));
+  CHECK(soft.limit_name == LimitName::not_to_fail);
   const Finding screwed =
       finding(assess(example("tarn-beck", {{"joint: silver braze", "joint: screwed"}})), "heat.joint");
   CHECK(screwed.verdict == Verdict::pass);

@@ -25,7 +25,8 @@ TEST_CASE("the object has the keys of the format, in order, and ends with a line
   CHECK(keys(report) == Keys{"format", "build", "verdict", "results", "checks", "assumed", "cautions", "series", "safety"});
   CHECK(report["format"] == "lumwright/1");
   CHECK(keys(report["checks"][0]) ==
-        Keys{"id", "title", "verdict", "value", "limit", "why", "do", "source", "standing", "missing"});
+        Keys{"id", "title", "verdict", "value", "limit", "bound", "limit_name", "why", "do", "source", "standing",
+             "missing"});
   CHECK(keys(report["assumed"][0]) == Keys{"key", "value", "band", "why", "source", "standing"});
   CHECK(keys(report["cautions"][0]) == Keys{"id", "title", "text", "authority"});
 }

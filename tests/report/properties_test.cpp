@@ -2,10 +2,13 @@
 // contract.
 #include "build/random_build.hpp"
 #include "plan/assess.hpp"
+#include "plan/report_data.hpp"
 #include "quantity/format.hpp"
 #include "report/json.hpp"
+#include "report/picture/picture.hpp"
 #include "report/text.hpp"
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 using namespace lumwright;
 using Json = nlohmann::ordered_json;
@@ -46,6 +49,17 @@ void keeps_contract(const Json& report, const Assessment& a) {
       CHECK((numbers.empty() || numbers.size() == series["t"].size()));
   }
 }
+/// Under the title of the check the text has value and limit of the JSON, and the limit has the same name.
+void say_the_same(const Json& row, const Finding& finding, const std::string& text, UnitSystem units) {
+  const auto shown = [&](const char* which, const Measure& like) {
+    return show({AnyQuantity(row[which]["value"].get<double>(), like.quantity.kind), like.unit}, {.units = units});
+  };
+  const std::string name = row["limit_name"], bound = row["bound"];
+  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id, shown("value", *finding.value), bound,
+                                       shown("limit", *finding.limit), name == "to pass" ? "" : ",", name);
+  CAPTURE(said);
+  CHECK(text.find(said) != std::string::npos);
+}
 /// The number of the JSON, written as the text writes it, stands in the text.
 void agree(const Json& report, const Assessment& a, const std::string& text, UnitSystem units) {
   for (const Result& result : a.results) {
@@ -60,7 +74,25 @@ void agree(const Json& report, const Assessment& a, const std::string& text, Uni
   for (const Finding& finding : a.checks) {
     CAPTURE(finding.id);
     CHECK(text.find("[" + finding.id + "]") != std::string::npos);
+    const Json& row = *std::find_if(report["checks"].begin(), report["checks"].end(),
+                                    [&](const Json& one) { return one["id"] == finding.id; });
+    CHECK(row["verdict"] == verdict_word(finding.verdict));
+    CHECK(row["limit"].is_null() == row["limit_name"].is_null());
+    CHECK(row["limit"].is_null() == row["bound"].is_null());
+    if (finding.limit) say_the_same(row, finding, text, units);
   }
+}
+/// The picture of the draught tells of a stall where the check does not pass it, and only there.
+void picture_agrees(const Build& build) {
+  const ReportData data = report_data(build);
+  const Finding* steady = find_check(data.assessment, "draught.steady");
+  const Picture picture = picture_of_draught(data, {});
+  if (steady == nullptr || steady->verdict == Verdict::unknown || !data.draught) return;
+  const bool warns = picture.says.find("stalls and recovers:") != std::string::npos ||
+                     picture.says.find("may settle") != std::string::npos;
+  CAPTURE(steady->why);
+  CAPTURE(picture.says);
+  CHECK(warns == (steady->verdict != Verdict::pass));
 }
 }  // namespace
 
@@ -80,5 +112,6 @@ TEST_CASE("three hundred builds as text and as JSON, or as many as are asked for
     const Json report = Json::parse(json);
     keeps_contract(report, a);
     agree(report, a, without_breaks(text), units);
+    if (seed % 3 == 0) picture_agrees(build);
   }
 }

@@ -38,10 +38,10 @@ TEST_CASE("the table of checks has the gravest first, in SI with its units") {
   a.checks[0].title = "=HYPERLINK(\"x\")";
   const std::string text = checks_csv(a);
   CHECK(text.starts_with(
-      "id,title,verdict,value,value_unit,bound,limit,limit_unit,holds,why,do,source,standing,missing\n"));
-  CHECK(text.find("\nfit.hot,\"Tube in the chimney, hot\",fail,-1.2e-05,m,at least,3e-05,m,,") <
+      "id,title,verdict,value,value_unit,bound,limit,limit_unit,limit_name,holds,why,do,source,standing,missing\n"));
+  CHECK(text.find("\nfit.hot,\"Tube in the chimney, hot\",fail,-1.2e-05,m,at least,3e-05,m,to pass,,") <
         text.find("\npower.fuse,"));
-  CHECK(text.find("draught.flow,\"'=HYPERLINK(\"\"x\"\")\",pass,0.0004,kg/s,at least,0.00025,kg/s,") !=
+  CHECK(text.find("draught.flow,\"'=HYPERLINK(\"\"x\"\")\",pass,0.0004,kg/s,at least,0.00025,kg/s,to pass,") !=
         std::string::npos);
   CHECK(text.find("supply.pack.cell fan.rated.current\n") != std::string::npos);
   a.checks[1].value->quantity.si = std::numeric_limits<double>::quiet_NaN();

@@ -1,5 +1,6 @@
 #include "plan/check.hpp"
 #include "plan/rules.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -22,8 +23,9 @@ std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
     return format(length, choose_unit(length, cylinders.blast_nozzle.unit, solved.units));
   };
   Finding f;
-  f.value = Measure{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
-  f.verdict = nozzle < least || nozzle > most ? Verdict::watch : Verdict::pass;
+  const Measure size{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
+  judge_by(f, size, {Bound::at_least, AnyQuantity(least), std::nullopt});
+  and_by(f, size, {Bound::at_most, AnyQuantity(most), std::nullopt});
   f.why = fmt::format(
       "the nozzle is {} of the cylinder's bore; the rule of thumb is {} to {}, {} to {} here. It is "
       "for the engine when it runs: the fan does not care",

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 #include <stdexcept>
 
@@ -29,6 +30,14 @@ std::string what_to_measure(const SolvedFan& fan, bool given) {
          "twice the rate), by the pitch of the blades' sound (turns a second times blades), or with a tachometer. Then "
          "measure the curve: " + box;
 }
+// A guess is to be watched whatever its coefficients: they are shown where they decide.
+void judge_coefficients(Finding& f, const Solved& solved, const FanCoefficients& c, const data::FanCredibility& usual) {
+  const Measure psi = measure(solved, c.psi), phi = measure(solved, c.phi);
+  and_by(f, psi, {Bound::at_most, AnyQuantity(usual.psi.high), AnyQuantity(usual.psi_reject)});
+  and_by(f, psi, {Bound::at_least, AnyQuantity(usual.psi.low), std::nullopt});
+  and_by(f, phi, {Bound::at_most, AnyQuantity(usual.phi.high), std::nullopt});
+  and_by(f, phi, {Bound::at_least, AnyQuantity(usual.phi.low), std::nullopt});
+}
 std::optional<Finding> judge_fan_curve(const Solved& solved) {
   if (solved.draught && solved.draught->measured && !solved.fan) return std::nullopt;
   if (!solved.fan) return unsolved(solved.fan);
@@ -45,8 +54,7 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
   const FanCoefficients c = coefficients({fan.label.kind, fan.label.frame, *fan.label.rated_speed,
                                           fan.curve.shut_off(), fan.curve.free_air()});
   const data::FanCredibility& usual = data::fan_credibility(fan.label.kind);
-  f.value = measure(solved, c.psi);
-  f.limit = Measure{AnyQuantity(usual.psi_reject), ""};
+  judge_coefficients(f, solved, c, usual);
   f.formula = "psi = p0 / (1.2 kg/m3 u^2 / 2), u = pi n D";
   f.terms = {term(solved, "n", "rated speed", "fan.rated.speed"),
              term(solved, "frame", "frame", "fan.frame"),
@@ -57,14 +65,12 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
              computed(solved, "phi", "flow coefficient", c.phi)};
   f.source += "; " + usual.source;
   if (c.verdict == Credibility::not_credible) {
-    f.verdict = Verdict::fail;
     f.why = fmt::format(
         "no fan of this size and speed develops {}: its pressure coefficient would be {}, and {} is the most one can "
         "believe",
         say(solved, fan.curve.shut_off()), format_number(c.psi), format_number(usual.psi_reject));
     f.action = "check the data sheet's units and the speed, or measure the shut-off pressure";
   } else if (c.verdict == Credibility::unusual) {
-    f.verdict = Verdict::watch;
     f.why += fmt::format("; its coefficients (pressure {}, flow {}) lie outside what fans of this kind usually reach{}",
                          format_number(c.psi), format_number(c.phi),
                          fan.label.kind == FanKind::centrifugal && c.psi > usual.psi.high

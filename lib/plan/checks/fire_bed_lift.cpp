@@ -1,5 +1,6 @@
 #include "draught/bed.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -11,9 +12,7 @@ std::optional<Finding> judge_fire_bed_lift(const Solved& solved) {
   const Pressure across = d.hot_flow.loss[static_cast<std::size_t>(Element::bed)];
   const double share = across / lifts;
   Finding f;
-  f.value = Measure{AnyQuantity(share), "%"};
-  f.limit = Measure{AnyQuantity(0.7), "%"};
-  f.verdict = share > 1.0 ? Verdict::fail : share > 0.7 ? Verdict::watch : Verdict::pass;
+  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(0.7), AnyQuantity(1.0)});
   f.why = fmt::format("the gas presses on the bed with {}, and {} would carry its weight", say(solved, across),
                       say(solved, lifts));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, use larger pieces or a shallower bed; fit a spark screen";

@@ -2,6 +2,7 @@
 #include "matter/air.hpp"
 #include "plan/check.hpp"
 #include "plan/rules.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -31,9 +32,8 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   const Velocity hangs_small = terminal_velocity({small, piece}, gas.gas, mu),
                  hangs_large = terminal_velocity({large, piece}, gas.gas, mu);
   Finding f;
-  f.value = measure(solved, gas.over_bed);
-  f.limit = measure(solved, hangs_small);
-  f.verdict = gas.over_bed > hangs_large ? Verdict::fail : gas.over_bed > hangs_small ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, gas.over_bed),
+           {Bound::at_most, AnyQuantity(hangs_small), AnyQuantity(hangs_large)});
   f.why = fmt::format(
       "above the bed the gas rises at {}; pieces of char of 0.5 mm hang in it at {} and of 1 mm at {}. What reaches "
       "the tubes meets {} there{}",

@@ -1,5 +1,6 @@
 #include "fire/burning_bed.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -15,8 +16,7 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
   const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
   Finding f;
-  f.value = measure(solved, interval, "want.steam_within");
-  f.verdict = burnt > 0.5 * bed ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, burnt, "fuel.bed_mass"), {Bound::at_most, AnyQuantity(0.5 * bed), std::nullopt});
   const std::string burns =
       fmt::format("well alight the fire burns {} of the {} on the grate, half of it in {}; {} {} is burnt",
                   say(solved, burning), say(solved, bed, "fuel.bed_mass"), say(solved, interval, "want.steam_within"),
@@ -32,6 +32,7 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   f.formula = "t = m_bed / (2 m_f)";
   f.terms = {term(solved, "m_bed", "fuel on the grate", "fuel.bed_mass"),
              computed(solved, "m_f", "fuel burnt in time, well alight", burning),
+             computed(solved, "t", "half of it is gone in", interval, "want.steam_within"),
              computed(solved, "m", std::string("burnt ") + until, burnt)};
   return f;
 }

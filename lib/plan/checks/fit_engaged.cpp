@@ -21,13 +21,13 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   const Length outside = solved.fit->input.outside.value;
   judge_by(f, measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged"),
            {Bound::at_least, AnyQuantity(rule.value.value * outside), AnyQuantity(rule.value.low * outside)});
-  if (too_deep && f.verdict == Verdict::pass)  // another limit decides: the depth of the chimney
+  if (too_deep && f.verdict != Verdict::fail)  // another limit decides: the depth of the chimney
     judge_by(f, *f.value, {Bound::at_most, AnyQuantity(*solved.fit->input.depth), std::nullopt});
   f.why =
       fmt::format("{} of tube is in the chimney, {} diameters; it can tip sideways by {} in every 100 of its length",
                   say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2),
                   format_number(100.0 * e.tilt, 2));
-  if (too_deep)
+  if (f.bound == Bound::at_most)
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)
     f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";

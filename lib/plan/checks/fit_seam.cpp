@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -6,14 +7,16 @@ namespace {
 std::optional<Finding> judge_fit_seam(const Solved& solved) {
   if (!solved.fit || !solved.fit->fit.ridge_flat) return std::nullopt;
   const RidgeFlat& flat = *solved.fit->fit.ridge_flat;
-  const bool fits_as_it_is = solved.fit->fit.margin >= 0.0 * mm;
   Finding f;
-  f.value = measure(solved, solved.fit->input.seam_ridge, "engine.chimney.seam_ridge");
-  f.verdict = fits_as_it_is ? Verdict::pass : Verdict::watch;
+  const Length highest = solved.fit->input.seam_ridge + solved.fit->fit.margin;  // ridge under which the tube enters
+  f.verdict = Verdict::watch;
+  if (highest >= 0.0 * mm)
+    judge_by(f, measure(solved, solved.fit->input.seam_ridge, "engine.chimney.seam_ridge"),
+             {Bound::at_most, AnyQuantity(highest), std::nullopt});
   f.why = fmt::format("a ridge of {} makes the bore act as {}",
                       say(solved, solved.fit->input.seam_ridge, "engine.chimney.seam_ridge"),
                       say(solved, solved.fit->fit.effective_bore.value, "engine.chimney.bore", 4));
-  if (!fits_as_it_is)
+  if (f.verdict != Verdict::pass)
     f.action =
         flat.strong_enough
             ? fmt::format("scrape the ridge down, or file a flat {} deep and {} wide along the tube (wall left {})",

@@ -1,6 +1,7 @@
 #include "draught/cooling.hpp"
 #include "plan/bleed.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -79,6 +80,16 @@ std::string advice(const Case& c, std::string& why) {
   if (const auto enough = drill(c, c.limit, why)) return *enough;
   return instead(c);
 }
+// The gas decides; what is shown are the holes, where so many more or fewer are what puts it right.
+void judge_holes(Finding& f, const Case& c, const std::optional<Area>& needed) {
+  judge_by(f, measure(c.solved, c.gas, "fan.gas_limit"),
+           {Bound::at_most, AnyQuantity(c.limit - margin), AnyQuantity(c.limit)});
+  const auto ample = f.verdict == Verdict::fail ? needed : bleed_to_hold(c.trial, c.now, c.limit - margin);
+  if (!needed || !ample) return;
+  Finding holes = f;
+  judge_by(holes, measure(c.solved, bleed_area(c.now)), {Bound::at_least, AnyQuantity(*ample), AnyQuantity(*needed)});
+  if (holes.verdict == f.verdict) f = holes;
+}
 std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
   const SolvedDraught& d = *solved.draught;
@@ -97,11 +108,8 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
     return f;
   }
   const Case c = look(solved);
-  f.verdict = c.gas > limit ? Verdict::fail : hot ? Verdict::watch : Verdict::pass;
   const auto needed = bleed_to_hold(c.trial, c.now, limit);
-  f.value = measure(solved, bleed_area(c.now));
-  if (needed) f.limit = measure(solved, *needed);
-  f.bound = Bound::at_least;
+  judge_holes(f, c, needed);
   f.why = fmt::format("the box has {} of bleed holes and the gas reaches the fan at {}", say(solved, bleed_area(c.now)),
                       say(solved, c.gas, "fan.gas_limit"));
   if (needed && *needed > 0.0 * mm2)

@@ -1,5 +1,6 @@
 #include "draught/cooling.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -38,9 +39,8 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
   const PathFlow& hot = solved.draught->hot_flow;
   const Temperature limit = solved.fan->gas_limit;
   Finding f;
-  f.value = measure(solved, hot.fan_gas, "fan.gas_limit");
-  f.limit = measure(solved, limit, "fan.gas_limit");
-  f.verdict = hot.fan_gas > limit ? Verdict::fail : hot.fan_gas > limit - 10.0 * K ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, hot.fan_gas, "fan.gas_limit"),
+           {Bound::at_most, AnyQuantity(limit - 10.0 * K), AnyQuantity(limit)});
   f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
                       say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));

@@ -1,5 +1,6 @@
 #include "data/joints.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -20,9 +21,8 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
   }
   if (!solved.draught) return unsolved(solved.draught);
   const Temperature gas = solved.draught->hot_flow.smokebox_gas, limit = *joint.limit();
-  f.value = measure(solved, gas, "fan.gas_limit");
-  f.limit = measure(solved, limit, "fan.gas_limit");
-  f.verdict = gas > limit ? Verdict::fail : gas > limit - 20.0 * K ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, gas, "fan.gas_limit"),
+           {Bound::at_most, AnyQuantity(limit - 20.0 * K), AnyQuantity(limit)});
   f.why = fmt::format("gas of {} goes through the tube; {} begins to melt at {} and is good to {}",
                       say(solved, gas, "fan.gas_limit"), joint.name, say(solved, *joint.melts, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));

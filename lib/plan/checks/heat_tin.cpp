@@ -1,6 +1,7 @@
 #include "draught/cooling.hpp"
 #include "matter/metal.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -24,9 +25,8 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
   const Temperature runs = *tin.solidus, gas = d.hot_flow.adapter_exit_gas;
   const Temperature wall = box_conductance(*d.path.box->wall, d.hot_flow.fan_gas, d.ambient.temperature).wall;
   Finding f;
-  f.value = measure(solved, gas, "fan.gas_limit");
-  f.limit = measure(solved, runs, "fan.gas_limit");
-  f.verdict = wall > runs ? Verdict::fail : gas > runs ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, gas, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), std::nullopt});
+  and_by(f, measure(solved, wall, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), AnyQuantity(runs)});
   f.why = fmt::format("gas enters the box at {} and the walls of the box come to {}; the coat of tin runs at {}",
                       say(solved, gas, "fan.gas_limit"), say(solved, wall, "fan.gas_limit"),
                       say(solved, runs, "fan.gas_limit"));

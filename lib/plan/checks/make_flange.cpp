@@ -1,10 +1,12 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
+constexpr Length hair = 1e-9 * mm;  // a hole set out exactly at the limit must not fail by the last bit
 struct Metal {
   std::string where;
   MetalLeft left;
@@ -35,12 +37,8 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
     return std::pair(a.left.room, short_of(a)) < std::pair(b.left.room, short_of(b));
   });
   Finding f;
-  f.value = measure(solved, worst.left.has, "adapter.flange.outside");
-  f.limit = measure(solved, worst.left.least, "adapter.flange.outside");
-  f.bound = Bound::at_least;
-  f.verdict = worst.left.room == Room::too_little ? Verdict::fail
-              : worst.left.room == Room::tight    ? Verdict::watch
-                                                  : Verdict::pass;
+  judge_by(f, measure(solved, worst.left.has, "adapter.flange.outside"),
+           {Bound::at_least, AnyQuantity(worst.left.prefer - hair), AnyQuantity(worst.left.least - hair)});
   f.why = fmt::format("the flange has {} holes of {} on {}; between middles and edges, ", flange.screws->count,
                       say(solved, flange.screws->drill, "adapter.flange.outside"),
                       say(solved, flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"));

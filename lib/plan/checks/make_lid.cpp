@@ -1,9 +1,11 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
+constexpr Length last_bit = 1e-9 * mm;  // what is set out exactly at the limit must not fail by it
 // Least metal between the cut-out and a screw hole, and between a hole and the edge of the box.
 struct Least {
   MetalLeft web, rim;
@@ -24,10 +26,6 @@ Least least(const LidHoles& lid, const MadeBox& box) {
   }
   return {judge_web(web), judge_web(rim), rim >= 0.0 * mm};
 }
-Verdict worse(const Least& l) {
-  const Room room = std::min(l.web.room, l.rim.room);
-  return room == Room::too_little ? Verdict::fail : room == Room::tight ? Verdict::watch : Verdict::pass;
-}
 std::optional<Finding> must_be_measured(const MadeFan& fan) {
   Finding f = lacking({"fan.holes.measured"});
   f.why = fan.drawing.measure_first;
@@ -47,10 +45,8 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
   Finding f;
   const bool web = std::pair(l.web.room, l.web.has) < std::pair(l.rim.room, l.rim.has);
   const MetalLeft& shown = web ? l.web : l.rim;
-  f.value = measure(solved, shown.has, "adapter.box.diameter");
-  f.limit = measure(solved, shown.least, "adapter.box.diameter");
-  f.bound = Bound::at_least;
-  f.verdict = worse(l);
+  judge_by(f, measure(solved, shown.has, "adapter.box.diameter"),
+           {Bound::at_least, AnyQuantity(shown.prefer - last_bit), AnyQuantity(shown.least - last_bit)});
   f.why = fmt::format(
       "{}: {} screw holes of {}{}; {} of tin is left between cut-out and holes, {} between holes or "
       "cut-out and the wall of the box",

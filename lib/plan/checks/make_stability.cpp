@@ -1,5 +1,6 @@
 #include "data/shop_rules.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -19,12 +20,13 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
   const Stability& s = *unit.stability;
   const double reserve_asked = data::shop_number("strength reserve").value.value,
                tipping_asked = data::shop_number("tipping reserve").value.value;
-  const bool weak = s.chimney.reserve && *s.chimney.reserve < reserve_asked;
-  const bool tips = s.free_reserve && *s.free_reserve < tipping_asked;
   Finding f;
-  f.value = Measure{AnyQuantity(s.lean), ""};
-  f.limit = Measure{AnyQuantity(data::shop_number("tilt").value.value), ""};
-  f.verdict = weak || s.leans_too_far || tips ? Verdict::watch : Verdict::pass;
+  judge_by(f, {AnyQuantity(s.lean), ""},
+           {Bound::at_most, AnyQuantity(data::shop_number("tilt").value.value), std::nullopt});
+  if (s.free_reserve)
+    and_by(f, {AnyQuantity(*s.free_reserve), ""}, {Bound::at_least, AnyQuantity(tipping_asked), std::nullopt});
+  const bool weak = s.chimney.reserve && and_by(f, {AnyQuantity(*s.chimney.reserve), ""},
+                                                {Bound::at_least, AnyQuantity(reserve_asked), std::nullopt});
   f.why = fmt::format(
       "{} stand on the chimney with their middle {} above its mouth; the tube can tip 1 in {}, which "
       "takes the top {} sideways",

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -10,10 +11,10 @@ std::optional<Finding> judge_make_thread(const Solved& solved) {
   const FlangeScrews& screws = *flange.screws;
   const ThreadHold& hold = screws.hold;
   Finding f;
-  f.value = measure(solved, flange.thickness, "adapter.flange.thickness");
-  f.limit = measure(solved, hold.least, "adapter.flange.thickness");
-  f.bound = Bound::at_least;
-  f.verdict = hold.hold == Hold::short_of_wish ? Verdict::watch : Verdict::pass;  // nuts hold in any plate
+  f.verdict = Verdict::pass;  // nuts hold in any plate
+  if (screws.tapped)          // a plate cut to the very size must not fail by the last bit
+    judge_by(f, measure(solved, flange.thickness, "adapter.flange.thickness"),
+             {Bound::at_least, AnyQuantity(hold.prefer * (1.0 - 1e-9)), std::nullopt});
   f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} would be better",
                       screws.thread.name, say(solved, flange.thickness, "adapter.flange.thickness"), flange.metal.name,
                       format_number(hold.full_threads, 2), format_number(hold.over_major, 2),

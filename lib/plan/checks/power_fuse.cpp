@@ -44,6 +44,7 @@ void judge_short(Finding& f, const Solved& solved, Current shorted, Current open
   f.value = kept.value;
   f.limit = kept.limit;
   f.bound = kept.bound;
+  f.limit_name = kept.limit_name;
   f.action =
       "a short at the end of the wires would not open it: " +
       (fuse_opens(solved, shorted, opens_for_certain())

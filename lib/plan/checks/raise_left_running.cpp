@@ -1,5 +1,6 @@
 #include "plan/check.hpp"
 #include "plan/rules.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -33,10 +34,8 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
     return f;
   }
   const Duration half = 0.5 * water / steam;
-  f.value = measure(solved, half, "want.steam_within");
-  f.limit = Measure{least.input.value, least.input.unit};
-  f.bound = Bound::at_least;
-  f.verdict = half < least.input.value.si * s ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, half, "want.steam_within"), {Bound::at_least, least.input.value, std::nullopt},
+           least.input.unit);
   f.why = fmt::format(
       "a fan that is left running at {} boils off {} of water: half of the {} is gone in {}, whatever the engine uses "
       "on top",

@@ -1,6 +1,7 @@
 #include "boiler/fill.hpp"
 #include "matter/water.hpp"
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include "plan/water_level.hpp"
 #include <fmt/format.h>
 
@@ -18,9 +19,7 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   const double swells = saturation(r.fill.cold).water_density / saturation(hot).water_density - 1.0;
   const double share = r.fill.water_share * (1.0 + swells);
   Finding f;
-  f.value = Measure{AnyQuantity(share), "%"};
-  f.limit = Measure{AnyQuantity(most), "%"};
-  f.verdict = share >= 1.0 ? Verdict::fail : share > most ? Verdict::watch : Verdict::pass;
+  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(most), AnyQuantity(1.0)});
   f.why = fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
                       say(solved, r.fill.cold, "place.air"), say(solved, pressure, key), percent(r.fill.water_share, 2),
                       percent(share, 3));

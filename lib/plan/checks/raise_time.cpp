@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -41,7 +42,6 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
   const SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
   Finding f;
-  f.limit = measure(solved, r.within, "want.steam_within");
   f.source = fmt::format("fire, boiler, gas path, fan and pack solved together at every instant; good to about {}{}",
                          percent(doubt(solved), 2),
                          tuned(solved) ? ", for it is tuned" : " until it is tuned to one timed lighting-up");
@@ -57,9 +57,9 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
     f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
     return f;
   }
-  f.value = measure(solved, *time, "want.steam_within");
   const double reserve = solved.spread_tried ? 0.0 : doubt(solved);
-  f.verdict = *time > r.within ? Verdict::fail : (1.0 + reserve) * *time > r.within ? Verdict::watch : Verdict::pass;
+  judge_by(f, measure(solved, *time, "want.steam_within"),
+           {Bound::at_most, AnyQuantity(r.within / (1.0 + reserve)), AnyQuantity(r.within)});
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
       say(solved, *time, "want.steam_within"),

@@ -1,5 +1,6 @@
 #include "plan/check.hpp"
 #include "plan/rules.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -8,13 +9,11 @@ namespace {
 const char* const more_water =
     "more water before anything is lit, to the mark of the engine's maker; never light with less";
 
-Verdict against(double value, double least, double low) {
-  return value < least ? Verdict::fail : value < low ? Verdict::watch : Verdict::pass;
-}
 // The sides of one question; the graver one is what is shown.
 struct WaterSide {
-  Verdict verdict;
-  Measure value, limit;
+  Measure value;
+  TwoLimits limits;
+  std::string unit;  // of the limits
   std::string why;
 };
 std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms) {
@@ -23,11 +22,10 @@ std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms
   if (water == nullptr || holds == nullptr) return std::nullopt;
   const Rule least = rule<double>("rule.water_share_least"), low = rule<double>("rule.water_share_low");
   const double share = water->value.si / holds->value.si;
-  const Verdict verdict = against(share, least.input.value.si, low.input.value.si);
   terms.insert(terms.end(), {least.term("x_fail", "too little below this"), low.term("x_low", "to watch below this")});
-  return WaterSide{verdict,
-                   {AnyQuantity(share), "%"},
-                   {verdict == Verdict::fail ? least.input.value : low.input.value, "%"},
+  return WaterSide{{AnyQuantity(share), "%"},
+                   {Bound::at_least, low.input.value, least.input.value},
+                   "%",
                    fmt::format("the water fills {} of what the boiler holds", percent(share, 2))};
 }
 std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms) {
@@ -40,31 +38,25 @@ std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms)
   if (steam <= 0.0 * g_per_s) return std::nullopt;
   const Rule least = rule<Duration>("rule.water_time_least"), low = rule<Duration>("rule.water_time_low");
   const Duration half = 0.5 * r.input.boiler.water / steam;
-  const Verdict verdict = against(in(half, s), least.input.value.si, low.input.value.si);
   terms.insert(terms.end(), {computed(solved, "m", "steam with the fan left on", steam),
                              least.term("t_fail", "too little below this"), low.term("t_low", "to watch below this")});
-  return WaterSide{verdict,
-                   measure(solved, half, "want.steam_within"),
-                   {verdict == Verdict::fail ? least.input.value : low.input.value, low.input.unit},
+  return WaterSide{measure(solved, half, "want.steam_within"),
+                   {Bound::at_least, low.input.value, least.input.value},
+                   low.input.unit,
                    fmt::format("with the fan left on, this fire boils half of it away in {}",
                                say(solved, half, "want.steam_within"))};
 }
-int gravity_of(Verdict verdict) { return verdict == Verdict::fail ? 2 : verdict == Verdict::watch ? 1 : 0; }
-
 std::optional<Finding> judge_raise_water(const Solved& solved) {
   Finding f;
-  f.bound = Bound::at_least;
   const auto share = by_share(solved, f.terms), time = by_time(solved, f.terms);
   if (!share && !time) {
     if (solved.build.engine.boiler.water && !solved.raise.missing.empty()) return lacking({"engine.boiler.volume"});
     return std::nullopt;
   }
-  const bool time_decides = time && (!share || gravity_of(time->verdict) > gravity_of(share->verdict));
-  const WaterSide& decides = time_decides ? *time : *share;
-  f.verdict = decides.verdict;
-  f.value = decides.value;
-  f.limit = decides.limit;
-  f.why = decides.why;
+  f.verdict = Verdict::pass;
+  if (share) and_by(f, share->value, share->limits, share->unit);
+  const bool time_decides = time && and_by(f, time->value, time->limits, time->unit);
+  f.why = time_decides ? time->why : share->why;
   if (share && time) f.why += "; " + (time_decides ? share->why : time->why);
   if (f.verdict != Verdict::pass) f.action = more_water;
   f.source = "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
