@@ -4,6 +4,8 @@
 #include "plan/check.hpp"
 #include "plan/results.hpp"
 #include "plan/slips.hpp"
+#include <fmt/format.h>
+#include <map>
 
 namespace lumwright {
 namespace {
@@ -22,6 +24,19 @@ std::optional<Finding> run(const Check& check, const Solved& solved) {
   finding->id = check.id;
   finding->title = check.title;
   return finding;
+}
+// One cause fails once: of the checks that the same part stops, the first fails and the others wait for it.
+void wait_for_the_first(std::vector<Finding>& findings) {
+  std::map<std::string, std::string> first;  // what stops it, and the title of the check that says so
+  for (Finding& f : findings) {
+    if (f.stands_still.empty()) continue;
+    const auto [found, is_first] = first.try_emplace(f.why, f.title);
+    if (is_first) continue;
+    f = Finding{.id = f.id,
+                .title = f.title,
+                .verdict = Verdict::unknown,
+                .why = fmt::format("no answer while {} does not work: see \"{}\"", f.stands_still, found->second)};
+  }
 }
 // A build with open questions is never more than `watch`: what is not known has not passed.
 Verdict overall(const std::vector<Finding>& findings) {
@@ -63,6 +78,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
                         .events = events_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
+  wait_for_the_first(assessment.checks);
   if (worlds.count > 0) {
     add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
     for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));

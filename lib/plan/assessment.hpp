@@ -51,7 +51,9 @@ struct Finding {
   std::string formula{};
   std::vector<Term> terms{};
   std::vector<std::string> missing{};  // keys that would settle an unknown
-  std::optional<double> holds{};       // share of the worlds tried in which it does not fail
+  std::optional<double> holds{};       // share of the samples that answer it in which it does not fail
+  std::size_t answered = 0;            // samples that answer it, where any were tried
+  std::string stands_still{};          // the part of the build that does not work at all, so that nothing can be judged
 };
 
 struct Assumed {

@@ -1,6 +1,7 @@
 #include "plan/bands.hpp"
 #include "numeric/statistics.hpp"
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <fmt/format.h>
 #include <limits>
@@ -53,17 +54,30 @@ void add_agreement(Result& result, const Worlds& worlds) {
 }
 
 std::string of_hundred(double share) { return fmt::format("{} of 100 samples", std::lround(100.0 * share)); }
+/// Samples of each kind of answer.
+struct Counts {
+  explicit Counts(const WorldCheck& column) {
+    for (const Sampled s : column.answers) ++of[static_cast<std::size_t>(s)];
+    answered = column.answers.size() - (*this)(Sampled::no_answer);
+  }
+  std::size_t operator()(Sampled s) const { return of[static_cast<std::size_t>(s)]; }
+  double share(std::size_t count) const { return static_cast<double>(count) / static_cast<double>(answered); }
+  std::string all() const {
+    return answered == column_size() ? fmt::format("{} samples", answered)
+                                     : fmt::format("the {} samples that answer it", answered);
+  }
+  std::size_t column_size() const { return answered + (*this)(Sampled::no_answer); }
+  std::array<std::size_t, 5> of{};
+  std::size_t answered = 0;
+};
 /// Counts what passes and what is to be watched apart; a pass as described that passes in fewer than half of the
 /// samples is to be watched.
-void add_watches(Finding& finding, const WorldCheck& column) {
-  const auto watched = std::count(column.fails.begin(), column.fails.end(), 2),
-             passed = std::count(column.fails.begin(), column.fails.end(), 0);
+void add_watches(Finding& finding, const Counts& counts) {
+  const std::size_t watched = counts(Sampled::watched), passed = counts(Sampled::passes);
   if (watched == 0) return;
-  if (finding.verdict == Verdict::watch && watched == std::ssize(column.fails)) return;  // nothing to count apart
-  const auto all = static_cast<double>(column.fails.size());
-  finding.why +=
-      fmt::format("; it passes in {}, is to be watched in {} of {} samples", passed, watched, column.fails.size());
-  if (finding.verdict != Verdict::pass || static_cast<double>(passed) / all >= at_least_to_watch) return;
+  if (finding.verdict == Verdict::watch && watched == counts.answered) return;  // nothing to count apart
+  finding.why += fmt::format("; it passes in {}, is to be watched in {} of {}", passed, watched, counts.all());
+  if (finding.verdict != Verdict::pass || counts.share(passed) >= at_least_to_watch) return;
   finding.verdict = Verdict::watch;
   if (finding.action.empty())
     finding.action = "measure what widens the answer (see what to measure next), or leave more room at this limit";
@@ -71,18 +85,25 @@ void add_watches(Finding& finding, const WorldCheck& column) {
 void add_share(Finding& finding, const Worlds& worlds) {
   const WorldCheck* column = find_column(worlds.checks, finding.id);
   if (column == nullptr || finding.verdict == Verdict::unknown) return;
-  const auto failing = std::count(column->fails.begin(), column->fails.end(), 1);
-  const double share = 1.0 - static_cast<double>(failing) / static_cast<double>(worlds.count);
+  const Counts counts(*column);
+  if (counts.answered == 0) return;
+  const double share = 1.0 - counts.share(counts(Sampled::fails) + counts(Sampled::still));
   finding.holds = share;
-  add_watches(finding, *column);
+  finding.answered = counts.answered;
+  add_watches(finding, counts);
   if (finding.verdict == Verdict::fail || share >= at_least_to_pass) return;
+  const std::string still =
+      counts(Sampled::still) > counts(Sampled::fails)
+          ? fmt::format(", for in {} of them a part that it stands on does not work at all", counts(Sampled::still))
+          : "";
   if (share < at_least_to_watch) {
     finding.verdict = Verdict::fail;
     finding.why +=
-        fmt::format("; with all that may lie elsewhere in its spread, it holds in {} only", of_hundred(share));
+        fmt::format("; with all that may lie elsewhere in its spread, it holds in {} only{}", of_hundred(share), still);
   } else if (finding.verdict == Verdict::pass) {
     finding.verdict = Verdict::watch;
-    finding.why += fmt::format("; but what is not known for sure may undo it: it holds in {}", of_hundred(share));
+    finding.why +=
+        fmt::format("; but what is not known for sure may undo it: it holds in {}{}", of_hundred(share), still);
   }
   if (finding.action.empty())
     finding.action =

@@ -34,6 +34,13 @@ Term term(const Solved& solved, std::string_view symbol, std::string_view meanin
 Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
               std::string_view like = "");
 
+// What a part is called to its owner.
+inline std::string_view part_in_words(const Outcome<SolvedFan>&) { return "the fan"; }
+inline std::string_view part_in_words(const Outcome<SolvedSupply>&) { return "the supply"; }
+inline std::string_view part_in_words(const Outcome<SolvedDraught>&) { return "the draught"; }
+inline std::string_view part_in_words(const Outcome<SolvedFit>&) { return "the fit in the chimney"; }
+inline std::string_view part_in_words(const Outcome<SolvedRaise>&) { return "steam raising"; }
+inline std::string_view part_in_words(const Outcome<FanUnit>&) { return "the unit"; }
 /// For a part that could not be solved: unknown with its keys, or a failure with what physics said.
 template <class T>
 Finding unsolved(const Outcome<T>& part, std::string_view action = "change the part named here and check again") {
@@ -42,6 +49,7 @@ Finding unsolved(const Outcome<T>& part, std::string_view action = "change the p
   finding.why = part.impossible;
   if (!part.impossible.empty()) {
     finding.verdict = Verdict::fail;
+    finding.stands_still = part_in_words(part);
     finding.action = action;
     finding.source = "the model";
     finding.standing = "derived";

@@ -8,18 +8,22 @@
 #include <fmt/format.h>
 #include <limits>
 #include <mutex>
+#include <set>
 
 namespace lumwright {
 namespace {
-/// As WorldCheck keeps it; where judging costs too much, what is to be watched is not counted.
-char how(const Check& check, const Solved& solved) {
-  if (check.holds != nullptr) return fails(check, solved) ? 1 : 0;
+/// Where judging costs too much, what is to be watched is not told apart.
+Sampled how(const Check& check, const Solved& solved, std::set<std::string>& stopped) {
+  if (check.holds != nullptr) return fails(check, solved) ? Sampled::fails : Sampled::passes;
   try {
     const auto finding = check.judge(solved);
-    if (!finding) return 0;
-    return finding->verdict == Verdict::fail ? 1 : finding->verdict == Verdict::watch ? 2 : 0;
+    if (!finding || finding->verdict == Verdict::unknown) return Sampled::no_answer;
+    if (!finding->stands_still.empty())
+      return stopped.insert(finding->why).second ? Sampled::still : Sampled::no_answer;
+    if (finding->verdict == Verdict::fail) return Sampled::fails;
+    return finding->verdict == Verdict::watch ? Sampled::watched : Sampled::passes;
   } catch (const ModelError&) {
-    return 1;
+    return Sampled::fails;
   }
 }
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();  // stays inside: every reader filters it
@@ -69,7 +73,7 @@ class Trial {
     for (const Check& check : all_checks())
       if (check.in_worlds) {
         checks_.push_back(&check);
-        out_.checks.push_back({std::string(check.id), std::vector<char>(n, 0)});
+        out_.checks.push_back({std::string(check.id), std::vector<Sampled>(n, Sampled::passes)});
       }
   }
   Worlds run() {
@@ -95,7 +99,8 @@ class Trial {
     for (WorldColumn& column : out_.inputs)
       if (const Input* input = solved.inputs.find(column.key)) column.si[world] = input->value.si;
     for (const Result& result : results_of(solved)) keep(world, result);
-    for (std::size_t i = 0; i < checks_.size(); ++i) out_.checks[i].fails[world] = how(*checks_[i], solved);
+    std::set<std::string> stopped;  // what stopped a check of this sample already
+    for (std::size_t i = 0; i < checks_.size(); ++i) out_.checks[i].answers[world] = how(*checks_[i], solved, stopped);
   }
   void keep(std::size_t world, const Result& result) {
     if (const auto* measure = std::get_if<Measure>(&result.value)) {

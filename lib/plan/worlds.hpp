@@ -28,9 +28,12 @@ struct WorldWords {
   std::string key;
   std::vector<std::string> words;
 };
+/// What one sample makes of a check. `still`: it fails, for a part of the build does not work there at all; of several
+/// checks that the same stops, the first fails and the others give no answer.
+enum class Sampled : unsigned char { passes, fails, watched, no_answer, still };
 struct WorldCheck {
   std::string key;  // its id
-  std::vector<char> fails;  // 1: it fails there; 2: it is to be watched there
+  std::vector<Sampled> answers;
 };
 struct Worlds {
   std::size_t count;

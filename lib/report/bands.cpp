@@ -90,11 +90,14 @@ std::string in_worlds(double share, const Bands& bands) {
 }
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
-  return "holds in " + in_worlds(*finding.holds, *assessment.bands);
+  if (finding.answered == assessment.bands->worlds) return "holds in " + in_worlds(*finding.holds, *assessment.bands);
+  return fmt::format("holds in {} of the {} samples that answer it",
+                     std::lround(*finding.holds * static_cast<double>(finding.answered)), finding.answered);
 }
 std::string without_spreads(const Assessment& assessment) {
   if (assessment.bands || assessment.checks.empty()) return "";
-  return "Spreads are left out (`--samples 0`): every value stands as written or usual, and what passes so may fail where "
+  return "Spreads are left out (`--samples 0`): every value stands as written or usual, and what passes so may fail "
+         "where "
          "it lies elsewhere in its spread.";
 }
 void write_meaning_of_bands(Page& page, const Assessment& assessment) {
@@ -105,10 +108,11 @@ void write_meaning_of_bands(Page& page, const Assessment& assessment) {
   const auto has_band = [](const Result& result) { return result.low.has_value(); };
   if (!assessment.bands || std::none_of(assessment.results.begin(), assessment.results.end(), has_band)) return;
   page.gap();
-  page.paragraph(fmt::format("In brackets: between which figures eight of ten samples lie, when every value that is not "
-                             "known for sure is drawn from its spread, {} times.",
-                             assessment.bands->worlds),
-                 2, Ink::faint);
+  page.paragraph(
+      fmt::format("In brackets: between which figures eight of ten samples lie, when every value that is not "
+                  "known for sure is drawn from its spread, {} times.",
+                  assessment.bands->worlds),
+      2, Ink::faint);
 }
 
 void write_bands(Page& page, const Assessment& assessment) {
