@@ -47,6 +47,7 @@ class FiredBoiler final : public TemperatureSource {
   FiredBoiler(const Fire& fire, const Boiler& boiler, Condition condition)
       : fire_(fire), boiler_(boiler), condition_(condition) {}
   Temperature bed_mean(MassFlow bed_air) const override;
+  double fuel_in_bed() const override { return fire_.gas_in_bed(condition_.lit); }
   GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
 
  private:

@@ -154,7 +154,8 @@ void GasNetwork::Walk::to_firebox(MassFlow air) {
   if (path.grate) lose_heads(Element::grate, air, net.grate_, path.grate->area, net.rho_);
   if (path.bed) {
     const Viscosity mu = air_viscosity(f.bed_gas);
-    lose(Element::bed, air, [&](MassFlow m) { return bed_drop(*path.bed, m, density(f.bed_gas), mu); });
+    const MassFlow gas = air * (1.0 + source.fuel_in_bed());
+    lose(Element::bed, gas, [&](MassFlow m) { return bed_drop(*path.bed, m, density(f.bed_gas), mu); });
     climb(path.bed->depth, f.bed_gas);
   }
   f.firebox_suction = suction;
@@ -176,8 +177,11 @@ void GasNetwork::Walk::to_smokebox() {
     lose_heads(Element::firebox, f.tubes, net.firebox_, area, density(t.firebox));
     const Viscosity mu = air_viscosity(t.tube_mean);
     const double share = 1.0 / tubes.count;
-    lose(Element::tubes, f.tubes,
-         [&](MassFlow m) { return tube_friction(share * m, tubes.each, density(t.tube_mean), mu); });
+    // Gas that cools slows down, and what it gives back of its momentum lowers the loss.
+    lose(Element::tubes, f.tubes, [&](MassFlow m) {
+      const Pressure given_back = loss(1.0, m, area, density(t.firebox)) - loss(1.0, m, area, density(t.tube_exit));
+      return tube_friction(share * m, tubes.each, density(t.tube_mean), mu) - given_back;
+    });
     lose_heads(Element::smokebox, f.tubes, free_exit, area, density(t.tube_exit));
     climb(tubes.rise, t.tube_mean);
   }

@@ -20,6 +20,7 @@ FireInput checked(const FireInput& input) {
   require_not_negative("kindling time", input.kindling.duration);
   require_within("air temperature", input.air, {200.0, 400.0});
   require_within("temperature of the glowing bed", input.glow, {200.0, 2500.0});
+  require_within("temperature of the gas that leaves the bed", input.bed_exit, {200.0, 2500.0});
   return input;
 }
 
@@ -89,6 +90,6 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
 }
 
 Temperature Fire::bed_gas(double lit) const {
-  return bed_gas_mean({.depth = input_.depth, .cold = input_.air, .glow = input_.glow}, lit);
+  return bed_gas_mean({.depth = input_.depth, .cold = input_.air, .exit = input_.bed_exit}, lit);
 }
 }  // namespace lumwright

@@ -23,6 +23,7 @@ struct FireInput {
   Mass bed;                   // fuel on the grate
   SpecificHeat bed_capacity;  // data::glowing_bed()
   Temperature glow;           // likewise; hotter than the air
+  Temperature bed_exit;       // of the gas where it leaves the bed
   Kindling kindling;
   Temperature air;  // and fuel
 };
@@ -76,7 +77,9 @@ class Fire {
   /// heat.
   Burning burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow past_bed) const;
 
-  Temperature bed_gas(double lit) const;
+  Temperature bed_gas(double lit) const;  // mean over the depth
+  /// Fuel that has become gas, over the bed's air, as the mean over the depth: it comes in as the oxygen goes.
+  double gas_in_bed(double lit) const { return bed_mean_use(input_.depth) * gas_per_air(lit); }
 
  private:
   FireInput input_;

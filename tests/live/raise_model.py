@@ -268,8 +268,9 @@ class Path:
         if p["air_entry"]:
             suction += head(bed, p["air_entry"]["discharge"] * p["air_entry"]["area"], self.rho)
         suction += self.k_grate * head(bed, p["grate"], self.rho)
-        t_bed = cold + lit * fire_side.mean_use * (fire_side.f["glow"] - cold)
-        d, e, v = p["particle"] * p["sphericity"], p["voidage"], bed / (air.rho(t_bed) * p["grate"])
+        t_bed = cold + lit * fire_side.mean_use * (fire_side.f["bed_exit"] - cold)
+        risen = bed * (1 + lit * fire_side.conversion * fire_side.mean_use * fire_side.gasified / fire_side.air_taken)
+        d, e, v = p["particle"] * p["sphericity"], p["voidage"], risen / (air.rho(t_bed) * p["grate"])
         suction += p["bed_depth"] * (150 * air.mu(t_bed) * (1 - e) ** 2 * v / (e**3 * d**2)
                                      + 1.75 * air.rho(t_bed) * (1 - e) * v**2 / (e**3 * d))  # Ergun
         suction -= self.rising(p["bed_depth"], t_bed)
@@ -280,6 +281,8 @@ class Path:
         suction += self.k_firebox * head(m, self.tube_area, air.rho(heat["firebox"]))
         suction += in_tube(p["tube"], m / self.tubes, air.rho(heat["tube_mean"]), air.mu(heat["tube_mean"]))
         suction += head(m, self.tube_area, air.rho(heat["tube_exit"]))
+        # momentum of gas that slows down as it cools: (m/A)^2 / 2 (1/rho_hot - 1/rho_cold) comes back
+        suction -= head(m, self.tube_area, air.rho(heat["firebox"])) - head(m, self.tube_area, air.rho(heat["tube_exit"]))
         leak = m * p["smokebox_leak"] / (1 - p["smokebox_leak"]) + self.ring(suction)
         t = self.mixed(m, heat["tube_exit"], leak)
         m += leak

@@ -71,6 +71,7 @@ Json fire(const FireInput& f) {
           {"bed_mass", si_of(f.bed)},
           {"bed_capacity", si_of(f.bed_capacity)},
           {"glow", si_of(f.glow)},
+          {"bed_exit", si_of(f.bed_exit)},
           {"lit_at_start", f.kindling.lit_at_start},
           {"kindling", si_of(f.kindling.duration)}};
 }
