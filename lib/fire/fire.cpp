@@ -47,7 +47,8 @@ Fire::Fire(const FireInput& input)
       air_demand_(stoichiometric_air(input.fuel) * richness(input)),
       monoxide_carbon_(half_burnt(input)),
       air_taken_(air_demand_ - air_spared(monoxide_carbon_ * input.fuel.carbon * richness(input))),
-      gasified_(std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
+      gasified_(
+          std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
       conversion_(bed_conversion(input.depth)),
       bed_heat_(lumwright::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
       products_(gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),

@@ -58,8 +58,8 @@ class Fire {
   /// fire, so that the same air burns more fuel.
   double air_taken() const { return air_taken_; }
   double monoxide_carbon() const { return monoxide_carbon_; }  // share of the carbon that leaves as monoxide
-  double conversion() const { return conversion_; }  // of the oxygen, in the bed
-  Energy bed_heat() const { return bed_heat_; }      // from cold to glow, all of it
+  double conversion() const { return conversion_; }            // of the oxygen, in the bed
+  Energy bed_heat() const { return bed_heat_; }                // from cold to glow, all of it
   SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
   double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
   /// What of a kilogram of fuel becomes gas; the rest is ash and stays in the pan. A heating value below that of the

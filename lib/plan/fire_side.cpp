@@ -35,8 +35,8 @@ OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {
   plates.lagging = lagging_lets_through(*lagging);
   return plates;
 }
-/// A fuel as it is fired: more ash than usual takes what burns, its heat and its air demand away alike; more water takes
-/// its latent heat as well.
+/// A fuel as it is fired: more ash than usual takes what burns, its heat and its air demand away alike; more water
+/// takes its latent heat as well.
 struct AsFired {
   data::FuelAnalysis analysis;  // with the usual ash
   double rich;                  // of a kilogram, over a kilogram of that
@@ -66,12 +66,11 @@ Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& 
 }
 double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
   const double leak = inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed);
-  return inputs.otherwise("fuel.carbon_monoxide_share", build.fuel.carbon_monoxide_share,
-                          monoxide_share({.lumps = lumps, .leak = leak}),
-                          because(fmt::format("a fire {:.2g} lumps deep with {} of the air over it, much air or little", lumps,
-                                              percent(leak, 2)),
-                                  "thin beds, charcoal stoves and deep beds of char as measured, straight between",
-                                  "secondary"));
+  return inputs.otherwise(
+      "fuel.carbon_monoxide_share", build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
+      because(fmt::format("a fire {:.2g} lumps deep with {} of the air over it, much air or little", lumps,
+                          percent(leak, 2)),
+              "thin beds, charcoal stoves and deep beds of char as measured, straight between", "secondary"));
 }
 }  // namespace
 

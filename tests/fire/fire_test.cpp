@@ -59,8 +59,8 @@ TEST_CASE("the bed carries its fuel as gas, and is as hot as the gas that leaves
   FireInput input = charcoal();
   input.bed_exit = kelvin(1500.0);
   const Fire fire(input);
-  // hand: 1/8.93762 kg of fuel for each of air used, 0.99654 of it used at the top; the mean over 34 mm with 6 mm to 1/e
-  // is 1 - 6/34 * 0.99654 = 0.82414
+  // hand: 1/8.93762 kg of fuel for each of air used, 0.99654 of it used at the top; the mean over 34 mm with 6 mm to
+  // 1/e is 1 - 6/34 * 0.99654 = 0.82414
   CHECK(fire.gas_in_bed(1.0) == near(0.82414 * 0.99654 / 8.93762, 1e-4));
   CHECK(in(fire.bed_gas(1.0) - kelvin(288.15), K) == near(0.82414 * (1500.0 - 288.15), 1e-4));
   CHECK(fire.gas_in_bed(0.0) == 0.0);

@@ -30,8 +30,8 @@ TEST_CASE("a fire of 5 inch gauge takes twice as long to light as one of 22 cm2,
     // fines about halve or double it: forced char gasifier, 5 min with fines, 10 without (forum, excerpt)
     CHECK(usual.high / usual.value >= 1.7);
     CHECK(usual.value / usual.low >= 1.7);
-    const bool coal = fuel.name == "steam coal" || fuel.name == "house coal" || fuel.name == "anthracite" ||
-                      fuel.name == "coke";
+    const bool coal =
+        fuel.name == "steam coal" || fuel.name == "house coal" || fuel.name == "anthracite" || fuel.name == "coke";
     CHECK(data::needs_bright_charcoal(fuel.name) == coal);
     if (coal) CHECK(usual.value >= 2.0 * kindling_time(charcoal, 22.0 * cm2).value);
   }
@@ -79,7 +79,8 @@ TEST_CASE("advised depths are in order, and the best lies where monoxide does no
   CHECK(usual_share(d.good).value == usual_share(1.0).value);
 }
 
-TEST_CASE("air over the fire burns monoxide: the share falls as the leak past the bed grows, and a leak never gains heat") {
+TEST_CASE(
+    "air over the fire burns monoxide: the share falls as the leak past the bed grows, and a leak never gains heat") {
   for (const double lumps : {3.0, 8.0, 20.0}) {
     double before = 1.0, heat_before = 1e9;
     for (const double leak : {0.0, 0.05, 0.1, 0.21, 0.3, 0.4, 0.6}) {

@@ -1,9 +1,9 @@
-#include "plan/two_limits.hpp"
 #include "plan/worlds.hpp"
 #include "describe.hpp"
 #include "near.hpp"
 #include "numeric/statistics.hpp"
 #include "plan/draws.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
