@@ -278,6 +278,7 @@ class Path:
         fire = fire_side.burn(lit, kindling, bed, past)
         heat = self.boiler.heat(fire, water)
         m = fire["gas"]
+        suction -= self.rising(p["firebox_height"], heat["firebox"])
         suction += self.k_firebox * head(m, self.tube_area, air.rho(heat["firebox"]))
         suction += in_tube(p["tube"], m / self.tubes, air.rho(heat["tube_mean"]), air.mu(heat["tube_mean"]))
         suction += head(m, self.tube_area, air.rho(heat["tube_exit"]))
@@ -286,6 +287,7 @@ class Path:
         leak = m * p["smokebox_leak"] / (1 - p["smokebox_leak"]) + self.ring(suction)
         t = self.mixed(m, heat["tube_exit"], leak)
         m += leak
+        suction -= self.rising(p["smokebox_height"], t)
         suction, t = self.adapter(suction, m, t)
         box_suction = suction
         if p["bleed"] and suction > 0:
@@ -310,19 +312,19 @@ class Path:
     def adapter(self, suction, m, t):
         a, air = self.p["adapter"], self.air
         d, length, area = a["tube"]["bore"], a["tube"]["length"], disc(a["tube"]["bore"])
-        leaves = t
-        if abs(t - self.cold) > 1e-6:
+        leaves, cooled = t, a["cooled"]  # the part of it outside the chimney
+        if abs(t - self.cold) > 1e-6 and cooled > 0:
             re, pr = 4 * m / (pi * d * air.mu(t)), air.pr(t)
 
             def hausen(r):
-                g = d / length * r * pr
+                g = d / cooled * r * pr
                 return 3.66 + 0.0668 * g / (1 + 0.04 * g ** (2 / 3))
 
             def gnielinski(r):
                 f8 = (0.790 * log(r) - 1.64) ** -2 / 8
                 return f8 * (r - 1000) * pr / (1 + 12.7 * sqrt(f8) * (pr ** (2 / 3) - 1))
-            inside = blended(re, hausen, gnielinski) * air.k(t) / d * pi * d * length
-            skin = pi * a["outside"] * length
+            inside = blended(re, hausen, gnielinski) * air.k(t) / d * pi * d * cooled
+            skin = pi * a["outside"] * cooled
             ua = self.walled(t, lambda w: inside, lambda w: skin * (air.free(w, self.cold, a["outside"], True)
                                                                     + radiation(a["emissivity"], w, self.cold)))
             leaves = self.cold + (t - self.cold) * exp(-ua / (m * air.cp(t)))
