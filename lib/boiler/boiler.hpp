@@ -24,7 +24,7 @@ struct BoilerHeat {
   FireboxBalance firebox;
   TubeBalance tubes;
   Power absorbed;  // by water and metal: heat_factor (firebox + tubes), but no more than `most`
-  Power most;  // that the gas could give: it leaves no colder than the water
+  Power most;      // that the gas could give: it leaves no colder than the water
   Power stack;   // with the gas, counted from the air's temperature: the fire's heat less `absorbed` with a factor of 1
   Power astray;  // what a heat factor other than 1 takes away or adds
   Power outside;  // lost to the room
@@ -47,6 +47,7 @@ class FiredBoiler final : public TemperatureSource {
   FiredBoiler(const Fire& fire, const Boiler& boiler, Condition condition)
       : fire_(fire), boiler_(boiler), condition_(condition) {}
   Temperature bed_mean(MassFlow bed_air) const override;
+  double fuel_in_bed() const override { return fire_.gas_in_bed(condition_.lit); }
   GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
 
  private:

@@ -14,6 +14,7 @@ class Counting final : public TemperatureSource {
  public:
   Counting(const TemperatureSource& source, int& count) : source_(source), count_(count) {}
   Temperature bed_mean(MassFlow bed_air) const override { return source_.bed_mean(bed_air); }
+  double fuel_in_bed() const override { return source_.fuel_in_bed(); }
   GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override {
     ++count_;
     return source_.after_bed(bed_air, past_bed);

@@ -15,6 +15,7 @@ struct FillerRow {
   Temperature solidus;   // begins to melt
   Temperature liquidus;  // runs
   bool not_on_iron;      // phosphorus in it makes joints on iron and steel brittle
+  bool not_in_sulphur;   // hot gas with sulphur in it, as of coal, eats the joint
   std::string source;
   std::string standing;
 };

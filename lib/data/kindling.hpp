@@ -24,8 +24,8 @@ struct KindlingRow {
 };
 /// Fuel by fuel, the usual start first.
 const std::vector<KindlingRow>& kindlings();
-/// How this fuel is started on that; its usual start where the table has no such row. Throws ModelError for a fuel that is
-/// not in the table.
+/// How this fuel is started on that; its usual start where the table has no such row. Throws ModelError for a fuel that
+/// is not in the table.
 const KindlingRow& kindling(std::string_view fuel, std::string_view on = "");
 /// It is not lit from cold, only on charcoal that glows.
 bool needs_bright_charcoal(std::string_view fuel);

@@ -8,6 +8,7 @@ const std::vector<MetalRow>& metals() {
     for (const Row& row : rows("metals", "metals"))
       found.push_back({row.text("name"), row.texts("also"), row.optional<Expansion>("expansion"),
                        row.optional<SpecificHeat>("specific_heat"), row.optional<Temperature>("solidus"),
+                       row.optional<Density>("density"), row.optional<Conductivity>("conductivity"),
                        row.has("elongation_form") ? std::optional(row.text("elongation_form")) : std::nullopt,
                        row.source(), row.standing()});
     return found;

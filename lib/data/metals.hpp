@@ -8,11 +8,13 @@
 namespace lumwright::data {
 /// One row of metals.yaml. What no source gives is absent: silver solder has no expansion here.
 struct MetalRow {
-  std::string name;                            // as users write it: "brass", "cast iron"
-  std::vector<std::string> also;               // other words for the same row: "CuZn30"
-  std::optional<Expansion> expansion;          // mean from 20 degC, near room temperature
-  std::optional<SpecificHeat> specific_heat;   // mean over 20-150 degC
-  std::optional<Temperature> solidus;          // where it begins to melt
+  std::string name;                           // as users write it: "brass", "cast iron"
+  std::vector<std::string> also;              // other words for the same row: "CuZn30"
+  std::optional<Expansion> expansion;         // mean from 20 degC, near room temperature
+  std::optional<SpecificHeat> specific_heat;  // mean over 20-150 degC
+  std::optional<Temperature> solidus;         // where it begins to melt
+  std::optional<Density> density;
+  std::optional<Conductivity> conductivity;    // of heat, mean over 20-150 degC
   std::optional<std::string> elongation_form;  // id of the curve in `elongation_forms`, if a standard gives one
   std::string source;
   std::string standing;

@@ -15,6 +15,18 @@ const std::vector<MonoxideRow>& monoxide_shares() {
   return table;
 }
 
+const OverFireAir& over_fire_air() {
+  static const OverFireAir air = [] {
+    const Row row = section("monoxide", "over_fire");
+    return OverFireAir{.leak = row.number("leak"),
+                       .power = row.number("power"),
+                       .most = row.number("most"),
+                       .source = row.source(),
+                       .standing = row.standing()};
+  }();
+  return air;
+}
+
 const DepthInLumps& depth_in_lumps() {
   static const DepthInLumps depth = [] {
     const Row row = section("monoxide", "depth");

@@ -14,6 +14,15 @@ struct MonoxideRow {
 /// By rising depth.
 const std::vector<MonoxideRow>& monoxide_shares();
 
+struct OverFireAir {
+  double leak;   // share of the engine's air past the bed for which the rows stand
+  double power;  // with another they go with the bed's share of the air to this
+  double most;   // of the heat
+  std::string source;
+  std::string standing;
+};
+const OverFireAir& over_fire_air();
+
 struct DepthInLumps {
   double thin, least, good, most, deep;
   std::string source;

@@ -158,4 +158,13 @@ PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& sour
   check_sound(flow, network.ambient().pressure);
   return flow;
 }
+
+std::optional<PathFlow> without_fan(const GasNetwork& network, const TemperatureSource& source, MassFlow most) {
+  require_above_zero("air through the bed", most);
+  constexpr double least = 1e-3;  // of `most`: less than anybody can measure
+  const auto asks = [&](double share) { return in(network.follow(share * most, source).fan_suction, Pa); };
+  if (asks(least) >= 0.0) return std::nullopt;
+  const double share = asks(1.0) <= 0.0 ? 1.0 : bracketed_root(asks, least, 1.0, "air with the fan off");
+  return network.follow(share * most, source);
+}
 }  // namespace lumwright

@@ -4,6 +4,7 @@
 #include "draught/gas_path.hpp"
 #include "draught/temperature_source.hpp"
 #include "quantity/quantity.hpp"
+#include <optional>
 #include <vector>
 
 namespace lumwright {
@@ -36,4 +37,8 @@ Duty solve_duty(const GasNetwork& network, const TemperatureSource& source, cons
 /// The path at a measured flow of air through the engine (through the bed and past it), with no fan: what suctions
 /// belong to it. Flow above zero, and such that the suction stays below the pressure of the air, else ModelError.
 PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& source, MassFlow engine);
+
+/// The path by the draught of its own heat, the fan standing still and its blades in nobody's way; no further than the
+/// flow `most` through the bed. Nothing where the gas does not rise. Throws ModelError as the parts do.
+std::optional<PathFlow> without_fan(const GasNetwork& network, const TemperatureSource& source, MassFlow most);
 }  // namespace lumwright

@@ -34,6 +34,7 @@ void check(const FireTubes& tubes) {
   require_above_zero("fire tube length", tubes.each.length);
   require_above_zero("firebox section", tubes.firebox);
   require_finite("rise of the fire tubes", tubes.rise);
+  require_finite("height of the fire tubes over the bed", tubes.above_bed);
 }
 void check(const Adapter& adapter) {
   require_above_zero("adapter bore", adapter.tube.bore);
@@ -51,6 +52,7 @@ void check(const GasPath& path) {
   if (path.adapter) check(*path.adapter);
   if (path.box) require_finite("rise of the box", path.box->rise);
   if (path.bleed) check(*path.bleed, "bleed hole area");
+  require_finite("rise in the smokebox", path.smokebox_rise);
   if (path.blast_pipe_gap && !path.adapter)
     throw ModelError("a blast pipe stands in the way of an adapter: none is given");
 }
@@ -140,7 +142,7 @@ struct GasNetwork::Walk {
   void to_box();
   void to_fan();
   Temperature along_adapter(const Adapter& adapter, Temperature gas) const;
-  Temperature in_box(Temperature gas) const;
+  Temperature in_box(Temperature gas, MassFlow passing) const;
 };
 
 void GasNetwork::Walk::to_firebox(MassFlow air) {
@@ -154,7 +156,8 @@ void GasNetwork::Walk::to_firebox(MassFlow air) {
   if (path.grate) lose_heads(Element::grate, air, net.grate_, path.grate->area, net.rho_);
   if (path.bed) {
     const Viscosity mu = air_viscosity(f.bed_gas);
-    lose(Element::bed, air, [&](MassFlow m) { return bed_drop(*path.bed, m, density(f.bed_gas), mu); });
+    const MassFlow gas = air * (1.0 + source.fuel_in_bed());
+    lose(Element::bed, gas, [&](MassFlow m) { return bed_drop(*path.bed, m, density(f.bed_gas), mu); });
     climb(path.bed->depth, f.bed_gas);
   }
   f.firebox_suction = suction;
@@ -173,11 +176,15 @@ void GasNetwork::Walk::to_smokebox() {
   if (net.path_.tubes) {
     const FireTubes& tubes = *net.path_.tubes;
     const Area area = section(tubes);
+    climb(tubes.above_bed, t.firebox);
     lose_heads(Element::firebox, f.tubes, net.firebox_, area, density(t.firebox));
     const Viscosity mu = air_viscosity(t.tube_mean);
     const double share = 1.0 / tubes.count;
-    lose(Element::tubes, f.tubes,
-         [&](MassFlow m) { return tube_friction(share * m, tubes.each, density(t.tube_mean), mu); });
+    // Gas that cools slows down, and what it gives back of its momentum lowers the loss.
+    lose(Element::tubes, f.tubes, [&](MassFlow m) {
+      const Pressure given_back = loss(1.0, m, area, density(t.firebox)) - loss(1.0, m, area, density(t.tube_exit));
+      return tube_friction(share * m, tubes.each, density(t.tube_mean), mu) - given_back;
+    });
     lose_heads(Element::smokebox, f.tubes, free_exit, area, density(t.tube_exit));
     climb(tubes.rise, t.tube_mean);
   }
@@ -191,6 +198,7 @@ void GasNetwork::Walk::to_box() {
   const MassFlow air = std::max(f.smokebox_leak, no_flow) + std::max(f.annulus, no_flow);
   f.smokebox_gas = joined(f.tubes, f.tube_exit_gas, air);
   f.adapter_exit_gas = f.smokebox_gas;
+  climb(net.path_.smokebox_rise, f.smokebox_gas);
   if (net.path_.adapter) {
     const Adapter& adapter = *net.path_.adapter;
     const Area area = circle(adapter.tube.bore);
@@ -209,9 +217,13 @@ void GasNetwork::Walk::to_box() {
 }
 
 void GasNetwork::Walk::to_fan() {
-  if (const auto& bleed = net.path_.bleed) f.bleed = hole(bleed->discharge, bleed->area, f.adapter_exit_gas);
+  if (const auto& bleed = net.path_.bleed) {
+    // What blows out has been cooled by the box like the rest.
+    const Temperature inside = suction < 0.0 * Pa ? in_box(f.adapter_exit_gas, f.chimney) : f.adapter_exit_gas;
+    f.bleed = hole(bleed->discharge, bleed->area, inside);
+  }
   f.fan = f.chimney + f.bleed;
-  f.fan_gas = in_box(joined(f.chimney, f.adapter_exit_gas, f.bleed));
+  f.fan_gas = in_box(joined(f.chimney, f.adapter_exit_gas, f.bleed), f.chimney + std::max(f.bleed, no_flow));
   f.fan_density = density(f.fan_gas);
   f.fan_volume = f.fan / f.fan_density;
   if (net.path_.box) {
@@ -223,7 +235,7 @@ void GasNetwork::Walk::to_fan() {
 
 Temperature GasNetwork::Walk::along_adapter(const Adapter& adapter, Temperature gas) const {
   const Temperature room = net.ambient_.temperature;
-  if (!adapter.wall || gas == room || !(f.chimney > no_flow)) return gas;
+  if (!adapter.wall || adapter.wall->length == 0.0 * mm || gas == room || !(f.chimney > no_flow)) return gas;
   return cooled_along_tube({.flow = f.chimney,
                             .heat_capacity = air_heat_capacity(gas),
                             .conductance = tube_conductance(*adapter.wall, f.chimney, gas, room).conductance,
@@ -231,10 +243,10 @@ Temperature GasNetwork::Walk::along_adapter(const Adapter& adapter, Temperature 
                             .ambient = room});
 }
 
-Temperature GasNetwork::Walk::in_box(Temperature gas) const {
+Temperature GasNetwork::Walk::in_box(Temperature gas, MassFlow passing) const {
   const Temperature room = net.ambient_.temperature;
-  if (!net.path_.box || !net.path_.box->wall || gas == room || !(f.fan > no_flow)) return gas;
-  return cooled_well_mixed({.flow = f.fan,
+  if (!net.path_.box || !net.path_.box->wall || gas == room || !(passing > no_flow)) return gas;
+  return cooled_well_mixed({.flow = passing,
                             .heat_capacity = air_heat_capacity(gas),
                             .conductance = box_conductance(*net.path_.box->wall, gas, room).conductance,
                             .inlet = gas,

@@ -27,8 +27,9 @@ struct Grate {
 struct FireTubes {
   int count;
   Tube each;
-  Area firebox;  // section from which the gas narrows into the tubes
-  Length rise;   // of the far end over the near one: zero for a locomotive boiler
+  Area firebox;                 // section from which the gas narrows into the tubes
+  Length rise;                  // of the far end over the near one: zero for a locomotive boiler
+  Length above_bed = 0.0 * mm;  // middle of the near ends over the top of the bed: the height of the hot firebox
 };
 /// Tube from smokebox to box.
 struct Adapter {
@@ -36,7 +37,7 @@ struct Adapter {
   InletShape inlet;              // its bore is the tube's
   double fittings;               // bends and spark mesh: sum of loss factors on the tube's velocity head
   Length rise;                   // of the box over the smokebox, chimney and all; below zero for a duct that leads down
-  std::optional<TubeWall> wall;  // loses heat to the room if given
+  std::optional<TubeWall> wall;  // the part outside the chimney, which loses heat to the room; length zero: none
 };
 struct Box {
   Length bore;                  // diameter of the circle with the section's area, into which the tube opens
@@ -64,7 +65,8 @@ struct GasPath {
   std::optional<Annulus> annulus;        // between adapter and chimney, from the room to the smokebox
   std::optional<Adapter> adapter;
   std::optional<Box> box;
-  std::optional<Hole> bleed;  // into the box
+  std::optional<Hole> bleed;        // into the box
+  Length smokebox_rise = 0.0 * mm;  // from the far ends of the fire tubes to the lower end of the adapter
 };
 
 struct ElementLoss {

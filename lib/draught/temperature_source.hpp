@@ -20,6 +20,8 @@ class TemperatureSource {
  public:
   virtual ~TemperatureSource() = default;
   virtual Temperature bed_mean(MassFlow bed_air) const = 0;
+  /// Fuel that has become gas within the bed, over the bed's air, as the mean over the depth.
+  virtual double fuel_in_bed() const { return 0.0; }
   /// The rest, once it is known how much air got past the bed (below zero: gas puffs out of the fire-door).
   virtual GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const = 0;
 };

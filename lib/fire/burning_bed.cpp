@@ -21,11 +21,14 @@ double bed_conversion(const BurnDepth& depth) {
   return -std::expm1(-(depth.bed / depth.burn));
 }
 
+double bed_mean_use(const BurnDepth& depth) {
+  const double used = bed_conversion(depth), over_depth = depth.burn / depth.bed;
+  return 1.0 - over_depth * used;
+}
+
 Temperature bed_gas_mean(const BedGas& bed, double lit) {
-  check(bed.depth);
   require_within("share of the bed that is lit", lit, {0.0, 1.0});
-  const double used = bed_conversion(bed.depth), over_depth = bed.depth.burn / bed.depth.bed;
-  return bed.cold + lit * (1.0 - over_depth * used) * (bed.glow - bed.cold);
+  return bed.cold + lit * bed_mean_use(bed.depth) * (bed.exit - bed.cold);
 }
 
 Length oxygen_film_length(const BedFilm& film) {

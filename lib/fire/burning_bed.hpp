@@ -13,12 +13,15 @@ struct BurnDepth {
 /// lets air slip; one of over five or six makes carbon monoxide.
 double bed_conversion(const BurnDepth& depth);
 
+/// Share of the oxygen that is gone, as the mean over the depth: 1 - l/H (1 - exp(-H/l)). As bed_conversion.
+double bed_mean_use(const BurnDepth& depth);
+
 /// Mean temperature of the gas in the bed, for its flow resistance: gas and lumps meet within the burn depth, so that
-/// the gas climbs from cold to glow as the oxygen goes. `lit` is the share of the bed that glows; 0 to 1.
+/// the gas climbs from cold to that of its exit as the oxygen goes. `lit` is the share of the bed that glows; 0 to 1.
 struct BedGas {
   BurnDepth depth;
   Temperature cold;
-  Temperature glow;
+  Temperature exit;
 };
 Temperature bed_gas_mean(const BedGas& bed, double lit);
 

@@ -20,6 +20,7 @@ FireInput checked(const FireInput& input) {
   require_not_negative("kindling time", input.kindling.duration);
   require_within("air temperature", input.air, {200.0, 400.0});
   require_within("temperature of the glowing bed", input.glow, {200.0, 2500.0});
+  require_within("temperature of the gas that leaves the bed", input.bed_exit, {200.0, 2500.0});
   return input;
 }
 
@@ -46,7 +47,8 @@ Fire::Fire(const FireInput& input)
       air_demand_(stoichiometric_air(input.fuel) * richness(input)),
       monoxide_carbon_(half_burnt(input)),
       air_taken_(air_demand_ - air_spared(monoxide_carbon_ * input.fuel.carbon * richness(input))),
-      gasified_(std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
+      gasified_(
+          std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
       conversion_(bed_conversion(input.depth)),
       bed_heat_(lumwright::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
       products_(gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),
@@ -89,6 +91,6 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
 }
 
 Temperature Fire::bed_gas(double lit) const {
-  return bed_gas_mean({.depth = input_.depth, .cold = input_.air, .glow = input_.glow}, lit);
+  return bed_gas_mean({.depth = input_.depth, .cold = input_.air, .exit = input_.bed_exit}, lit);
 }
 }  // namespace lumwright

@@ -23,6 +23,7 @@ struct FireInput {
   Mass bed;                   // fuel on the grate
   SpecificHeat bed_capacity;  // data::glowing_bed()
   Temperature glow;           // likewise; hotter than the air
+  Temperature bed_exit;       // of the gas where it leaves the bed
   Kindling kindling;
   Temperature air;  // and fuel
 };
@@ -57,8 +58,8 @@ class Fire {
   /// fire, so that the same air burns more fuel.
   double air_taken() const { return air_taken_; }
   double monoxide_carbon() const { return monoxide_carbon_; }  // share of the carbon that leaves as monoxide
-  double conversion() const { return conversion_; }  // of the oxygen, in the bed
-  Energy bed_heat() const { return bed_heat_; }      // from cold to glow, all of it
+  double conversion() const { return conversion_; }            // of the oxygen, in the bed
+  Energy bed_heat() const { return bed_heat_; }                // from cold to glow, all of it
   SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
   double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
   /// What of a kilogram of fuel becomes gas; the rest is ash and stays in the pan. A heating value below that of the
@@ -76,7 +77,9 @@ class Fire {
   /// heat.
   Burning burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow past_bed) const;
 
-  Temperature bed_gas(double lit) const;
+  Temperature bed_gas(double lit) const;  // mean over the depth
+  /// Fuel that has become gas, over the bed's air, as the mean over the depth: it comes in as the oxygen goes.
+  double gas_in_bed(double lit) const { return bed_mean_use(input_.depth) * gas_per_air(lit); }
 
  private:
   FireInput input_;

@@ -116,9 +116,9 @@ bool enlarge(DraughtChange& change) {
 bool lengthen(DraughtChange& change) {
   if (!change.path.adapter || !change.path.adapter->wall) return false;
   Adapter& adapter = *change.path.adapter;
+  adapter.wall->length += adapter.tube.length;  // what is added stands in the open
   adapter.tube.length *= 2.0;
   adapter.rise *= 2.0;
-  adapter.wall->length *= 2.0;
   return true;
 }
 // The speed at which the holes that are there hold the gas: less flow leaves the tubes cooler, and cools more after.

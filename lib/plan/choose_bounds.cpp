@@ -49,7 +49,9 @@ RunningFan falling_envelope(const RunningFan& fan) {
 Pressure most_natural_draught(const GasPath& path, Density air) {
   Length height = 0.0 * m;
   const auto add = [&](Length rise) { height += std::max(rise, 0.0 * m); };
-  if (path.tubes) add(path.tubes->rise);
+  if (path.bed) add(path.bed->depth);
+  if (path.tubes) add(path.tubes->rise), add(path.tubes->above_bed);
+  add(path.smokebox_rise);
   if (path.adapter) add(path.adapter->rise);
   if (path.box) add(path.box->rise);
   return height * air * standard_gravity;

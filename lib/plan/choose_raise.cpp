@@ -120,6 +120,7 @@ Loss cold_fit(const Stall& stall, const Stock& stock, std::size_t tube) {
     if (!usual) return std::nullopt;
     FitInput in = usual->input;
     in.tube_hot = in.chimney_hot = in.chimney_cold;
+    in.heat.reset();
     return SolvedFit{in, fit(in), {}};
   });
   if (!solved.fit && !solved.fit.missing.empty()) return Loss::lacking;

@@ -35,15 +35,22 @@ OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {
   plates.lagging = lagging_lets_through(*lagging);
   return plates;
 }
-/// The usual analysis with the ash and the water of this fuel: what burns keeps its proportions.
-data::FuelAnalysis analysis_of(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
+/// A fuel as it is fired: more ash than usual takes what burns, its heat and its air demand away alike; more water
+/// takes its latent heat as well.
+struct AsFired {
+  data::FuelAnalysis analysis;  // with the usual ash
+  double rich;                  // of a kilogram, over a kilogram of that
+};
+AsFired as_fired(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
   const auto why = [&] { return because("usual for this fuel", usual.source, usual.standing); };
+  const double ash = inputs.otherwise("fuel.ash", fuel.ash, exactly(usual.ash), why());
+  const double moisture = inputs.otherwise("fuel.moisture", fuel.moisture, exactly(usual.moisture), why());
+  const double rich = (1.0 - ash) / (1.0 - usual.ash);
   data::FuelAnalysis a = usual;
-  a.ash = inputs.otherwise("fuel.ash", fuel.ash, exactly(usual.ash), why());
-  a.moisture = inputs.otherwise("fuel.moisture", fuel.moisture, exactly(usual.moisture), why());
+  a.moisture = moisture / rich;
   const double keeps = (1.0 - a.ash - a.moisture) / (1.0 - usual.ash - usual.moisture);
   for (double* part : {&a.volatiles, &a.carbon, &a.hydrogen, &a.oxygen, &a.nitrogen, &a.sulphur}) *part *= keeps;
-  return a;
+  return {a, rich};
 }
 /// From the match until the whole bed glows: as written, or by the fuel, its start and the grate.
 Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& kind, Area grate) {
@@ -57,11 +64,13 @@ Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& 
                           row.on),
               row.source, row.standing));
 }
-double monoxide_of(const part::Fuel& fuel, Inputs& inputs, double lumps) {
-  return inputs.otherwise("fuel.carbon_monoxide_share", fuel.carbon_monoxide_share, monoxide_share(lumps),
-                          because(fmt::format("a fire {:.2g} lumps deep, with much air or little", lumps),
-                                  "thin beds, charcoal stoves and deep beds of char as measured, straight between",
-                                  "secondary"));
+double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
+  const double leak = inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed);
+  return inputs.otherwise(
+      "fuel.carbon_monoxide_share", build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
+      because(fmt::format("a fire {:.2g} lumps deep with {} of the air over it, much air or little", lumps,
+                          percent(leak, 2)),
+              "thin beds, charcoal stoves and deep beds of char as measured, straight between", "secondary"));
 }
 }  // namespace
 
@@ -70,21 +79,21 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const std::string kind = inputs.usual("fuel.kind", fuel.kind);
   const data::FuelRow& row = data::fuel(kind);
   const data::GlowingBed& glow = data::glowing_bed();
-  const data::FuelAnalysis analysis = analysis_of(fuel, inputs, row.analysis);
+  const AsFired fired = as_fired(fuel, inputs, row.analysis);
   const Length lump =
       inputs.otherwise("fuel.lump", fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
   const Length depth = inputs.usual("fuel.bed", fuel.bed);
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
-      {.fuel = analysis,
+      {.fuel = fired.analysis,
        .net_heat =
-           inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(net_heat(analysis)),
+           inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(fired.rich * net_heat(fired.analysis)),
                             because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
-       .ash_left = analysis.ash,
+       .ash_left = fired.analysis.ash,
        .depth = {.bed = depth,
                  .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},
-       .monoxide_loss = monoxide_of(fuel, inputs, static_cast<double>(depth / lump)),
+       .monoxide_loss = monoxide_of(build, inputs, static_cast<double>(depth / lump)),
        .bed = inputs.otherwise(
            "fuel.bed_mass", fuel.bed_mass,
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
@@ -92,6 +101,7 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
        .bed_capacity = glow.specific_heat.value,
        .glow = inputs.otherwise("gas.glow", Given<Temperature>{}, glow.temperature,
                                 because("glow of the bed", glow.source, glow.standing)),
+       .bed_exit = inputs.constant<Temperature>("gas.bed_exit"),
        .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),
                     .duration = kindling_of(fuel, inputs, kind, grate)},
        .air = inputs.usual("place.air", build.place.air)});

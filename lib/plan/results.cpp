@@ -53,6 +53,10 @@ void add_draught(const Solved& solved, List& list) {
   for (const ElementLoss& loss : losses(d.path, d.hot_flow))
     list.add("draught.loss." + std::string(loss.name), loss.loss);
   list.add("draught.natural", d.hot_flow.natural_draught);
+  if (d.fan_off) {
+    list.add("draught.fan_off_air_flow", d.fan_off->engine, "draught.air_flow");
+    list.add("draught.fan_off_smokebox_depression", d.fan_off->smokebox_suction);
+  }
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);
 }

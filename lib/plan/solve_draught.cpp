@@ -52,7 +52,13 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
   path.bed = bed_of(build, inputs, grate, piece);
   path.past_bed = LeakShare{inputs.usual("engine.leakage.past_bed", engine.leakage.past_bed)};
   path.smokebox = LeakShare{inputs.usual("engine.leakage.smokebox", engine.leakage.smokebox)};
-  path.tubes = FireTubes{*engine.tubes.count, {*bore, *reach, data::roughness("sooted").value.value}, grate, 0.0 * mm};
+  const Length across = root<2>(grate);
+  path.tubes = FireTubes{.count = *engine.tubes.count,
+                         .each = {*bore, *reach, data::roughness("sooted").value.value},
+                         .firebox = grate,
+                         .rise = 0.0 * mm,
+                         .above_bed = inputs.constant<double>("gas.firebox_height") * across};
+  path.smokebox_rise = inputs.constant<double>("gas.smokebox_height") * across;
 }
 
 InletShape inlet_shape(const std::string& kind, Length bore, Length wall) {
@@ -72,18 +78,20 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
   if (!outside || !length) return;
   const Length wall = inputs.usual("adapter.tube.wall", tube.wall), bore = *outside - 2.0 * wall;
   if (bore <= 0.0 * mm) throw ModelError("the walls of the adapter tube leave no bore");
+  const auto engaged = engaged_length(build, inputs);
+  const Length in_chimney = engaged.value_or(0.0 * mm);
   path.adapter = Adapter{.tube = {bore, *length, data::roughness("sooted").value.value},
                          .inlet = inlet_shape(inputs.usual("adapter.tube.inlet", tube.inlet), bore, wall),
                          .fittings = 0.0,
                          .rise = *length,
-                         .wall = TubeWall{bore, *outside, *length, inputs.constant<double>("gas.tube_emissivity")}};
+                         .wall = TubeWall{bore, *outside, std::max(*length - in_chimney, 0.0 * mm),
+                                          inputs.constant<double>("gas.tube_emissivity")}};
   const part::Cylinders& cylinders = build.engine.cylinders;
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known("engine.chimney.bore", build.engine.chimney.bore);
-  const Length engaged = engaged_length(build, inputs).value_or(*length);
   if (chimney && *chimney > *outside)
-    path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged,
+    path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
                            inputs.constant<double>("gas.annulus_eccentricity")};
 }
 
@@ -165,6 +173,7 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     d.cold_path = with_openings(d.path, openings(hot, d.hot_flow));
     const GasNetwork cold(d.cold_path, d.ambient);
     if (running_fan) d.cold = solve_duty(cold, out, *running_fan);
+    if (!inputs.one_of_many()) d.fan_off = without_fan(hot, alight, d.hot_flow.bed);
     d.cold_flow = d.cold ? d.cold->flow : at_engine_flow(cold, out, *measured);
     return d;
   });

@@ -17,6 +17,16 @@ Length measured_within(Inputs& inputs, std::string_view key, const Given<Length>
 Band<Length> band(const Inputs& inputs, const Given<Length>& given, Length used) {
   return inputs.one_of_many() ? exactly(used) : Band<Length>{used, given.band->low, given.band->high};
 }
+FitHeat heat_of(const Build& build, Inputs& inputs) {
+  const auto length = inputs.known("adapter.tube.length", build.adapter.tube.length);
+  const auto engaged = engaged_length(build, inputs);
+  const auto wall = inputs.known("engine.chimney.wall", build.engine.chimney.wall);
+  return {.gas_side = inputs.constant<HeatTransfer>("gas.tube_wall_heat"),
+          .gap_factor = inputs.constant<double>("gas.tube_gap_heat"),
+          .air_side = inputs.constant<HeatTransfer>("gas.chimney_outside_heat"),
+          .chimney_wall = wall ? *wall : inputs.constant<Length>("gas.chimney_wall"),
+          .free = length && engaged ? std::optional(std::max(*length - *engaged, 0.0 * mm)) : std::nullopt};
+}
 }  // namespace
 
 std::optional<Length> engaged_length(const Build& build, Inputs& inputs) {
@@ -63,6 +73,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .soot = inputs.otherwise("adapter.tube.soot", tube.soot, soot.value,
                                  because("between two cleanings", soot.source, soot.standing)),
         .running_clearance = running.value.value,
+        .heat = heat_of(build, inputs),
     };
     const Fit result = fit(in);
     return SolvedFit{in, result, inputs.one_of_many() ? std::vector<StockTube>{} : stock_tubes(in, 3)};

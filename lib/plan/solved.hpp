@@ -58,12 +58,13 @@ struct SolvedSupply {
 
 struct SolvedDraught {
   Ambient ambient;
-  GasPath path;                   // with the leaks as shares
-  GasPath cold_path;              // with the leaks as the openings that they are
-  std::optional<Duty> hot, cold;  // with a fan
-  PathFlow hot_flow, cold_flow;   // with or without one
-  Rotation fan_speed;             // zero without a fan
-  Voltage fan_voltage;            // zero without a fan
+  GasPath path;                     // with the leaks as shares
+  GasPath cold_path;                // with the leaks as the openings that they are
+  std::optional<Duty> hot, cold;    // with a fan
+  PathFlow hot_flow, cold_flow;     // with or without one
+  std::optional<PathFlow> fan_off;  // fire alight, fan standing; not in worlds
+  Rotation fan_speed;               // zero without a fan
+  Voltage fan_voltage;              // zero without a fan
   std::optional<Density> fuel_piece;
   std::optional<Fire> fire;
   std::optional<Boiler> boiler;

@@ -103,7 +103,6 @@ class LogFit {
     misfits_.assign(fit.residuals.begin(), fit.residuals.begin() + static_cast<std::ptrdiff_t>(used_.size()));
     covariance_ = covariance();
   }
-  /// With the reading that pulls hardest where the search was stopped.
   [[noreturn]] void refuse_edge(const LeastSquaresFit& fit) const {
     std::size_t hardest = 0;
     for (std::size_t i = 1; i < used_.size(); ++i)
@@ -111,15 +110,7 @@ class LogFit {
     throw ModelError(fmt::format(
         "the readings pull the model over an edge: {}. What pulls hardest is the {}. Look for a slip there, or in what "
         "the description says of water, fuel, air and leaks",
-        fit.edge, reading_told(hardest, fit.residuals[hardest])));
-  }
-  /// "water temperature of reading 3, at 2.2 min: 95 degC was read, 61 degC is the nearest the model comes".
-  std::string reading_told(std::size_t used, double misfit) const {
-    const TunedReading& r = readings_[used_[used]];
-    const std::string unit = choose_unit(r.measured, r.unit, UnitSystem::as_written);
-    const auto text = [&](double si) { return format({si, r.measured.kind}, unit); };
-    return fmt::format("{} of reading {}, at {}: {} was read, {} is the nearest the model comes", name(r.observable),
-                       r.item, format(r.time, "min"), text(r.measured.si), text(r.measured.si + misfit * r.sigma));
+        fit.edge, missed(readings_[used_[hardest]], fit.residuals[hardest])));
   }
   /// Of the free factors: from the readings, and from what is not known of the factors that stay (Schmidt, 1966).
   Matrix covariance() const {
@@ -290,7 +281,7 @@ class LogFit {
     throw ModelError(fmt::format(
         "no values of the factors bring the model near all readings (sum of squares {:.3g}, {:.3g} would do). Worst is "
         "the {}. Look for a slip there, or in the description",
-        misfit(), freedom(), reading_told(worst, misfits_[worst])));
+        misfit(), freedom(), missed(readings_[used_[worst]], misfits_[worst])));
   }
 
   LightingUp model_;

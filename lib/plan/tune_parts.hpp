@@ -21,6 +21,8 @@ Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& 
 std::vector<TunedReading> readings_of(const Log& log, const Build& build, const Foretold& untuned);
 /// Single standard deviation of a reading without its own, at this value.
 double usual_sigma(Observable observable, double si);
+/// "water temperature of reading 3, at 2.2 min: 95 degC was read, 61 degC is the nearest the model comes".
+std::string missed(const TunedReading& reading, double misfit);
 
 /// What the fit learns of its readings near its solution: d(reading / sigma) / du.
 struct Sensitivity {

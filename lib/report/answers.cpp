@@ -31,6 +31,8 @@ const std::vector<Group>& groups() {
         {"draught.cold_fan_static_pressure", "suction at the fan, before lighting"},
         {"draught.cold_smokebox_depression", "suction in the smokebox, before lighting"},
         {"draught.natural", "draught of the hot gas by itself"},
+        {"draught.fan_off_air_flow", "air through the engine when the fan is off, fire alight"},
+        {"draught.fan_off_smokebox_depression", "suction in the smokebox when the fan is off"},
         {"draught.fan_speed", "speed of the fan"},
         {"draught.fan_flow", "gas through the fan, as warm as it is there"},
         {"draught.free_air_share", "share of what the fan moves in free air"},

@@ -63,6 +63,7 @@ JointVerdict joint_verdict(const JointHeat& heat) {
           .limit = limit,
           .use_reserve = limit - heat.in_use,
           .melts_the_work = reserve < needed,
+          .eaten_by_sulphur = heat.filler.not_in_sulphur && heat.sulphurous_gas,
           .brittle_on_iron = heat.filler.not_on_iron && (is_iron(heat.tube_metal) || is_iron(heat.plate_metal)),
           .too_hot_in_use = heat.in_use > limit};
 }

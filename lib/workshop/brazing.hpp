@@ -45,7 +45,8 @@ struct JointHeat {
   data::FillerRow filler;
   data::MetalRow tube_metal;
   data::MetalRow plate_metal;
-  Temperature in_use;  // hottest that the joint gets
+  Temperature in_use;           // hottest that the joint gets
+  bool sulphurous_gas = false;  // that of coal
 };
 struct JointVerdict {
   TemperatureRise melt_reserve;  // lower solidus of the work less liquidus of the filler
@@ -53,6 +54,7 @@ struct JointVerdict {
   Temperature limit;            // hottest in use: solidus of the filler less its reserve
   TemperatureRise use_reserve;  // limit less `in_use`; negative: too hot
   bool melts_the_work;          // reserve not kept
+  bool eaten_by_sulphur;        // phosphorus in the filler and sulphur in the gas
   bool brittle_on_iron;         // phosphorus in the filler and iron in the work
   bool too_hot_in_use;
 };

@@ -4,8 +4,10 @@
 #include "numeric/root.hpp"
 #include "workshop/measuring.hpp"
 #include "workshop/require.hpp"
+#include "workshop/tube_heating.hpp"
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -36,10 +38,12 @@ Band<Length> scaled(const Band<Length>& size, double strain) {
 }
 Band<Length> shifted(const Band<Length>& size, Length by) { return {size.value + by, size.low + by, size.high + by}; }
 
-HotClearance hot(const FitInput& input, const Band<Length>& bore, Temperature chimney) {
-  const double grown = strain(input.tube_metal, input.tube_hot).most;
-  const double opened = strain(input.chimney_metal, chimney).least;
-  return {.tube_strain = grown,
+HotClearance hot(const FitInput& input, const Band<Length>& bore, const WallPair& at) {
+  const double grown = strain(input.tube_metal, at.tube).most;
+  const double opened = strain(input.chimney_metal, at.chimney).least;
+  return {.tube = at.tube,
+          .chimney = at.chimney,
+          .tube_strain = grown,
           .chimney_strain = opened,
           .clearance = shifted(clearance(scaled(bore, opened), scaled(input.outside, grown)), -2.0 * input.soot),
           .needed = needed_clearance({.outside = input.outside.high,
@@ -47,6 +51,53 @@ HotClearance hot(const FitInput& input, const Band<Length>& bore, Temperature ch
                                       .chimney_strain = opened,
                                       .soot = input.soot,
                                       .running_clearance = input.running_clearance})};
+}
+
+struct Hottest {  // walls where the gap is least
+  WallPair lighting_up, both_hot;
+  std::optional<WallPair> put_back;
+};
+HeatWall wall_of(const data::MetalRow& metal, Length thickness) {
+  if (!metal.density || !metal.specific_heat || !metal.conductivity)
+    throw ModelError(fmt::format("how heat goes through {} is not known", metal.name));
+  return {thickness, *metal.density, *metal.specific_heat, *metal.conductivity};
+}
+/// By the mean coefficients, which tell one place from another well enough.
+WallPair least_gap(const FitInput& input, const Band<Length>& bore, const std::vector<HeatingMoment>& moments) {
+  const auto closes = [&](const WallPair& at) {
+    return input.outside.value * linear_strain(input.tube_metal, at.tube) -
+           bore.value * linear_strain(input.chimney_metal, at.chimney);
+  };
+  const WallPair* worst = &moments.front().places.front();
+  Length most = closes(*worst);
+  for (const HeatingMoment& moment : moments)
+    for (const WallPair& at : moment.places)
+      if (const Length now = closes(at); now > most) most = now, worst = &at;
+  return *worst;
+}
+Hottest hottest(const FitInput& input, const Band<Length>& bore) {
+  if (!input.heat) return {{input.tube_hot, input.chimney_cold}, {input.tube_hot, input.chimney_hot}, std::nullopt};
+  constexpr Duration first_minutes = 5.0 * minute;
+  constexpr double long_enough = 3.0;  // engaged lengths: more fins than matter
+  const FitHeat& heat = *input.heat;
+  const Length engaged = input.engaged.value_or(input.depth.value_or(2.0 * input.outside.value));
+  const TubeInChimney walls{.tube = wall_of(input.tube_metal, input.tube_wall),
+                            .chimney = wall_of(input.chimney_metal, heat.chimney_wall),
+                            .outside = input.outside.value,
+                            .gap = 0.5 * std::max(bore.value - input.outside.value, no_length),
+                            .engaged = engaged,
+                            .free = heat.free.value_or(long_enough * engaged),
+                            .gas_side = heat.gas_side,
+                            .gap_factor = heat.gap_factor,
+                            .air_side = heat.air_side,
+                            .gas = input.tube_hot,
+                            .air = input.chimney_cold};
+  const HeatingCourse cold = heat_tube(walls, first_minutes);
+  std::vector<Temperature> left;
+  for (const WallPair& at : cold.settled.places) left.push_back(at.chimney);
+  return {.lighting_up = least_gap(input, bore, cold.moments),
+          .both_hot = least_gap(input, bore, {cold.settled}),
+          .put_back = least_gap(input, bore, heat_tube(walls, left, first_minutes).moments)};
 }
 
 std::optional<Temperature> seizing_temperature(const FitInput& input, const Band<Length>& bore) {
@@ -125,9 +176,11 @@ Fit fit(const FitInput& input) {
   const Band<Length> bore = shifted(input.bore, -input.seam_ridge);
   const Band<Length> cold = clearance(bore, input.outside);
   const Length uncertainty = combined_uncertainty({input.bore_measured_within, input.outside_measured_within});
-  const HotClearance lighting_up = hot(input, bore, input.chimney_cold);
-  const HotClearance both_hot = hot(input, bore, input.chimney_hot);
-  const Length needed = std::max(lighting_up.needed, both_hot.needed);
+  const Hottest walls = hottest(input, bore);
+  const HotClearance lighting_up = hot(input, bore, walls.lighting_up);
+  const HotClearance both_hot = hot(input, bore, walls.both_hot);
+  const auto put_back = walls.put_back ? std::optional(hot(input, bore, *walls.put_back)) : std::nullopt;
+  const Length needed = std::max({lighting_up.needed, both_hot.needed, put_back ? put_back->needed : no_length});
   const Length margin = cold.low - uncertainty - needed;
   const auto gap = [&](Length chimney, Length tube) {
     return LeakGap{.bore = chimney, .outside = tube, .tube_bore = tube - 2.0 * input.tube_wall};
@@ -139,6 +192,7 @@ Fit fit(const FitInput& input) {
           .uncertainty = uncertainty,
           .lighting_up = lighting_up,
           .both_hot = both_hot,
+          .put_back = put_back,
           .needed = needed,
           .margin = margin,
           .seizes_at = seizing_temperature(input, bore),

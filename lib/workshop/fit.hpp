@@ -6,6 +6,15 @@
 #include <optional>
 
 namespace lumwright {
+/// What heats and cools tube and chimney; the walls themselves are in FitInput.
+struct FitHeat {
+  HeatTransfer gas_side;       // from the gas to the tube
+  double gap_factor;           // as in TubeInChimney
+  HeatTransfer air_side;       // of the chimney's outside, and of the tube above it
+  Length chimney_wall;         // that holds the heat; thick is slow
+  std::optional<Length> free;  // tube above the chimney; nothing: so long that it does not matter
+};
+
 /// A bore and a tube measured at 20 degC. A spread is the part itself (out of round, tapered, a tolerance) and is taken
 /// at its worst; `measured_within` is the expanded uncertainty (k = 2) of the measuring on top of that, zero if the
 /// spread already holds it.
@@ -21,15 +30,17 @@ struct FitInput {
   Length tube_wall;
   std::optional<Length> engaged;  // length of tube inside the chimney
   data::MetalRow tube_metal;
-  Temperature tube_hot;      // tube with the fire alight
-  Temperature chimney_cold;  // chimney at lighting-up, when a thin tube is hot already
-  Temperature chimney_hot;   // chimney in steam
-  Length soot;               // per side, between two cleanings
-  Length running_clearance;  // diametral, that must remain so that the tube still slides
+  Temperature tube_hot;              // the gas, with the fire alight; without `heat` the tube itself
+  Temperature chimney_cold;          // chimney at lighting-up, when a thin tube is hot already
+  Temperature chimney_hot;           // chimney in steam; with `heat` it is solved
+  Length soot;                       // per side, between two cleanings
+  Length running_clearance;          // diametral, that must remain so that the tube still slides
+  std::optional<FitHeat> heat = {};  // nothing: tube and chimney are as hot as written above
 };
 
 /// One temperature of tube and chimney. Strains are per unit length from 20 degC.
 struct HotClearance {
+  Temperature tube, chimney;  // where and when the gap is least
   double tube_strain;
   double chimney_strain;
   Band<Length> clearance;  // diametral, what heat and soot leave; negative: the tube seizes
@@ -70,7 +81,8 @@ struct Fit {
   Length uncertainty;                    // of the cold clearance by measuring, expanded, root sum of squares
   HotClearance lighting_up;              // tube hot, chimney still cold
   HotClearance both_hot;                 // tube and chimney hot
-  Length needed;                         // cold clearance, the larger of the two
+  std::optional<HotClearance> put_back;  // a cold tube in a chimney still hot; with `heat` only
+  Length needed;                         // cold clearance, the largest of these
   Length margin;                         // cold.low - uncertainty - needed: accepted when not negative (ISO 14253-1)
   std::optional<Temperature> seizes_at;  // heat of the tube that uses up the clearance while the chimney is cold
   Band<Area> leak_area;                  // annulus, cold and clean; zero where tube and bore touch all round
@@ -80,12 +92,14 @@ struct Fit {
   std::optional<Engagement> engagement;  // when the engaged length is known
 };
 
-/// The whole fit. Hot clearance is exact for given strains: bore (1 + chimney strain) - outside (1 + tube strain) - 2
-/// soot; the chimney gets the least and the tube the most strain that the sources allow (matter/metal.hpp). The needed
-/// cold clearance is `needed_clearance`. `seizes_at` is 20 degC when soot alone fills the gap, nothing when the tube
-/// metal gives out first. Expansion coefficients are good to about 4 %, which is 5 um on 25 mm of brass at 250 degC.
-/// Diameters, walls, depth and engaged length above zero, the other lengths not negative. Throws ModelError otherwise,
-/// for a band out of order, a wall that closes the tube, or a temperature beyond its metal.
+/// The whole fit. With `heat` the walls' temperatures are those of heat_tube() at the place and moment of the least
+/// gap: in the first five minutes from cold, when nothing changes any more, and in five minutes from a chimney as hot
+/// as that leaves it. Hot clearance is exact for given strains: bore (1 + chimney strain) - outside (1 + tube strain) -
+/// 2 soot; the chimney gets the least and the tube the most strain that the sources allow (matter/metal.hpp). The
+/// needed cold clearance is `needed_clearance`. `seizes_at` is 20 degC when soot alone fills the gap, nothing when the
+/// tube metal gives out first. Expansion coefficients are good to about 4 %, which is 5 um on 25 mm of brass at 250
+/// degC. Diameters, walls, depth and engaged length above zero, the other lengths not negative. Throws ModelError
+/// otherwise, for a band out of order, a wall that closes the tube, or a temperature beyond its metal.
 Fit fit(const FitInput& input);
 
 struct ColdNeed {

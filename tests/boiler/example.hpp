@@ -30,6 +30,7 @@ inline RaiseInput example_a(const ExampleA& a = {}) {
                     .bed = a.bed * g,
                     .bed_capacity = 1400.0 * J_per_kg_K,
                     .glow = kelvin(1200.0),
+                    .bed_exit = kelvin(1200.0),
                     .kindling = {.lit_at_start = a.lit, .duration = a.kindling * s},
                     .air = degC(a.room)}),
       .boiler = {.water = a.water * g,

@@ -75,6 +75,7 @@ RaiseInput random_raise(Dice& dice) {
                         .bed = path.bed->grate * path.bed->depth * (dice.between(100.0, 800.0) * kg_per_m3),
                         .bed_capacity = 1400.0 * J_per_kg_K,
                         .glow = kelvin(dice.between(900.0, 1400.0)),
+                        .bed_exit = kelvin(dice.between(1000.0, 1900.0)),
                         .kindling = {.lit_at_start = dice.chance(0.1) ? 1.0 : dice.share(),
                                      .duration = dice.chance(0.1) ? 0.0 * s : dice.decade(10.0, 1000.0) * s},
                         .air = ambient.temperature}),

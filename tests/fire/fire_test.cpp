@@ -19,6 +19,7 @@ FireInput charcoal() {
           .bed = 16.0 * g,
           .bed_capacity = 1400.0 * J_per_kg_K,
           .glow = kelvin(1200.0),
+          .bed_exit = kelvin(1200.0),
           .kindling = {.lit_at_start = 0.1, .duration = 150.0 * s},
           .air = degC(15)};
 }
@@ -52,6 +53,17 @@ TEST_CASE("ash stays in the pan, and a poorer fuel burns more of itself into the
   input.net_heat = 1.6 * input.net_heat;  // richer than it can be: no more becomes gas than there is
   const Burning rich = Fire(input).burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
   CHECK(rich.gas == near(0.4 * g_per_s + rich.fuel, 1e-12));
+}
+
+TEST_CASE("the bed carries its fuel as gas, and is as hot as the gas that leaves it") {
+  FireInput input = charcoal();
+  input.bed_exit = kelvin(1500.0);
+  const Fire fire(input);
+  // hand: 1/8.93762 kg of fuel for each of air used, 0.99654 of it used at the top; the mean over 34 mm with 6 mm to
+  // 1/e is 1 - 6/34 * 0.99654 = 0.82414
+  CHECK(fire.gas_in_bed(1.0) == near(0.82414 * 0.99654 / 8.93762, 1e-4));
+  CHECK(in(fire.bed_gas(1.0) - kelvin(288.15), K) == near(0.82414 * (1500.0 - 288.15), 1e-4));
+  CHECK(fire.gas_in_bed(0.0) == 0.0);
 }
 
 TEST_CASE("the worked fire of 0.4 g/s of air") {
@@ -136,12 +148,12 @@ TEST_CASE("a fire without air gives nothing, and all of it stays finite") {
 TEST_CASE("the bed: conversion, mean temperature, top-up") {
   CHECK(bed_conversion({.bed = 6.0 * mm, .burn = 6.0 * mm}) == near(0.6321205588, 1e-9));  // 1 - 1/e
   CHECK(bed_conversion({.bed = 2.9957323 * 6.0 * mm, .burn = 6.0 * mm}) == near(0.95, 1e-7));
-  const BedGas bed{.depth = {.bed = 34.0 * mm, .burn = 6.0 * mm}, .cold = degC(15), .glow = kelvin(1200.0)};
+  const BedGas bed{.depth = {.bed = 34.0 * mm, .burn = 6.0 * mm}, .cold = degC(15), .exit = kelvin(1200.0)};
   CHECK(bed_gas_mean(bed, 0.0) == bed.cold);
   // by integration of 1 - exp(-z/l) over the bed in 10 000 slices
   double mean = 0.0;
   for (int i = 0; i < 10000; ++i) mean += (1.0 - std::exp(-34.0 * (i + 0.5) / 10000.0 / 6.0)) / 10000.0;
-  CHECK(bed_gas_mean(bed, 1.0) - bed.cold == near(mean * (bed.glow - bed.cold), 1e-7));
+  CHECK(bed_gas_mean(bed, 1.0) - bed.cold == near(mean * (bed.exit - bed.cold), 1e-7));
   CHECK(bed_gas_mean(bed, 1.0) == near(degC(800), 0.06));  // usual mean of a lit bed, estimate
   const Mass on_grate = bed_mass(22.0 * cm2, 34.0 * mm, 200.0 * kg_per_m3);
   CHECK(on_grate == near(14.96 * g, 1e-12));  // hand

@@ -268,8 +268,9 @@ class Path:
         if p["air_entry"]:
             suction += head(bed, p["air_entry"]["discharge"] * p["air_entry"]["area"], self.rho)
         suction += self.k_grate * head(bed, p["grate"], self.rho)
-        t_bed = cold + lit * fire_side.mean_use * (fire_side.f["glow"] - cold)
-        d, e, v = p["particle"] * p["sphericity"], p["voidage"], bed / (air.rho(t_bed) * p["grate"])
+        t_bed = cold + lit * fire_side.mean_use * (fire_side.f["bed_exit"] - cold)
+        risen = bed * (1 + lit * fire_side.conversion * fire_side.mean_use * fire_side.gasified / fire_side.air_taken)
+        d, e, v = p["particle"] * p["sphericity"], p["voidage"], risen / (air.rho(t_bed) * p["grate"])
         suction += p["bed_depth"] * (150 * air.mu(t_bed) * (1 - e) ** 2 * v / (e**3 * d**2)
                                      + 1.75 * air.rho(t_bed) * (1 - e) * v**2 / (e**3 * d))  # Ergun
         suction -= self.rising(p["bed_depth"], t_bed)
@@ -277,12 +278,16 @@ class Path:
         fire = fire_side.burn(lit, kindling, bed, past)
         heat = self.boiler.heat(fire, water)
         m = fire["gas"]
+        suction -= self.rising(p["firebox_height"], heat["firebox"])
         suction += self.k_firebox * head(m, self.tube_area, air.rho(heat["firebox"]))
         suction += in_tube(p["tube"], m / self.tubes, air.rho(heat["tube_mean"]), air.mu(heat["tube_mean"]))
         suction += head(m, self.tube_area, air.rho(heat["tube_exit"]))
+        # momentum of gas that slows down as it cools: (m/A)^2 / 2 (1/rho_hot - 1/rho_cold) comes back
+        suction -= head(m, self.tube_area, air.rho(heat["firebox"])) - head(m, self.tube_area, air.rho(heat["tube_exit"]))
         leak = m * p["smokebox_leak"] / (1 - p["smokebox_leak"]) + self.ring(suction)
         t = self.mixed(m, heat["tube_exit"], leak)
         m += leak
+        suction -= self.rising(p["smokebox_height"], t)
         suction, t = self.adapter(suction, m, t)
         box_suction = suction
         if p["bleed"] and suction > 0:
@@ -307,19 +312,19 @@ class Path:
     def adapter(self, suction, m, t):
         a, air = self.p["adapter"], self.air
         d, length, area = a["tube"]["bore"], a["tube"]["length"], disc(a["tube"]["bore"])
-        leaves = t
-        if abs(t - self.cold) > 1e-6:
+        leaves, cooled = t, a["cooled"]  # the part of it outside the chimney
+        if abs(t - self.cold) > 1e-6 and cooled > 0:
             re, pr = 4 * m / (pi * d * air.mu(t)), air.pr(t)
 
             def hausen(r):
-                g = d / length * r * pr
+                g = d / cooled * r * pr
                 return 3.66 + 0.0668 * g / (1 + 0.04 * g ** (2 / 3))
 
             def gnielinski(r):
                 f8 = (0.790 * log(r) - 1.64) ** -2 / 8
                 return f8 * (r - 1000) * pr / (1 + 12.7 * sqrt(f8) * (pr ** (2 / 3) - 1))
-            inside = blended(re, hausen, gnielinski) * air.k(t) / d * pi * d * length
-            skin = pi * a["outside"] * length
+            inside = blended(re, hausen, gnielinski) * air.k(t) / d * pi * d * cooled
+            skin = pi * a["outside"] * cooled
             ua = self.walled(t, lambda w: inside, lambda w: skin * (air.free(w, self.cold, a["outside"], True)
                                                                     + radiation(a["emissivity"], w, self.cold)))
             leaves = self.cold + (t - self.cold) * exp(-ua / (m * air.cp(t)))

@@ -71,6 +71,7 @@ Json fire(const FireInput& f) {
           {"bed_mass", si_of(f.bed)},
           {"bed_capacity", si_of(f.bed_capacity)},
           {"glow", si_of(f.glow)},
+          {"bed_exit", si_of(f.bed_exit)},
           {"lit_at_start", f.kindling.lit_at_start},
           {"kindling", si_of(f.kindling.duration)}};
 }
@@ -111,6 +112,7 @@ Json adapter(const Adapter& a) {
           {"fittings", a.fittings},
           {"rise", si_of(a.rise)},
           {"outside", si_of(a.wall->outside)},
+          {"cooled", si_of(a.wall->length)},
           {"emissivity", a.wall->emissivity}};
 }
 Json box(const std::optional<Box>& b) {
@@ -143,6 +145,8 @@ Json path(const GasPath& p) {
           {"smokebox_leak", std::get<LeakShare>(*p.smokebox).share},
           {"tube", tube(p.tubes->each)},
           {"firebox", si_of(p.tubes->firebox)},
+          {"firebox_height", si_of(p.tubes->above_bed)},
+          {"smokebox_height", si_of(p.smokebox_rise)},
           {"blast_pipe_gap", si_of(p.blast_pipe_gap)},
           {"ring", ring(p.annulus)},
           {"adapter", adapter(p.adapter.value())},

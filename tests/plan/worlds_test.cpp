@@ -1,9 +1,9 @@
-#include "plan/two_limits.hpp"
 #include "plan/worlds.hpp"
 #include "describe.hpp"
 #include "near.hpp"
 #include "numeric/statistics.hpp"
 #include "plan/draws.hpp"
+#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
@@ -143,6 +143,11 @@ TEST_CASE("every value that is drawn lies in its spread, and those that go toget
     CHECK(*low < *high);
     if (used == nullptr || column.key == "fuel.bed_mass" || column.key == "adapter.tube.outside") continue;
     if (used->tails) continue;
+    if (column.key == "fuel.carbon_monoxide_share") {  // its spread goes with the leak and the lump that are drawn
+      CHECK(*low > 0.0);
+      CHECK(*high <= 0.58);  // more would take more carbon than coal has
+      continue;
+    }
     CHECK(*low >= used->low);
     CHECK(*high <= used->high);
   }

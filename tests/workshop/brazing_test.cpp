@@ -65,6 +65,13 @@ TEST_CASE("fillers against the work and against the fire") {
   CHECK(joint_verdict(heat("Cu 470", "brass", "free-cutting brass", 300)).melts_the_work);  // 895 against 885
   CHECK(joint_verdict(heat("CuP 281", "brass", "steel", 300)).brittle_on_iron);
   CHECK_FALSE(joint_verdict(heat("CuP 281", "brass", "copper", 300)).brittle_on_iron);
+  for (const bool coal : {true, false}) {
+    JointHeat gas = heat("CuP 281", "brass", "copper", 300);
+    gas.sulphurous_gas = coal;
+    CHECK(joint_verdict(gas).eaten_by_sulphur == coal);
+    gas.filler = data::filler("Ag 155");
+    CHECK_FALSE(joint_verdict(gas).eaten_by_sulphur);
+  }
   // solidus less 50 K: 133, 171, 254 degC
   CHECK(in_degC(joint_verdict(heat("Sn60Pb40", "brass", "brass", 100)).limit) == near(133.0, 1e-9));
   CHECK(in_degC(joint_verdict(heat("Sn96Ag4", "brass", "brass", 100)).limit) == near(171.0, 1e-9));

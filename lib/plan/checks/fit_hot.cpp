@@ -1,5 +1,6 @@
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -10,24 +11,33 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
   Finding f;
-  const Length tightest = std::min(fit.lighting_up.clearance.value, fit.both_hot.clearance.value);
+  const Length tightest = std::min({fit.lighting_up.clearance.value, fit.both_hot.clearance.value,
+                                    fit.put_back ? fit.put_back->clearance.value : fit.both_hot.clearance.value});
   judge_by(f, measure(solved, tightest, "engine.chimney.bore"),
            {Bound::at_least, AnyQuantity(in.running_clearance), AnyQuantity(0.0 * mm)});
   f.why = fmt::format(
-      "at lighting-up, with the tube at {} and the chimney still at {}, the gap is {}; with both hot it is {}",
-      say(solved, in.tube_hot, "place.air"), say(solved, in.chimney_cold, "place.air"),
+      "at lighting-up, where the tube is at {} and the chimney still at {}, the gap is {}; with both hot it is {}",
+      say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
       say(solved, fit.lighting_up.clearance.value, "engine.chimney.bore"),
       say(solved, fit.both_hot.clearance.value, "engine.chimney.bore"));
+  if (fit.put_back)
+    f.why += fmt::format(", and after the unit is put back on a hot chimney {}",
+                         say(solved, fit.put_back->clearance.value, "engine.chimney.bore"));
   if (f.verdict == Verdict::fail)
     f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
   if (f.verdict == Verdict::watch)
     f.action = "it will be tight when sooty: clean the tube before each use, or take a smaller one";
   f.source =
-      "linear expansion from 20 degC with handbook coefficients; the larger for the tube, the smaller for the chimney";
+      "heat through tube, gap and chimney, followed along the length inside; linear expansion from 20 degC with "
+      "handbook "
+      "coefficients; the larger for the tube, the smaller for the chimney";
   f.standing = "derived";
   f.formula = "c_hot = D (1 + e_b) - d (1 + e_t) - 2 s";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              term(solved, "d", "tube outside", "adapter.tube.outside"),
+             computed(solved, "T_gas", "gas in the tube", in.tube_hot, "place.air"),
+             computed(solved, "T_t", "tube where the gap is least", fit.lighting_up.tube, "place.air"),
+             computed(solved, "T_b", "chimney there", fit.lighting_up.chimney, "place.air"),
              computed(solved, "e_t", "strain of the tube", fit.lighting_up.tube_strain),
              computed(solved, "e_b", "strain of the chimney", fit.lighting_up.chimney_strain),
              term(solved, "s", "soot on each side", "adapter.tube.soot"),

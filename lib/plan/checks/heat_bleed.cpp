@@ -90,6 +90,23 @@ void judge_holes(Finding& f, const Case& c, const std::optional<Area>& needed) {
   judge_by(holes, measure(c.solved, bleed_area(c.now)), {Bound::at_least, AnyQuantity(*ample), AnyQuantity(*needed)});
   if (holes.verdict == f.verdict) f = holes;
 }
+bool blows_out(const SolvedDraught& d) { return d.hot_flow.bleed < 0.0 * kg_per_s; }
+// A fan too weak for the engine's own draught: the box stands above the room's pressure.
+Finding blown_out(const Solved& solved, Finding f) {
+  const PathFlow& hot = solved.draught->hot_flow;
+  judge_by(f, measure(solved, hot.box_suction), {Bound::at_least, AnyQuantity(0.0 * Pa), AnyQuantity(0.0 * Pa)});
+  f.why = fmt::format(
+      "hot gas of {} blows out of the bleed holes, {} of it with all its carbon monoxide: the fire drives more through "
+      "the tube than this fan takes, and the holes do not cool it",
+      say(solved, hot.adapter_exit_gas, "fan.gas_limit"), say(solved, -hot.bleed));
+  f.action = "close the bleed holes and take a fan that moves more";
+  f.formula = "suction in the box >= 0";
+  f.terms = {computed(solved, "p_box", "suction in the box", hot.box_suction),
+             computed(solved, "m", "gas through the tube", hot.chimney),
+             computed(solved, "m_b", "bleed air, below zero: gas that blows out", hot.bleed),
+             computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas, "place.air")};
+  return f;
+}
 std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
   const SolvedDraught& d = *solved.draught;
@@ -100,6 +117,7 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   f.source = "gas path, fire, fan and the whole raise solved again with other sharp-edged holes";
   f.standing = "estimate";
   f.formula = "gas at the fan (bleed area) = limit; bleed = C_d A sqrt(2 rho p_box)";
+  if (blows_out(d)) return blown_out(solved, f);
   if (limit <= room + margin) {
     f.verdict = Verdict::fail;
     f.why = fmt::format("air of {} cannot hold a fan at {}", say(solved, room, "place.air"),
@@ -131,6 +149,7 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
 bool holds(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return true;
   const SolvedDraught& d = *solved.draught;
+  if (blows_out(d)) return false;
   const Temperature limit = solved.fan->gas_limit;
   const bool asked = d.path.bleed || d.hot_flow.fan_gas > limit - margin;
   return !asked || (limit > d.ambient.temperature + margin && d.hot_flow.fan_gas <= limit);

@@ -28,18 +28,20 @@ std::optional<Finding> judge_raise_heat(const Solved& solved) {
   if (f.verdict == Verdict::fail) {
     f.why += "; energy cannot be made, and every time here is worked out with no more than the fire gives";
     f.action =
-        "look for a slip in the log (time, water, or a reading), or for more air than the description says: fewer leaks "
+        "look for a slip in the log (time, water, or a reading), or for more air than the description says: fewer "
+        "leaks "
         "past the bed, less carbon monoxide; then tune again";
   }
   f.source = "energy is neither made nor lost, and heat does not flow from colder gas to hotter water";
   f.standing = "derived";
   f.formula = "k <= (H_t + m (h(T_e) - h(T_w))) / H_t";
-  f.terms = {term(solved, "k", "heat that reaches the water over what the model says", "tuned.heat"),
-             computed(solved, "H_t", "heat from firebox and tubes by the model", at.heat.firebox.heat + at.heat.tubes.heat),
-             computed(solved, "m", "gas through the tubes", at.burning.gas),
-             computed(solved, "T_e", "gas at the end of the tubes", at.heat.tubes.exit, "place.air"),
-             computed(solved, "T_w", "water", at.water, "place.air"),
-             computed(solved, "H_m", "the most that the gas could give", at.heat.most)};
+  f.terms = {
+      term(solved, "k", "heat that reaches the water over what the model says", "tuned.heat"),
+      computed(solved, "H_t", "heat from firebox and tubes by the model", at.heat.firebox.heat + at.heat.tubes.heat),
+      computed(solved, "m", "gas through the tubes", at.burning.gas),
+      computed(solved, "T_e", "gas at the end of the tubes", at.heat.tubes.exit, "place.air"),
+      computed(solved, "T_w", "water", at.water, "place.air"),
+      computed(solved, "H_m", "the most that the gas could give", at.heat.most)};
   return f;
 }
 }  // namespace
