@@ -53,7 +53,7 @@ Temperature false_reading(const Fill& fill, GaugePressure reading) {
 }
 
 Mass purge_steam(Volume steam_space, double changes, Pressure barometer) {
-  require_not_negative("steam space", steam_space);
+  if (steam_space < 0.0 * ml) throw ModelError("there is more water than the boiler holds");
   require_not_negative("changes of the steam space", changes);
   return changes * steam_space * saturation_at(barometer).steam_density;
 }

@@ -51,7 +51,9 @@ void Raising::check_input() const {
   require_within("water temperature at the start", input_.water, {273.16, 573.0});
   require_above_zero("time after which to give up", input_.give_up);
   require_not_negative("steam let out to drive out the air", input_.purge);
-  require_above_zero("water left after the air is driven out", input_.boiler.water - input_.purge);
+  if (input_.boiler.water <= input_.purge)
+    throw ModelError(
+        "the water is boiled away before the air is driven out of the boiler: too little water for what it holds");
   if (input_.points_per_step < 1) throw ModelError("points for each step of the series are below 1");
   if (input_.ambient.temperature != input_.fire.input().air)
     throw ModelError("the fire's air is not as warm as that of the place");

@@ -4,6 +4,7 @@
 #include "plan/check.hpp"
 #include "plan/results.hpp"
 #include "plan/slips.hpp"
+#include "quantity/format.hpp"
 #include <fmt/format.h>
 #include <map>
 
@@ -64,6 +65,23 @@ Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tunin
   return solved;
 }
 
+namespace {
+/// What is assumed, its temperatures in the one unit of the page.
+std::vector<Assumed> assumed_on_page(const Solved& solved) {
+  std::vector<Assumed> all = solved.inputs.assumed(solved.units);
+  const std::string unit = temperature_unit(solved);
+  if (unit.empty() || solved.units != UnitSystem::as_written) return all;
+  for (Assumed& one : all) {
+    const Input* input = solved.inputs.find(one.key);
+    if (input == nullptr || input->value.kind != kind_of<Temperature> || input->unit == unit) continue;
+    one.value = format(input->value, unit);
+    if (input->low < input->high)
+      one.band = format({input->low, input->value.kind}, unit) + " .. " + format({input->high, input->value.kind}, unit);
+  }
+  return all;
+}
+}  // namespace
+
 Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
   const Build& build = solved.build;
   Assessment assessment{.build = build.name ? *build.name : std::string(),
@@ -72,7 +90,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
                         .verdict = Verdict::unknown,
                         .results = results_of(solved),
                         .checks = {},
-                        .assumed = solved.inputs.assumed(solved.units),
+                        .assumed = assumed_on_page(solved),
                         .cautions = {},
                         .series = series_of(solved),
                         .events = events_of(solved)};

@@ -12,7 +12,14 @@ bool fails(const Check& check, const Solved& solved) {
   }
 }
 
+std::string temperature_unit(const Solved& solved) {
+  for (const char* key : {"place.air", "fan.gas_limit"})
+    if (const Input* input = solved.inputs.find(key); input != nullptr && input->origin == Origin::written)
+      return input->unit;
+  return "";
+}
 Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like) {
+  if (quantity.kind == kind_of<Temperature>) return {quantity, temperature_unit(solved)};
   const Input* input = solved.inputs.find(like);
   return {quantity, input != nullptr ? input->unit : ""};
 }
@@ -26,8 +33,8 @@ Term term(const Solved& solved, std::string_view symbol, std::string_view meanin
   const char* origin = input->origin == Origin::written ? "written"
                        : input->origin == Origin::tuned ? "tuned"
                                                         : "assumed";
-  return {
-      std::string(symbol), std::string(meaning), {input->value, input->unit}, std::string(key) + " (" + origin + ")"};
+  return {std::string(symbol), std::string(meaning), measure(solved, input->value, key),
+          std::string(key) + " (" + origin + ")"};
 }
 Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
               std::string_view like) {

@@ -24,7 +24,10 @@ const std::vector<Check>& all_checks();
 
 // What checks are written with.
 
-/// The quantity in the unit that the user wrote for `like` (a key), or with no preference.
+/// The unit of every temperature of a page: of the air as written, else of what the fan stands; empty: none written.
+std::string temperature_unit(const Solved& solved);
+/// The quantity in the unit that the user wrote for `like` (a key), or with no preference; a temperature in the one unit
+/// of all temperatures.
 Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like = "");
 /// "0.12 mm", in the unit system of the run.
 std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like = "", int digits = 3);
@@ -43,7 +46,7 @@ inline std::string_view part_in_words(const Outcome<SolvedRaise>&) { return "ste
 inline std::string_view part_in_words(const Outcome<FanUnit>&) { return "the unit"; }
 /// For a part that could not be solved: unknown with its keys, or a failure with what physics said.
 template <class T>
-Finding unsolved(const Outcome<T>& part, std::string_view action = "change the part named here and check again") {
+Finding unsolved(const Outcome<T>& part, std::string_view action = "change what is named here and check again") {
   Finding finding;
   finding.missing = part.missing;
   finding.why = part.impossible;

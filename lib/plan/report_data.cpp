@@ -1,5 +1,6 @@
 #include "plan/report_data.hpp"
 #include "matter/water.hpp"
+#include "plan/check.hpp"
 #include "plan/curve_bands.hpp"
 #include <algorithm>
 
@@ -37,8 +38,8 @@ WrittenUnits units_of(const Solved& solved) {
   return {.flow = solved.build.fan.curve.x_unit,
           .pressure = solved.build.fan.curve.y_unit,
           .gauge = first(unit("engine.boiler.own_blower_from"), unit("engine.boiler.working")),
-          .temperature = unit("place.air"),
-          .fan_gas = first(unit("fan.gas_limit"), unit("place.air")),
+          .temperature = temperature_unit(solved),
+          .fan_gas = temperature_unit(solved),
           .time = unit("want.steam_within"),
           .size = unit("engine.chimney.bore")};
 }

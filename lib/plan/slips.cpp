@@ -92,6 +92,12 @@ std::optional<double> product(const std::vector<std::string>& keys, const Writte
 }
 constexpr const char* slipped = "a decimal point or a unit may have slipped";
 
+/// "2.6 times", "0.54 of"; a ratio that rounds to one is said in words.
+std::string times_the_limit(double of_limit) {
+  const std::string number = format_number(of_limit, 2);
+  if (number == "1.0" || number == "0.99" || number == "1.00") return of_limit > 1.0 ? "just over" : "just under";
+  return number + (of_limit > 1.0 ? " times" : " of");
+}
 std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& numbers) {
   const std::vector<std::string> of = row.texts("of"), over = row.texts("over");
   const auto above = product(of, numbers), below = product(over, numbers);
@@ -103,11 +109,12 @@ std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& 
   for (const std::vector<std::string>& keys : {of, over})
     for (const std::string& key : keys) {
       const WrittenNumber& number = numbers.find(key)->second;
+      if (key == "supply.pack.usual_capacity") continue;  // of a table, on no line
       const std::string one = fmt::format("{} {} on line {}", key, number.text, number.line);
       if (std::ranges::find(named, one) == named.end()) named.push_back(one);
     }
-  return Remark{of.front(), fmt::format("{}: {:.2g} times the {} that is usual for small engines ({}); {}",
-                                        row.text("what"), ratio > high ? ratio / high : ratio / low,
+  return Remark{of.front(), fmt::format("{}: {} the {} that is usual for small engines ({}); {}", row.text("what"),
+                                        times_the_limit(ratio > high ? ratio / high : ratio / low),
                                         ratio > high ? "most" : "least", fmt::join(named, ", "), slipped)};
 }
 std::optional<Remark> strange_value(const data::Row& row, const WrittenNumbers& numbers) {

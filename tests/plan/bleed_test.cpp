@@ -53,7 +53,7 @@ TEST_CASE("bleed holes that are enough pass, and are said to cost what they cost
   CHECK(value(f) == near(8 * std::numbers::pi * 16e-6, 1e-9));
   const double without = number(assess(example("tarn-beck", {no_bleed})), "raise.to_own_blower");
   const double cost = (number(a, "raise.to_own_blower") - without) / 60;
-  CHECK(says(f, fmt::format("cost {} min", format_number(cost))));
+  CHECK(says(f, fmt::format("cost {} min", format_number(cost, 2))));
 }
 
 TEST_CASE("more bleed is cooler, and a cooler limit takes more bleed") {

@@ -15,8 +15,8 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
   f.why = fmt::format(
       "before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot "
       "gas is thin",
-      say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2), say(solved, cold.engine),
-      say(solved, hot.smokebox_suction), say(solved, hot.engine));
+      say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2),
+      say(solved, cold.engine, "draught.air_flow"), say(solved, hot.smokebox_suction), say(solved, hot.engine, "draught.air_flow"));
   if (f.verdict != Verdict::pass) f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";

@@ -19,8 +19,8 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   judge_by(f, measure(solved, burnt, "fuel.bed_mass"), {Bound::at_most, AnyQuantity(0.5 * bed), std::nullopt});
   const std::string burns =
       fmt::format("well alight the fire burns {} of the {} on the grate, half of it in {}; {} {} is burnt",
-                  say(solved, burning), say(solved, bed, "fuel.bed_mass"), say(solved, interval, "want.steam_within"),
-                  until, say(solved, burnt, "fuel.bed_mass"));
+                  say(solved, burning), say(solved, bed, "fuel.bed_mass"), say(solved, interval, "want.steam_within", 2),
+                  until, say(solved, burnt, "fuel.bed_mass", 2));
   f.why = burns + (burnt > bed         ? ", more than lies there at first"
                    : burnt > 0.5 * bed ? ", more than half, and a bed of under half its depth lets air slip through"
                                        : ": it lasts without topping up");

@@ -24,9 +24,10 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   if (too_deep && f.verdict != Verdict::fail)  // another limit decides: the depth of the chimney
     judge_by(f, *f.value, {Bound::at_most, AnyQuantity(*solved.fit->input.depth), std::nullopt});
   f.why =
-      fmt::format("{} of tube is in the chimney, {} diameters; it can tip sideways by {} in every 100 of its length",
-                  say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2),
-                  format_number(100.0 * e.tilt, 2));
+      fmt::format("{} of tube is in the chimney, {} diameters",
+                  say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2));
+  if (e.tilt > 0.0)  // a tube that does not enter cannot tip
+    f.why += fmt::format("; it can tip sideways by {} in every 100 of its length", format_number(100.0 * e.tilt, 2));
   if (f.bound == Bound::at_most)
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)

@@ -12,8 +12,9 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
   Finding f;
   judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
            {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(3.0 * rule.value.value)});
-  f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
-                      percent(fit.leak_share.value, 2));
+  f.why = fit.cold.value > 0.0 * mm ? fmt::format("the ring round the tube has {} of the area of the tube's own bore",
+                                                  percent(fit.leak_share.value, 2))
+                                    : "the tube does not enter, and leaves no ring (see `fit.cold`)";
   if (f.verdict != Verdict::pass)
     f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
   f.source = rule.source;

@@ -13,6 +13,9 @@ std::string offer(const Solved& solved, const StockTube& stock) {
 }
 std::string own_skim(const Solved& solved, const Skim& skim) {
   if (skim.on_diameter <= 0.0 * mm || !skim.wall_left || !skim.wall_needed) return "";
+  if (*skim.wall_left <= 0.0 * mm)
+    return fmt::format("; your own tube would need the bore skimmed by {}, more than its wall is thick",
+                       say(solved, skim.on_diameter, "engine.chimney.bore", 2));
   const bool enough = *skim.wall_left >= *skim.wall_needed;
   return fmt::format("; your own tube would need the bore skimmed by {}, leaving {} of wall, {}",
                      say(solved, skim.on_diameter, "engine.chimney.bore", 2),

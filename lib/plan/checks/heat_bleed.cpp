@@ -32,7 +32,7 @@ Case look(const Solved& solved) {
   if (c.time) c.within = std::max(solved.raise->within, patience * *c.time);
   return c;
 }
-std::string minutes(const Case& c, Duration time) { return say(c.solved, time, "want.steam_within"); }
+std::string minutes(const Case& c, Duration time) { return say(c.solved, time, "want.steam_within", 2); }
 // "8 holes of 6 mm"
 std::string in_holes(const Case& c, Area area) {
   const auto& each = c.solved.build.adapter.bleed.diameter;

@@ -5,16 +5,20 @@
 
 namespace lumwright {
 namespace {
+constexpr TemperatureRise kept_below = 10.0 * K;
+constexpr double sensible_bleed = 2.0;  // over the gas: with more the fan draws the room and not the fire; an estimate
 std::string cooler_fan(const Solved& solved, Temperature limit) {
   const SolvedDraught& d = *solved.draught;
   const PathFlow& hot = d.hot_flow;
-  if (limit <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
-  const double ratio = bleed_ratio({hot.fan_gas, d.ambient.temperature, limit});
-  return fmt::format(
-      "let about {} of cool air into the box for each part of gas (bleed holes; costs draught), or a longer tube and a "
-      "larger blackened "
-      "box{}",
-      format_number(ratio, 2), solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
+  const Temperature aim = limit - kept_below;  // what passes
+  if (aim <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
+  const double ratio = bleed_ratio({hot.fan_gas, d.ambient.temperature, aim});
+  const std::string others =
+      std::string("a longer tube and a larger blackened box") +
+      (solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
+  if (ratio > sensible_bleed) return others + "; no bleed alone cools it and leaves a draught";
+  return fmt::format("let cool air into the box, {} of the gas by weight (bleed holes; costs draught), or {}",
+                     percent(ratio, 2), others);
 }
 // The hottest before the engine's own blower takes over and the fan comes off, and when the limit is passed.
 std::string on_the_way(const Solved& solved, Temperature limit) {
@@ -30,7 +34,7 @@ std::string on_the_way(const Solved& solved, Temperature limit) {
   const auto passed = raise.time_of(RaiseEventKind::fan_too_hot);
   if (passed && (!end || *passed <= *end))
     text += fmt::format(" and passes {} after {}", say(solved, limit, "fan.gas_limit"),
-                        say(solved, *passed, "want.steam_within"));
+                        say(solved, *passed, "want.steam_within", 2));
   return text;
 }
 std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
@@ -40,7 +44,7 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
   const Temperature limit = solved.fan->gas_limit;
   Finding f;
   judge_by(f, measure(solved, hot.fan_gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(limit - 10.0 * K), AnyQuantity(limit)});
+           {Bound::at_most, AnyQuantity(limit - kept_below), AnyQuantity(limit)});
   f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
                       say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));

@@ -1,6 +1,7 @@
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -25,6 +26,25 @@ Least least(const LidHoles& lid, const MadeBox& box) {
     rim = std::min(rim, to_wall(box, hole) - 0.5 * lid.screw_hole);
   }
   return {judge_web(web), judge_web(rim), rim >= 0.0 * mm};
+}
+// Inside width at which every hole keeps its distance: a millimetre of room at the wall costs two of width.
+Length width_needed(const MadeBox& box, const MetalLeft& rim) {
+  const double millimetres = in(box.across + 2.0 * (rim.prefer - rim.has), mm);
+  return std::ceil(millimetres - 1e-6) * mm;
+}
+std::string what_to_change(const Solved& solved, const LidHoles& lid, const MadeBox& box, const Least& l) {
+  std::string text;
+  if (l.web.room != Room::enough && lid.opening && l.web.room <= l.rim.room) {
+    const Length smaller = *lid.opening - 2.0 * (l.web.prefer - l.web.has);
+    if (smaller > 0.5 * *lid.opening)
+      text = fmt::format("make the cut-out {}: the fan loses next to nothing", say(solved, smaller, "fan.frame"));
+    else
+      text = "holes and cut-out of this fan run into each other: measure them once more";
+  }
+  if (l.rim.room == Room::enough) return text;
+  return text + (text.empty() ? "" : "; ") +
+         fmt::format("a box {} wide inside at least: the fan's holes then stand clear of its wall",
+                     say(solved, width_needed(box, l.rim), "adapter.box.diameter"));
 }
 std::optional<Finding> must_be_measured(const MadeFan& fan) {
   Finding f = lacking({"fan.holes.measured"});
@@ -53,9 +73,7 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
       pattern.name, lid->screws.size(), say(solved, lid->screw_hole, "fan.frame"),
       lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "",
       say(solved, l.web.has, "fan.frame"), say(solved, l.rim.has, "fan.frame"));
-  if (f.verdict != Verdict::pass)
-    f.action = l.web.room <= l.rim.room ? "make the cut-out a little smaller; the fan loses next to nothing"
-                                        : "a wider box, so that the fan's screws stand clear of its wall";
+  if (f.verdict != Verdict::pass) f.action = what_to_change(solved, *lid, box, l);
   f.source = pattern.source;
   f.standing = pattern.standing;
   f.formula = "web: distance of the holes from the middle - (cut-out + hole) / 2";

@@ -18,6 +18,7 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
     return unit.fan->mass ? std::nullopt : std::optional(lacking({"fan.mass"}));
   }
   const Stability& s = *unit.stability;
+  if (s.lean < 0.0) return std::nullopt;  // the tube does not enter: fit.cold says so
   const double reserve_asked = data::shop_number("strength reserve").value.value,
                tipping_asked = data::shop_number("tipping reserve").value.value;
   Finding f;
@@ -28,10 +29,11 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
   const bool weak = s.chimney.reserve && and_by(f, {AnyQuantity(*s.chimney.reserve), ""},
                                                 {Bound::at_least, AnyQuantity(reserve_asked), std::nullopt});
   f.why = fmt::format(
-      "{} stand on the chimney with their middle {} above its mouth; the tube can tip 1 in {}, which "
-      "takes the top {} sideways",
-      say(solved, s.mass, "fan.mass"), say(solved, s.centre, "adapter.box.height"),
-      format_number(1.0 / std::max(s.lean, 1e-6), 2), say(solved, s.top_offset, "adapter.tube.outside"));
+      "{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass, "fan.mass"),
+      say(solved, s.centre, "adapter.box.height"));
+  if (s.lean > 1e-6)
+    f.why += fmt::format("; the tube can tip 1 in {}, which takes the top {} sideways", format_number(1.0 / s.lean, 2),
+                         say(solved, s.top_offset, "adapter.tube.outside"));
   if (s.free_reserve) f.why += fmt::format("; its weight holds it up {} times over", format_number(*s.free_reserve, 2));
   f.why += chimney_words(s.chimney);
   if (f.verdict == Verdict::watch)

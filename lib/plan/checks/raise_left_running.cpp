@@ -40,7 +40,7 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
       "a fan that is left running at {} boils off {} of water: half of the {} is gone in {}, whatever the engine uses "
       "on top",
       say(solved, event->at.gauge, "engine.boiler.working"), say(solved, steam),
-      say(solved, water / (1000.0 * kg_per_m3), "engine.boiler.water"), say(solved, half, "want.steam_within"));
+      say(solved, water / (1000.0 * kg_per_m3), "engine.boiler.water"), say(solved, half, "want.steam_within", 2));
   if (f.verdict == Verdict::watch)
     f.action = "stop the fan as soon as the engine's own blower draws, and watch the water glass until then";
   return f;

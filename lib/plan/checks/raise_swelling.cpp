@@ -23,7 +23,8 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   f.why = fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
                       say(solved, r.fill.cold, "place.air"), say(solved, pressure, key), percent(r.fill.water_share, 2),
                       percent(share, 3));
-  if (f.verdict != Verdict::pass) f.action = "fill to the mark of the engine's maker; stands it there, measure what the boiler holds once more";
+  if (f.verdict != Verdict::pass)
+    f.action = "fill to the mark of the engine's maker; if it stands there, measure once more what the boiler holds";
   f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
   f.standing = "derived";
   f.formula = "x_hot = x rho(T_0) / rho(T)";

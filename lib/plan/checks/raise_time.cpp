@@ -38,6 +38,7 @@ std::vector<Term> working(const Solved& solved) {
   return terms;
 }
 std::optional<Finding> judge_raise_time(const Solved& solved) {
+  if (!solved.raise && solved.draught) return unsolved(solved.raise);
   if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
   const SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
@@ -62,11 +63,11 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
            {Bound::at_most, AnyQuantity(r.within / (1.0 + reserve)), AnyQuantity(r.within)});
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
-      say(solved, *time, "want.steam_within"),
-      say(solved, r.raise.find(RaiseEventKind::own_blower)->account.fuel, "fuel.bed_mass"),
+      say(solved, *time, "want.steam_within", 2),
+      say(solved, r.raise.find(RaiseEventKind::own_blower)->account.fuel, "fuel.bed_mass", 2),
       percent(r.raise.find(RaiseEventKind::own_blower)->account.efficiency(), 2));
   if (const auto working = r.raise.time_of(RaiseEventKind::working))
-    f.why += fmt::format("; working pressure after {}", say(solved, *working, "want.steam_within"));
+    f.why += fmt::format("; working pressure after {}", say(solved, *working, "want.steam_within", 2));
   if (f.verdict == Verdict::fail)
     f.action =
         "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "

@@ -44,7 +44,7 @@ std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms)
                    {Bound::at_least, low.input.value, least.input.value},
                    low.input.unit,
                    fmt::format("with the fan left on, this fire boils half of it away in {}",
-                               say(solved, half, "want.steam_within"))};
+                               say(solved, half, "want.steam_within", 2))};
 }
 std::optional<Finding> judge_raise_water(const Solved& solved) {
   Finding f;
@@ -55,10 +55,13 @@ std::optional<Finding> judge_raise_water(const Solved& solved) {
   }
   f.verdict = Verdict::pass;
   if (share) and_by(f, share->value, share->limits, share->unit);
+  const bool too_full =
+      share && and_by(f, share->value, {Bound::at_most, AnyQuantity(1.0), AnyQuantity(1.0)}, share->unit);
   const bool time_decides = time && and_by(f, time->value, time->limits, time->unit);
   f.why = time_decides ? time->why : share->why;
   if (share && time) f.why += "; " + (time_decides ? share->why : time->why);
-  if (f.verdict != Verdict::pass) f.action = more_water;
+  if (f.verdict != Verdict::pass)
+    f.action = too_full && !time_decides ? "no boiler holds that: measure the water and the boiler once more" : more_water;
   f.source = "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
   f.standing = "estimate";
   f.formula = "x = V / V_boiler; t = M / (2 m)";

@@ -18,6 +18,7 @@ void not_reached(const Solved& solved, Finding& f) {
   if (!taken_over) f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
 }
 std::optional<Finding> judge_raise_working(const Solved& solved) {
+  if (!solved.raise && solved.draught) return unsolved(solved.raise);
   if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
   const SolvedRaise& r = *solved.raise;
   if (!r.input.working) return lacking({"engine.boiler.working"});
@@ -35,8 +36,8 @@ std::optional<Finding> judge_raise_working(const Solved& solved) {
   f.value = measure(solved, event->at.time, "want.steam_within");
   f.why = fmt::format(
       "with the fan left on, {} is reached after {} and {} of fuel; by then the engine's own blower has taken over. {}",
-      say(solved, *r.input.working, "engine.boiler.working"), say(solved, event->at.time, "want.steam_within"),
-      say(solved, event->account.fuel, "fuel.bed_mass"), running_reserve);
+      say(solved, *r.input.working, "engine.boiler.working"), say(solved, event->at.time, "want.steam_within", 2),
+      say(solved, event->account.fuel, "fuel.bed_mass", 2), running_reserve);
   f.terms.push_back(computed(solved, "T", "water then", event->at.water, "place.air"));
   f.terms.push_back(computed(solved, "m_f", "fuel burnt", event->account.fuel));
   f.terms.push_back(computed(solved, "H_w", "taken up by water and metal", event->account.absorbed));
