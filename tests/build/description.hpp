@@ -21,7 +21,7 @@ engine:
   leakage: { past_bed: 25 %, smokebox: 5 % }
   cylinders: { count: 2, bore: 16 mm, blast_nozzle: 1.7 mm }
 fuel:
-  { kind: lump charcoal, lump: 7..9 mm, bed: 30 mm, catches_in: 150 s, lit_at_start: 10 % +- 5 %, carbon_monoxide_share: 0.12,
+  { kind: lump charcoal, started_on: soaked charcoal, lump: 7..9 mm, bed: 30 mm, catches_in: 150 s, lit_at_start: 10 % +- 5 %, carbon_monoxide_share: 0.12,
     burn_depth: 8 mm, bed_mass: 20 g, voidage: 47 %, sphericity: 0.7, heating_value: 29.5 MJ/kg, ash: 3 %, moisture: 5 % }
 adapter:
   tube: { outside: 5/8 in, wall: 0.014 in, length: 42 mm, engaged: 34 mm, material: brass, inlet: square, soot: 0.05 mm, measured_within: 0.005 mm }

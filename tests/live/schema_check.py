@@ -86,7 +86,9 @@ accepted = [
     ("supply.step_up.efficiency", [["6 V", "1 W", "88 %"], ["6 V", "2 W", 0.85]]), ("fan.speed_at", [["7 V", "3100 rpm"], ["12 V", "5200 rpm"]]),
 ]
 accepted += [("fan.holes.measured", value) for value in ["yes", "no", True, False]]
-accepted += [("fuel.kindling", "150 s"), ("fuel.catches_in", "150 s"), ("supply.control.kind", "lead pwm"), ("supply.control.kind", "chopped supply")]  # older names too
+accepted += [("fuel.catches_in", "150 s"), ("supply.control.kind", "lead pwm"), ("supply.control.kind", "chopped supply")]
+expect(True, "an older name", {"fuel": {"kindling": "150 s"}})
+expect(False, "a name of today and its older one", {"fuel": {"kindling": "150 s", "catches_in": "150 s"}})
 for path, value in accepted:
     expect(True, f"{path}: {value}", put(start, path, value))
 

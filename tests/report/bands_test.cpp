@@ -40,7 +40,7 @@ TEST_CASE("what many worlds show stands on the page and in the JSON") {
   for (const auto& check : json["checks"])
     if (check["id"] == "raise.time") CHECK(check["holds"] > 0.9);
   const std::string plain = text_report(assess(example("tarn-beck")), TextStyle{});
-  CHECK(plain.find("samples") == std::string::npos);
+  CHECK(plain.find("holds in") == std::string::npos);
 }
 TEST_CASE("shares of worlds in words") {
   const Bands bands{.worlds = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .leanings = {}};

@@ -101,14 +101,14 @@ TEST_CASE("a series that is not there: the keys that would settle it, or what ph
   Assessment a;
   a.checks = {{.id = "power.stop", .why = "the pack cannot drive this load"},
               {.id = "raise.time", .missing = {"engine.boiler.water", "fan.kind"}}};
-  const std::string lacking = "the raise cannot be worked out: the description lacks engine.boiler.water, fan.kind";
+  const std::string lacking = "steam raising cannot be worked out: the description lacks engine.boiler.water, fan.kind";
   CHECK(complaint(a, "raise", false) == lacking);
   CHECK(complaint(a, "raise", true) == lacking);
   CHECK(complaint(a, "", true) == lacking);
   const std::string weak = "the discharge of the pack cannot be worked out: the pack cannot drive this load";
   CHECK(complaint(a, "discharge", false) == weak);
   CHECK(complaint(a, "discharge", true) == weak);
-  CHECK(complaint({}, "raise", false) == "the raise cannot be worked out");
+  CHECK(complaint({}, "raise", false) == "steam raising cannot be worked out");
 }
 
 TEST_CASE("numbers that are not finite and ragged columns are our mistake and never printed") {
