@@ -63,11 +63,18 @@ const UnitRow& row_for(std::string_view symbol, Kind kind) {
   if (row == nullptr) throw std::logic_error(fmt::format("`{}` cannot express {}", symbol, kind_name(kind)));
   return *row;
 }
+/// Nobody reads "0.0123 min" or "5.58e+11 ns": such a number is told in the usual unit for its size.
+bool readable(AnyQuantity q, std::string_view symbol) {
+  constexpr double least = 0.02, most = 1e5;
+  const UnitRow& row = row_for(symbol, q.kind);
+  const double number = std::abs(q.si / row.factor);
+  return row.offset != 0.0 || q.si == 0.0 || (number >= least && number < most);
+}
 }  // namespace
 
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system) {
   if (q.kind.dimension == Dimension{}) return symbol == "%" ? "%" : "";
-  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr)
+  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr && readable(q, symbol))
     return symbol == "in" && std::abs(q.si) < 0.0025 ? "thou" : std::string(symbol);  // nobody speaks of 0.0014 in
   for (const Usual& row : usual)
     if (row.kind == q.kind && std::abs(q.si) < row.below)

@@ -1,5 +1,6 @@
 #include "report/answers.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -37,13 +38,17 @@ const std::vector<Group>& groups() {
         {"draught.fan_flow", "gas through the fan, as warm as it is there"},
         {"draught.free_air_share", "share of what the fan moves in free air"},
         {"draught.tube_leak", "air that leaks in round the tube"},
-        {"draught.bleed", "air let in through the bleed holes"}}},
+        {"draught.bleed", "air let in through the bleed holes"},
+        {"fan.shut_off_pressure", "suction of the fan with nothing flowing, cold"},
+        {"fan.free_air_flow", "what the fan moves in free air, cold"}}},
       {"Fire and steam",
        {{"heat.chimney_gas", "gas in the chimney"},
         {"fire.power", "heat of the fire"},
         {"fire.fuel_rate", "fuel burnt"},
-        {"fire.bed_lift_share", "share of the draught that lifts the fuel"},
+        {"fire.air_used", "share of the air that the fire uses"},
+        {"fire.bed_lift_share", "draught across the bed, of what would lift it"},
         {"raise.fuel_burnt", "fuel burnt until there is steam"},
+        {"raise.carbon_monoxide", "carbon monoxide given off until then"},
         {"raise.heat_absorbed", "heat taken up by water and metal"},
         {"raise.efficiency", "share of the fuel's heat taken up"}}},
       {"Supply",
@@ -55,7 +60,8 @@ const std::vector<Group>& groups() {
         {"power.pack_current_end", "pack current at the end"},
         {"power.charge_left_share", "charge left when it stops"},
         {"power.step_up_efficiency_start", "efficiency of the step-up at the start"},
-        {"power.lead_drop", "voltage lost in the leads"}}},
+        {"power.lead_drop", "voltage lost in the leads"},
+        {"power.light_up_last", "the last light-up of a charge takes"}}},
       {"Fit",
        {{"fit.clearance_both_hot", "clearance with tube and chimney hot"},
         {"fit.leak_area_share", "gap round the tube, as a share of its bore"}}},
@@ -79,21 +85,25 @@ Measure readable(Measure measure, std::string_view key) {
   if (share && measure.unit.empty() && measure.quantity.kind == kind_of<double>) measure.unit = "%";
   return measure;
 }
+/// Power of ten of the first figure.
+int exponent(double x) { return static_cast<int>(std::floor(std::log10(std::abs(x)))); }
+
 // "  (6.1 to 9.8 min)"; a pressure that is not always reached has no upper end
 std::string band_of(const Result& result, const Measure& like, const TextStyle& style) {
   if (!result.low) return "";
   if (result.high) {
-    const std::string low = show(*result.low, style), high = show(*result.high, style);
-    return low == high ? "" : "  (" + show_span(*result.low, *result.high, like, style) + ")";
+    if (result.low->quantity.si == result.high->quantity.si) return "";
+    const std::string span = show_span(*result.low, *result.high, like, style, figures_of(result, style));
+    return span.find(" to ") == std::string::npos ? "" : "  (" + span + ")";
   }
   const double never = 100.0 * (1.0 - result.share.value_or(1.0));
-  return fmt::format("  ({} to never, in {:.0f} of 100)", show(*result.low, style), never);
+  return fmt::format("  ({} to never, in {:.0f} of 100)", show(*result.low, style, 2), never);
 }
 Page::Row row(std::string_view words, const Result& result, const TextStyle& style) {
   const Measure* plain = std::get_if<Measure>(&result.value);
   if (plain == nullptr) return {{std::string(words), in_words(std::get<std::string>(result.value))}, ""};
   const Measure measure = readable(*plain, result.key);
-  return {{std::string(words), show(measure, style) + band_of(result, measure, style)}, ""};
+  return {{std::string(words), show(measure, style, figures_of(result, style)) + band_of(result, measure, style)}, ""};
 }
 std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction"
   std::string text(key);
@@ -125,6 +135,27 @@ std::string words_for(std::string_view key) {
     for (const Label& label : group.labels)
       if (label.key == key) return std::string(label.words);
   return std::string(key);
+}
+
+int figures_of(const Result& result, const TextStyle& style) {
+  constexpr int usual = 3;
+  const Measure* plain = std::get_if<Measure>(&result.value);
+  if (plain == nullptr || !result.low) return usual;
+  if (!result.high) return usual - 1;
+  const Measure like = readable(*plain, result.key);
+  const std::string unit = choose_unit(like.quantity, like.unit, style.units);
+  const double centre = number_in(like.quantity, unit),
+               half = 0.5 * (number_in(result.high->quantity, unit) - number_in(result.low->quantity, unit));
+  if (!(half > 0.0) || centre == 0.0) return usual;
+  return std::clamp(exponent(centre) - (exponent(half) - 1) + 1, 1, usual);
+}
+int figures_of(const Assessment& assessment, const Measure& measure, const TextStyle& style) {
+  for (const Result& result : assessment.results) {
+    const Measure* same = std::get_if<Measure>(&result.value);
+    if (same != nullptr && same->quantity.kind == measure.quantity.kind && same->quantity.si == measure.quantity.si)
+      return figures_of(result, style);
+  }
+  return 3;
 }
 
 std::string answer_text(const Result& result, const TextStyle& style) { return row("", result, style).cells[1]; }

@@ -11,6 +11,10 @@ void write_numbers(Page& page, const Assessment& assessment);
 std::string words_for(std::string_view key);
 /// "8.4 min  (6.1 to 9.8 min)", "the pack is at your stop voltage".
 std::string answer_text(const Result& result, const TextStyle& style);
+/// Significant figures of a result: three, and no finer than two figures of half its band.
+int figures_of(const Result& result, const TextStyle& style);
+/// Those of the result of the assessment that is this very number; three where there is none.
+int figures_of(const Assessment& assessment, const Measure& measure, const TextStyle& style);
 /// "draught.loss.tube_friction" -> "tube friction".
 std::string element_words(std::string_view key);
 

@@ -1,6 +1,7 @@
 #include "report/explain.hpp"
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
+#include "report/answers.hpp"
 #include "report/bands.hpp"
 #include "report/judged.hpp"
 #include "report/standing.hpp"
@@ -49,7 +50,8 @@ void write_lines(Page& page, std::string_view text) {  // a formula may have sev
 void write_result(Page& page, const Assessment& assessment, const Finding& f) {
   page.heading("Result");
   page.gap();
-  page.hung(verdict_word(f.verdict), f.value ? show(*f.value, page.style()) : "no value", ink_of(f.verdict),
+  const auto value = [&] { return show(*f.value, page.style(), figures_of(assessment, *f.value, page.style())); };
+  page.hung(verdict_word(f.verdict), f.value ? value() : "no value", ink_of(f.verdict),
             Ink::strong);
   if (f.limit) page.hung("limit", limit_in_words(f, page.style()));
   if (f.holds) page.hung("", holds_in(f, assessment));

@@ -1,4 +1,5 @@
 #include "report/judged.hpp"
+#include "report/answers.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -11,6 +12,10 @@ int gravity(Verdict verdict) { return verdict == Verdict::fail ? 0 : verdict == 
 
 bool open_alike(const Finding& x, const Finding& y) {
   return x.verdict == y.verdict && x.missing == y.missing && x.why == y.why && x.action == y.action;
+}
+/// The same model message stops them all: their own numbers were never worked out.
+bool one_cause(const Finding& x, const Finding& y) {
+  return x.verdict == Verdict::fail && y.verdict == Verdict::fail && !x.value && !y.value && x.why == y.why;
 }
 }  // namespace
 
@@ -49,6 +54,18 @@ std::vector<const Finding*> gravest_first(const Assessment& a) {
   return judged;
 }
 
+std::vector<std::vector<const Finding*>> told_together(const std::vector<const Finding*>& judged) {
+  std::vector<std::vector<const Finding*>> groups;
+  for (const Finding* f : judged) {
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return one_cause(*g.front(), *f); });
+    if (same == groups.end())
+      groups.push_back({f});
+    else
+      same->push_back(f);
+  }
+  return groups;
+}
+
 std::vector<std::vector<const Finding*>> open_questions(const Assessment& a) {
   std::vector<std::vector<const Finding*>> groups;
   for (const Finding& f : a.checks) {
@@ -67,8 +84,8 @@ std::string limit_in_words(const Finding& f, const TextStyle& style) {
   return fmt::format("{} {}{} {}", bound_words(f.bound), show(*f.limit, style),
                      f.limit_name == LimitName::not_to_fail ? "," : "", limit_words(f.limit_name));
 }
-std::string against_limit(const Finding& f, const TextStyle& style) {
-  std::string value = f.value ? show(*f.value, style) : "";
+std::string against_limit(const Finding& f, const Assessment& a, const TextStyle& style) {
+  std::string value = f.value ? show(*f.value, style, figures_of(a, *f.value, style)) : "";
   if (!f.limit) return value;
   return fmt::format("{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style));
 }

@@ -72,7 +72,7 @@ void Notes::checks() {
   heading(2, "Every check, the gravest first");
   const auto tell = [&](const Finding& f) {
     heading(3, fmt::format("{}: {} [{}]", verdict_word(f.verdict), f.title, f.id));
-    item("found", f.value || f.limit ? against_limit(f, style_) : "");
+    item("found", f.value || f.limit ? against_limit(f, a_, style_) : "");
     item("sure", holds_in(f, a_));
     item("why", f.why);
     item("do", f.action);

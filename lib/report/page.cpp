@@ -79,10 +79,17 @@ std::string show(const Measure& measure, const TextStyle& style, int digits) {
   return format(measure.quantity, unit, digits) + gauge_remark(measure.quantity.kind, unit);
 }
 const char* bound_words(Bound bound) { return bound == Bound::at_most ? "at most" : "at least"; }
-std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style) {
-  const std::string unit = choose_unit(like.quantity, like.unit, style.units);
-  const std::string from = unit.empty() ? format(low.quantity, unit) : format_number(number_in(low.quantity, unit));
-  return from + " to " + format(high.quantity, unit) + gauge_remark(like.quantity.kind, unit);
+std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style,
+                      int digits) {
+  constexpr int most_digits = 6;
+  const std::string unit = choose_unit(like.quantity, like.unit, style.units), remark = gauge_remark(like.quantity.kind, unit);
+  for (; digits <= most_digits; ++digits) {
+    const std::string from = format(low.quantity, unit, digits), to = format(high.quantity, unit, digits);
+    if (from == to) continue;
+    const auto bare = from.find(' ');
+    return from.substr(0, unit.empty() ? std::string::npos : bare) + " to " + to + remark;
+  }
+  return format(high.quantity, unit) + remark;
 }
 
 Page::Page(const TextStyle& style) : style_(style), width_(static_cast<std::size_t>(std::max(style.width, 0))) {

@@ -19,8 +19,10 @@ Ink ink_of(Verdict verdict);
 /// A measure in the unit of the style: "0.220 mm", "1.20 bar (gauge)".
 std::string show(const Measure& measure, const TextStyle& style, int digits = 3);
 const char* bound_words(Bound bound);  // "at most", "at least"
-/// "0.180 to 0.260 mm", both in the unit that suits `like`.
-std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style);
+/// "0.180 to 0.260 mm", both in the unit that suits `like`; ends that would read alike get more figures, and are one
+/// number where six do not part them.
+std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style,
+                      int digits = 3);
 
 class Page {
  public:

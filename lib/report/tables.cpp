@@ -16,7 +16,8 @@ std::string unit(const std::optional<Measure>& m) { return m ? si_symbol(m->quan
 
 std::string check_line(const Finding& f) {
   return csv_line({f.id, f.title, verdict_word(f.verdict), si(f.value), unit(f.value),
-                   f.limit ? bound_words(f.bound) : "", si(f.limit), unit(f.limit), f.limit ? limit_words(f.limit_name) : "", f.holds ? number(*f.holds) : "",
+                   f.limit ? bound_words(f.bound) : "", si(f.limit), unit(f.limit),
+                   f.limit ? limit_words(f.limit_name) : "", f.holds ? number(*f.holds) : "",
                    f.why, f.action, f.source, f.standing, fmt::format("{}", fmt::join(f.missing, " "))});
 }
 void add_points(std::string& out, const char* curve, const char* state, const std::vector<FlowPoint>& points) {
@@ -26,8 +27,8 @@ void add_points(std::string& out, const char* curve, const char* state, const st
 }  // namespace
 
 std::string checks_csv(const Assessment& a) {
-  std::string out = csv_line({"id", "title", "verdict", "value", "value_unit", "bound", "limit", "limit_unit", "limit_name", "holds",
-                              "why", "do", "source", "standing", "missing"});
+  std::string out = csv_line({"id", "title", "verdict", "value", "value_unit", "bound", "limit", "limit_unit",
+                              "limit_name", "holds", "why", "do", "source", "standing", "missing"});
   for (const Finding* f : gravest_first(a)) out += check_line(*f);
   for (const auto& alike : open_questions(a))
     for (const Finding* f : alike) out += check_line(*f);

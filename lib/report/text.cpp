@@ -15,10 +15,12 @@ void write_slips(Page& page, const Assessment& a) {
   page.heading("Look at these first");
   for (const Remark& remark : a.remarks) page.hung("look", remark.text);
 }
-void write_check(Page& page, const Assessment& a, const Finding& f) {
+void write_check(Page& page, const Assessment& a, const std::vector<const Finding*>& alike) {
+  const Finding& f = *alike.front();
   page.gap();
-  page.hung(verdict_word(f.verdict), title_of(f), ink_of(f.verdict), Ink::strong);
-  std::string numbers = f.value || f.limit ? against_limit(f, page.style()) : "";
+  for (const Finding* one : alike)
+    page.hung(one == &f ? verdict_word(f.verdict) : "", title_of(*one), ink_of(f.verdict), Ink::strong);
+  std::string numbers = f.value || f.limit ? against_limit(f, a, page.style()) : "";
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, a);
   if (!numbers.empty()) page.hung("", numbers);
   if (!f.why.empty()) page.hung("why", f.why);
@@ -29,7 +31,7 @@ void write_checks(Page& page, const Assessment& a) {
   const std::vector<const Finding*> judged = gravest_first(a);
   if (judged.empty()) return;
   page.heading(judged.front()->verdict == Verdict::pass ? "Checks" : "Checks, the gravest first");
-  for (const Finding* f : judged) write_check(page, a, *f);
+  for (const auto& alike : told_together(judged)) write_check(page, a, alike);
 }
 std::string listed(const std::vector<std::string>& keys) {
   std::string text;

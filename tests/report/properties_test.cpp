@@ -4,6 +4,7 @@
 #include "plan/assess.hpp"
 #include "plan/report_data.hpp"
 #include "quantity/format.hpp"
+#include "report/answers.hpp"
 #include "report/json.hpp"
 #include "report/picture/picture.hpp"
 #include "report/text.hpp"
@@ -50,13 +51,16 @@ void keeps_contract(const Json& report, const Assessment& a) {
   }
 }
 /// Under the title of the check the text has value and limit of the JSON, and the limit has the same name.
-void say_the_same(const Json& row, const Finding& finding, const std::string& text, UnitSystem units) {
-  const auto shown = [&](const char* which, const Measure& like) {
-    return show({AnyQuantity(row[which]["value"].get<double>(), like.quantity.kind), like.unit}, {.units = units});
+void say_the_same(const Json& row, const Finding& finding, const Assessment& a, const std::string& text,
+                  UnitSystem units) {
+  const TextStyle style{.units = units};
+  const auto shown = [&](const char* which, const Measure& like, int digits) {
+    return show({AnyQuantity(row[which]["value"].get<double>(), like.quantity.kind), like.unit}, style, digits);
   };
   const std::string name = row["limit_name"], bound = row["bound"];
-  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id, shown("value", *finding.value), bound,
-                                       shown("limit", *finding.limit), name == "to pass" ? "" : ",", name);
+  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id,
+                                       shown("value", *finding.value, figures_of(a, *finding.value, style)), bound,
+                                       shown("limit", *finding.limit, 3), name == "to pass" ? "" : ",", name);
   CAPTURE(said);
   CHECK(text.find(said) != std::string::npos);
 }
@@ -66,7 +70,7 @@ void agree(const Json& report, const Assessment& a, const std::string& text, Uni
     const Measure* measure = std::get_if<Measure>(&result.value);
     if (measure == nullptr) continue;
     const AnyQuantity quantity(report["results"][result.key]["value"].get<double>(), measure->quantity.kind);
-    const std::string said = show({quantity, measure->unit}, {.units = units});
+    const std::string said = show({quantity, measure->unit}, {.units = units}, figures_of(result, {.units = units}));
     CAPTURE(result.key);
     CAPTURE(said);
     CHECK(text.find(said) != std::string::npos);
@@ -79,7 +83,7 @@ void agree(const Json& report, const Assessment& a, const std::string& text, Uni
     CHECK(row["verdict"] == verdict_word(finding.verdict));
     CHECK(row["limit"].is_null() == row["limit_name"].is_null());
     CHECK(row["limit"].is_null() == row["bound"].is_null());
-    if (finding.limit) say_the_same(row, finding, text, units);
+    if (finding.limit) say_the_same(row, finding, a, text, units);
   }
 }
 /// The picture of the draught tells of a stall where the check does not pass it, and only there.

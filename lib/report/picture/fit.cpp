@@ -1,3 +1,4 @@
+#include "report/answers.hpp"
 #include "report/chart/labels.hpp"
 #include "report/picture/parts.hpp"
 #include <algorithm>
@@ -7,7 +8,7 @@
 namespace lumwright {
 namespace {
 using namespace chart;
-constexpr double fit_height = 118.0, beneath_fit = 72.0;
+constexpr double fit_height = 118.0, beneath_fit = 108.0;
 double title_room(double panel) { return panel < 150.0 ? 56.0 : 40.0; }
 
 /// Faces of one side, in millimetres from the bore of the cold chimney towards the axis.
@@ -15,20 +16,22 @@ struct Faces {
   std::string title;
   double chimney, soot, tube;  // where each begins
   Band<Length> clearance;      // on the diameter
+  std::string_view result;     // that says the same, with its band
   double gap() const { return soot - chimney; }
 };
 Faces faces(std::string title, const SolvedFit& s, double chimney_strain, double tube_strain, Length soot,
-            const Band<Length>& clearance) {
+            const Band<Length>& clearance, std::string_view result) {
   const Length bore = s.fit.effective_bore.value;
   const double tube = in(0.5 * (bore - s.input.outside.value * (1.0 + tube_strain)), mm);
-  return {std::move(title), -0.5 * in(bore, mm) * chimney_strain, tube - in(soot, mm), tube, clearance};
+  return {std::move(title), -0.5 * in(bore, mm) * chimney_strain, tube - in(soot, mm), tube, clearance, result};
 }
 std::vector<Faces> all_faces(const SolvedFit& s) {
   const HotClearance &lighting = s.fit.lighting_up, &hot = s.fit.both_hot;
-  return {faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold),
+  return {faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold, "fit.clearance_cold"),
           faces("lighting up: tube hot, chimney cold", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
-                lighting.clearance),
-          faces("both hot", s, hot.chimney_strain, hot.tube_strain, s.input.soot, hot.clearance)};
+                lighting.clearance, "fit.clearance_hot"),
+          faces("both hot", s, hot.chimney_strain, hot.tube_strain, s.input.soot, hot.clearance,
+                "fit.clearance_both_hot")};
 }
 /// How the panels are blown up, all alike: the widest gap takes a third of a panel and the deepest clash nearly so; no
 /// less than a twentieth of a millimetre is made that wide.
@@ -49,13 +52,11 @@ std::string verdict_words(const Faces& f, const AxisUnit& unit) {
   if (f.clearance.value > 0.0 * mm) return unit.text(f.clearance.value) + " free";
   return unit.text(-f.clearance.value) + " too tight";
 }
-std::string band_words(const Faces& f, const AxisUnit& unit) {
-  if (f.clearance.low == f.clearance.high) return "";
-  return format_number(unit(f.clearance.low)) + " to " + unit.text(f.clearance.high);
-}
+/// What the line with two ends spans: the gap on the radius.
+std::string half_words(const Faces& f, const AxisUnit& unit) { return unit.text(0.5 * f.clearance.value) + " a side"; }
 
 void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const AxisUnit& unit, const Pane& room,
-                        const Lens& lens) {
+                        const Lens& lens, const std::string& on_diameter) {
   const double zero = room.left + lens.wall_share * room.width();
   const auto x = [&](double millimetres) { return std::clamp(zero + lens.scale * millimetres, room.left, room.right); };
   double y = room.top - title_room(room.width()) + letter;
@@ -80,11 +81,11 @@ void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const
   figure.line({a, middle}, {b, middle}, "axis");
   for (const double end : {a, b}) figure.line({end, middle - 6.0}, {end, middle + 6.0}, "axis");
   double base = room.bottom + 1.4 * letter;
-  for (const std::string& words : lines_of(verdict_words(f, unit), room.width(), letter)) {
+  for (const std::string& words : lines_of(half_words(f, unit), room.width(), letter)) {
     figure.words({room.left, base}, words, f.gap() < 0.0 ? "label strong bad" : "label strong");
     base += 1.2 * letter;
   }
-  for (const std::string& words : lines_of(band_words(f, unit), room.width(), 0.9 * letter)) {
+  for (const std::string& words : lines_of("on the diameter: " + on_diameter, room.width(), 0.9 * letter)) {
     figure.words({room.left, base}, words, "small");
     base += 1.1 * letter;
   }
@@ -143,22 +144,29 @@ void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const 
   const Lens lens = lens_for(all, each);
   for (std::size_t i = 0; i < all.size(); ++i) {
     const double from = left + (each + apart) * static_cast<double>(i);
-    draw_section_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens);
+    draw_section_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens,
+                       told(data.assessment, all[i].result, style));
   }
   draw_scale_bar(figure, {left + 1.0, bottom + beneath_fit + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
   legend(figure, keys, 0.0, legend_top, width);
 }
+/// The number of the page, in the figures of the page.
+std::string as_on_page(const ReportData& data, std::string_view key, Length length, const TextStyle& style) {
+  const Result* result = find_result(data.assessment, key);
+  return show({AnyQuantity(length), data.units.size}, style, result != nullptr ? figures_of(*result, style) : 3);
+}
 std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const Fit& fit = data.fit->fit;
-  const AxisUnit unit(fit.cold.value, data.units.size, style);
-  std::string text = fmt::format("Cold, the tube has {} on the diameter. ", unit.text(fit.cold.value));
+  std::string text = fmt::format("Cold, the tube has {} on the diameter. ",
+                                 as_on_page(data, "fit.clearance_cold", fit.cold.value, style));
   if (fit.lighting_up.clearance.value > 0.0 * mm)
     text += fmt::format("Lighting up, with soot on it and the chimney still cold, {} are left",
-                        unit.text(fit.lighting_up.clearance.value));
+                        as_on_page(data, "fit.clearance_hot", fit.lighting_up.clearance.value, style));
   else
     text += fmt::format("Lighting up, with soot on it and the chimney still cold, it is {} too thick: it seizes",
-                        unit.text(-fit.lighting_up.clearance.value));
-  return text + fmt::format("; to keep sliding it needs {} cold.", unit.text(fit.needed + fit.uncertainty));
+                        as_on_page(data, "fit.clearance_hot", -fit.lighting_up.clearance.value, style));
+  return text + fmt::format("; to keep sliding it needs {} cold.",
+                            as_on_page(data, "fit.clearance_needed", fit.needed + fit.uncertainty, style));
 }
 std::string fit_described(const ReportData& data, const TextStyle& style) {
   const AxisUnit unit(data.fit->fit.cold.value, data.units.size, style);

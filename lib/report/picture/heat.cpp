@@ -56,8 +56,8 @@ std::string heat_in_a_sentence(const ReportData& data, const TextStyle& style) {
   for (const HeatPart& part : heat.parts)
     if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
   return fmt::format("{} of fuel burn {} {}; {} of their heat is in water, metal and steam, {} goes {}.",
-                     show(Measure{heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
-                     show(Measure{heat.until, data.units.time}, style), percent(useful_share(heat), 2),
+                     in_page_figures(data.assessment, {heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
+                     in_page_figures(data.assessment, {heat.until, data.units.time}, style), percent(useful_share(heat), 2),
                      percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
 std::string heat_described(const ReportData& data, const TextStyle& style) {

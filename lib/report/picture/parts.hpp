@@ -36,6 +36,8 @@ std::string why_missing(const Outcome<T>& part) {
 }
 /// A result with its band, as the answers have it; empty where it is not there.
 std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style);
+/// A number that is a result of the page as well, in the figures that it has there.
+std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style);
 // Pixels left of a plot for the numbers of its axis, and between plots over one another.
 constexpr double axis_margin = 46.0, plot_gap = 34.0;
 

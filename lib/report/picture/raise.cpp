@@ -25,7 +25,7 @@ std::string event_in_words(std::string_view kind) {
 
 /// Nobody says 0.16 min.
 std::string clock(Duration time, const ReportData& data, const TextStyle& style) {
-  return time < 1.0 * minute ? format(time, "s", 2) : show(Measure{time, data.units.time}, style);
+  return time < 1.0 * minute ? format(time, "s", 2) : in_page_figures(data.assessment, {time, data.units.time}, style);
 }
 
 class Way {

@@ -71,20 +71,20 @@ void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, con
 }
 std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
-  const std::string each = show(Measure{all.each, data.units.time}, style);
+  const std::string each = in_page_figures(data.assessment, {all.each, data.units.time}, style);
   const std::string why = told(data.assessment, "power.stop_reason", style);
-  const std::string last = show(Measure{all.last, data.units.time}, style);
+  const std::string last = in_page_figures(data.assessment, {all.last, data.units.time}, style);
   const std::string lengths = each == last     ? each + (all.whole == 1 ? "" : " each")
                               : all.whole == 2 ? fmt::format("{} and {}", each, last)
                                                : fmt::format("{} at first and {} at last", each, last);
   if (all.whole == 0)
     return fmt::format("One charge does not last for one light-up of {}: after {}, {}.", each,
-                       show(Measure{all.series.back().time}, style), why);
+                       in_page_figures(data.assessment, {all.series.back().time}, style), why);
   return fmt::format(
       "One charge gives {} of {}; after {} of running, {}. Grey and white stretches are the "
       "light-ups, each begun where the last one ended: rest between them is not counted in your favour.",
       all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), lengths,
-      show(Measure{all.series.back().time}, style), why);
+      in_page_figures(data.assessment, {all.series.back().time}, style), why);
 }
 std::string supply_described(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
