@@ -74,7 +74,8 @@ bool readable(AnyQuantity q, std::string_view symbol) {
 
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system) {
   if (q.kind.dimension == Dimension{}) return symbol == "%" ? "%" : "";
-  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr && readable(q, symbol))
+  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr &&
+      readable(q, symbol))
     return symbol == "in" && std::abs(q.si) < 0.0025 ? "thou" : std::string(symbol);  // nobody speaks of 0.0014 in
   for (const Usual& row : usual)
     if (row.kind == q.kind && std::abs(q.si) < row.below)
@@ -92,7 +93,11 @@ std::string format_number(double x, int digits) {
   if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the printer");
   if (x == 0.0) return "0";
   const double size = std::abs(x);
-  if (size < 1e-4 || size >= 1e7) return fmt::format("{:.{}g}", x, digits);
+  if (size < 1e-12 || size >= 1e15) return fmt::format("{:.{}g}", x, digits);  // of no use to anyone, but true
+  if (size >= 1e7) {
+    const double step = std::pow(10.0, std::floor(std::log10(size)) - digits + 1);
+    return fmt::format("{:.0f}", step > 1.0 ? std::round(x / step) * step : x);
+  }
   const std::string rounded =
       fmt::format("{:.{}e}", size, digits - 1);  // 9.996 has two digits before the point once rounded
   const int before = std::stoi(rounded.substr(rounded.find('e') + 1));

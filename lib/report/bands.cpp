@@ -91,8 +91,10 @@ std::string in_worlds(double share, const Bands& bands) {
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
   if (finding.answered == assessment.bands->worlds) return "holds in " + in_worlds(*finding.holds, *assessment.bands);
-  return fmt::format("holds in {} of the {} samples that answer it",
-                     std::lround(*finding.holds * static_cast<double>(finding.answered)), finding.answered);
+  const auto holding = std::lround(*finding.holds * static_cast<double>(finding.answered));
+  const std::string of = fmt::format("{} samples that answer it", finding.answered);
+  if (*finding.holds >= 1.0) return "holds in all " + of;
+  return holding == 0 ? "holds in none of the " + of : fmt::format("holds in {} of the {}", holding, of);
 }
 std::string without_spreads(const Assessment& assessment) {
   if (assessment.bands || assessment.checks.empty()) return "";

@@ -13,10 +13,6 @@ int gravity(Verdict verdict) { return verdict == Verdict::fail ? 0 : verdict == 
 bool open_alike(const Finding& x, const Finding& y) {
   return x.verdict == y.verdict && x.missing == y.missing && x.why == y.why && x.action == y.action;
 }
-/// The same model message stops them all: their own numbers were never worked out.
-bool one_cause(const Finding& x, const Finding& y) {
-  return x.verdict == Verdict::fail && y.verdict == Verdict::fail && !x.value && !y.value && x.why == y.why;
-}
 }  // namespace
 
 std::size_t count(const Assessment& a, Verdict verdict) {
@@ -54,18 +50,6 @@ std::vector<const Finding*> gravest_first(const Assessment& a) {
   return judged;
 }
 
-std::vector<std::vector<const Finding*>> told_together(const std::vector<const Finding*>& judged) {
-  std::vector<std::vector<const Finding*>> groups;
-  for (const Finding* f : judged) {
-    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return one_cause(*g.front(), *f); });
-    if (same == groups.end())
-      groups.push_back({f});
-    else
-      same->push_back(f);
-  }
-  return groups;
-}
-
 std::vector<std::vector<const Finding*>> open_questions(const Assessment& a) {
   std::vector<std::vector<const Finding*>> groups;
   for (const Finding& f : a.checks) {
@@ -87,6 +71,8 @@ std::string limit_in_words(const Finding& f, const TextStyle& style) {
 std::string against_limit(const Finding& f, const Assessment& a, const TextStyle& style) {
   std::string value = f.value ? show(*f.value, style, figures_of(a, *f.value, style)) : "";
   if (!f.limit) return value;
+  if (f.value && f.value->quantity.si != f.limit->quantity.si && value == show(*f.limit, style))
+    value = show(*f.value, style, 5);  // a hair beyond its limit: show the hair
   return fmt::format("{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style));
 }
 bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }

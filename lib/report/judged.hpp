@@ -13,8 +13,6 @@ std::size_t count(const Assessment& assessment, Verdict verdict);
 bool graver(const Finding& one, const Finding& other);
 /// Those that were judged.
 std::vector<const Finding*> gravest_first(const Assessment& assessment);
-/// The same, those together that one message of the model stops, at the place of their first.
-std::vector<std::vector<const Finding*>> told_together(const std::vector<const Finding*>& judged);
 /// Those that could not be, in groups that wait for the same.
 std::vector<std::vector<const Finding*>> open_questions(const Assessment& assessment);
 /// "at least 0.250 g/s to pass", "at most 15.0 %, or it fails": the limit that decided. Only where there is one.

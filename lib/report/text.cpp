@@ -15,11 +15,9 @@ void write_slips(Page& page, const Assessment& a) {
   page.heading("Look at these first");
   for (const Remark& remark : a.remarks) page.hung("look", remark.text);
 }
-void write_check(Page& page, const Assessment& a, const std::vector<const Finding*>& alike) {
-  const Finding& f = *alike.front();
+void write_check(Page& page, const Assessment& a, const Finding& f) {
   page.gap();
-  for (const Finding* one : alike)
-    page.hung(one == &f ? verdict_word(f.verdict) : "", title_of(*one), ink_of(f.verdict), Ink::strong);
+  page.hung(verdict_word(f.verdict), title_of(f), ink_of(f.verdict), Ink::strong);
   std::string numbers = f.value || f.limit ? against_limit(f, a, page.style()) : "";
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, a);
   if (!numbers.empty()) page.hung("", numbers);
@@ -31,7 +29,7 @@ void write_checks(Page& page, const Assessment& a) {
   const std::vector<const Finding*> judged = gravest_first(a);
   if (judged.empty()) return;
   page.heading(judged.front()->verdict == Verdict::pass ? "Checks" : "Checks, the gravest first");
-  for (const auto& alike : told_together(judged)) write_check(page, a, alike);
+  for (const Finding* f : judged) write_check(page, a, *f);
 }
 std::string listed(const std::vector<std::string>& keys) {
   std::string text;

@@ -90,7 +90,7 @@ TEST_CASE("flow inside a tube: long laminar tubes have 3.66, and nothing jumps o
 
 TEST_CASE("numbers outside the equations are refused") {
   CHECK_THROWS_WITH_AS(plate_nusselt({.rayleigh = -1.0, .prandtl = 0.7}),
-                       "Rayleigh number -1 is not between 0 and 1e+12", ModelError);
+                       "Rayleigh number -1 is not between 0 and 1000000000000", ModelError);
   CHECK_THROWS_AS(cylinder_nusselt({.rayleigh = 1e13, .prandtl = 0.7}), ModelError);
   CHECK_THROWS_AS(plate_nusselt_laminar({.rayleigh = 1e6, .prandtl = 0.0}), ModelError);
   CHECK_THROWS_AS(radiation_coefficient(1.1, degC(100), degC(20)), ModelError);

@@ -58,9 +58,11 @@ void say_the_same(const Json& row, const Finding& finding, const Assessment& a, 
     return show({AnyQuantity(row[which]["value"].get<double>(), like.quantity.kind), like.unit}, style, digits);
   };
   const std::string name = row["limit_name"], bound = row["bound"];
-  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id,
-                                       shown("value", *finding.value, figures_of(a, *finding.value, style)), bound,
-                                       shown("limit", *finding.limit, 3), name == "to pass" ? "" : ",", name);
+  const std::string limit = shown("limit", *finding.limit, 3);
+  std::string value = shown("value", *finding.value, figures_of(a, *finding.value, style));
+  if (value == limit && row["value"]["value"] != row["limit"]["value"])  // a hair apart
+    value = shown("value", *finding.value, 5);
+  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id, value, bound, limit, name == "to pass" ? "" : ",", name);
   CAPTURE(said);
   CHECK(text.find(said) != std::string::npos);
 }

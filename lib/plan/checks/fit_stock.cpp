@@ -1,11 +1,13 @@
 #include "plan/check.hpp"
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
 std::string offer(const Solved& solved, const StockTube& stock) {
-  std::string text =
-      fmt::format("{} (gap {}", stock.tube.name, say(solved, stock.fit.cold.value, "engine.chimney.bore", 2));
+  const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
+  std::string text = fmt::format("{} (gap {}", stock.tube.name,
+                                 say(solved, none ? 0.0 * mm : stock.fit.cold.value, "engine.chimney.bore", 2));
   if (stock.fit.skim.on_diameter > 0.0 * mm)
     text += fmt::format(", skim the bore by {}", say(solved, stock.fit.skim.on_diameter, "engine.chimney.bore", 2));
   if (!stock.tube.documented) text += ", ask the stockist";

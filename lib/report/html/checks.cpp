@@ -13,15 +13,12 @@ void add_line(Tag list, std::string_view name, std::string_view text, const char
   const Tag value = list.add("dd", tied(text));
   if (*look != '\0') value.set("class", look);
 }
-void write_check(Tag parent, const Writing& w, const std::vector<const Finding*>& alike, const char* heading) {
-  const Finding& f = *alike.front();
-  const Tag item = parent.add("article").set("class", "check");
-  for (const Finding* one : alike) {
-    const Tag head = item.add("div").set("class", "head").set("id", "check-" + one->id);
-    badge(head, one->verdict);
-    head.add(heading, one->title.empty() ? one->id : one->title);
-    head.add("code", one->id).set("class", "faint");
-  }
+void write_check(Tag parent, const Writing& w, const Finding& f, const char* heading) {
+  const Tag item = parent.add("article").set("class", "check").set("id", "check-" + f.id);
+  const Tag head = item.add("div").set("class", "head");
+  badge(head, f.verdict);
+  head.add(heading, f.title.empty() ? f.id : f.title);
+  head.add("code", f.id).set("class", "faint");
   std::string numbers = f.value || f.limit ? against_limit(f, w.assessment(), w.style) : "";
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, w.assessment());
   const Tag facts = item.add("dl");
@@ -56,14 +53,14 @@ void write_checks(Tag main, const Writing& w) {
   const std::vector<const Finding*> judged = gravest_first(a);
   const auto passes =
       std::find_if(judged.begin(), judged.end(), [](const Finding* f) { return f->verdict == Verdict::pass; });
-  for (const auto& alike : told_together({judged.begin(), passes})) write_check(part, w, alike, "h3");
+  for (auto f = judged.begin(); f != passes; ++f) write_check(part, w, **f, "h3");
   write_open(part, a);
   if (passes != judged.end()) {
     const Tag folded = part.add("details");
     const auto count = judged.end() - passes;
     folded.add("summary", count == 1 ? "1 check passes" : fmt::format("{} checks pass", count));
     const Tag all = folded.add("div").set("class", "folded");
-    for (auto f = passes; f != judged.end(); ++f) write_check(all, w, {*f}, "h3");
+    for (auto f = passes; f != judged.end(); ++f) write_check(all, w, **f, "h3");
   }
   if (judged.empty() && a.checks.empty()) part.add("p", "No check applies to this description.");
   part.add("p", "How a check came about, number by number: lumwright explain CHECK FILE").set("class", "small-print");
