@@ -154,8 +154,8 @@ constexpr std::string_view tune_page = R"(lumwright tune FILE LOG: learn from a 
   on check, explain and trace use it and say so; --untuned leaves it out.
   It moves only what the readings determine: the heat that reaches the water,
   the time until the whole fire burns, the gaps in the fire, the pressure and
-  the current of the fan. Each comes with what is left of its uncertainty; the spreads together
-  hold all of them with 95 %.
+  the current of the fan. Each comes with what is left of its uncertainty; the
+  spreads together hold all of them with 95 %.
   Readings that determine nothing, or cannot tell two of these apart, change
   no file; the complaint says what else to read.
 
@@ -185,9 +185,9 @@ Example of a log
   water: 428 ml
   started_at: 14 degC
   readings:
-    - { time: 2 min, water: 21 degC, smokebox: 1.1 mmH2O }
-    - { time: 4 min, water: 49 degC }
-    - { time: 6 min, water: 83 degC, fuel: 9 g }
+    - { time: 2 min, water: 29 degC, smokebox: 1.2 mmH2O }
+    - { time: 4 min, water: 63 degC }
+    - { time: 6 min, water: 94 degC, fuel: 11 g }
 
 Exit status: 0, 1 when nothing can be tuned, and says why, 2 when FILE
 or LOG cannot be used.
