@@ -52,7 +52,7 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   std::string name = part.module ? *part.module : std::string();
   if (name.empty() && !part.efficiency) {
     name = "small 1.2 MHz";
-    inputs.note({"supply.step_up.module", name, "", "the usual small board", "common practice, no source", "practice"});
+    inputs.note({"supply.step_up.module", name, "", "the usual small one", "common practice, no source", "practice"});
   }
   if (!name.empty()) module = data::step_up(name);
   const Voltage output =
@@ -65,7 +65,7 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
                              because("below this, step-ups of this kind misbehave", module->source, module->standing));
   } else if (!measured_min) {
     least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
-                             because("least input of small step-ups", "tests of hobby boards", "secondary"));
+                             because("least input of small step-ups", "tests of hobby step-ups", "secondary"));
   }
   StepUp made = module ? step_up_of(*module, output, least)
                        : StepUp{.output = output,

@@ -24,7 +24,7 @@ std::optional<Finding> judge_power_pass_through(const Solved& solved) {
   if (f.verdict == Verdict::fail)
     f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
   f.action = "drive the fan from the pack directly, or use fewer cells";
-  f.source = "a step-up passes its input through its coil and diode when idle (circuit theory)";
+  f.source = "idle, a step-up lets its input through coil and diode to the fan (circuit theory)";
   f.standing = "derived";
   f.formula = "V_out >= V_in - diode drop";
   f.terms = {computed(solved, "V_in", "pack, fresh and at rest", rest),
