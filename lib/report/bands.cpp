@@ -84,9 +84,10 @@ std::string sureness(const Bands& bands) {
 std::string in_worlds(double share, const Bands& bands) {
   if (share >= 1.0) return fmt::format("all {} samples", bands.worlds);
   if (share <= 0.0) return fmt::format("none of {} samples", bands.worlds);
-  if (share < 0.005) return "fewer than 1 of 100 samples";
-  if (share > 0.995) return "more than 99 of 100 samples";
-  return fmt::format("{} of 100 samples", std::lround(100.0 * share));
+  const auto of_hundred = std::lround(100.0 * share);
+  if (of_hundred == 0) return "fewer than 1 of 100 samples";
+  if (of_hundred == 100) return "more than 99 of 100 samples";
+  return fmt::format("{} of 100 samples", of_hundred);
 }
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";

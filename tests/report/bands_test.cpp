@@ -46,6 +46,7 @@ TEST_CASE("shares of worlds in words") {
   const Bands bands{.worlds = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .leanings = {}};
   CHECK(in_worlds(1.0, bands) == "all 1000 samples");
   CHECK(in_worlds(0.999, bands) == "more than 99 of 100 samples");
+  CHECK(in_worlds(0.995, bands) == "more than 99 of 100 samples");  // seen: "100 of 100", with one that fails
   CHECK(in_worlds(0.934, bands) == "93 of 100 samples");
   CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 samples");
   CHECK(in_worlds(0.0, bands) == "none of 1000 samples");

@@ -81,7 +81,7 @@ void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const
   figure.line({a, middle}, {b, middle}, "axis");
   for (const double end : {a, b}) figure.line({end, middle - 6.0}, {end, middle + 6.0}, "axis");
   double base = room.bottom + 1.4 * letter;
-  for (const std::string& words : lines_of(half_words(f, unit), room.width(), letter)) {
+  for (const std::string& words : lines_of(half_words(f, unit), 0.75 * room.width(), letter)) {
     figure.words({room.left, base}, words, f.gap() < 0.0 ? "label strong bad" : "label strong");
     base += 1.2 * letter;
   }
