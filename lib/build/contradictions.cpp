@@ -57,9 +57,9 @@ void fan(const part::FanPart& fan, Finder& finder) {
   finder.keep_below("fan.rated.voltage", fan.rated.voltage, {"the most that the fan stands", fan.voltage_most},
                     Finder::Equal::allowed);
   if (!fan.curve) {
-    for (const auto& [key, at] : {std::pair{"fan.curve_from", fan.curve_from ? fan.curve_from.at : Position{}},
-                                  std::pair{"fan.curve_within", fan.curve_within ? fan.curve_within.at : Position{}}})
-      if (at.column > 1) finder.say(key, at, "this needs `fan.curve`, which it speaks of");
+    constexpr const char* needs = "this needs `fan.curve`, which it speaks of";
+    if (fan.curve_from) finder.say("fan.curve_from", fan.curve_from.at, needs);
+    if (fan.curve_within) finder.say("fan.curve_within", fan.curve_within.at, needs);
     return;
   }
   const Pressure first = fan.curve.points.front().y, last = fan.curve.points.back().y;

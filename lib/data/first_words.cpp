@@ -8,10 +8,7 @@ const std::vector<std::string>& first_words() {
     std::vector<std::string> found;
     for (const EmbeddedFile& file : embedded_files()) {
       if (!file.name.starts_with("cautions/")) continue;
-      const Source source{file.name + ".yaml", file.text};
-      std::vector<Fault> faults;
-      const Node root = read_yaml(source, faults);
-      const Row row(source.name, root);
+      const Row row = document(file.name);
       if (row.has("head")) found.push_back(row.text("head"));
     }
     return found;

@@ -17,17 +17,14 @@ const KindlingSize& kindling_size() {
 }
 
 const std::vector<KindlingRow>& kindlings() {
-  static const std::vector<KindlingRow> table = [] {
-    std::vector<KindlingRow> out;
-    for (const Row& row : rows("kindling", "starts"))
-      out.push_back({.fuel = row.text("fuel"),
-                     .on = row.text("on"),
-                     .time = row.quantity<Duration>("time"),
-                     .factor = row.number("factor"),
-                     .source = row.source(),
-                     .standing = row.standing()});
-    return out;
-  }();
+  static const std::vector<KindlingRow> table = read_all("kindling", "starts", [](const Row& row) {
+    return KindlingRow{.fuel = row.text("fuel"),
+                       .on = row.text("on"),
+                       .time = row.quantity<Duration>("time"),
+                       .factor = row.number("factor"),
+                       .source = row.source(),
+                       .standing = row.standing()};
+  });
   return table;
 }
 

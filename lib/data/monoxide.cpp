@@ -3,15 +3,12 @@
 
 namespace lumwright::data {
 const std::vector<MonoxideRow>& monoxide_shares() {
-  static const std::vector<MonoxideRow> table = [] {
-    std::vector<MonoxideRow> out;
-    for (const Row& row : rows("monoxide", "shares"))
-      out.push_back({.lumps = row.number("lumps"),
-                     .loss = row.triple<double>("loss"),
-                     .source = row.source(),
-                     .standing = row.standing()});
-    return out;
-  }();
+  static const std::vector<MonoxideRow> table = read_all("monoxide", "shares", [](const Row& row) {
+    return MonoxideRow{.lumps = row.number("lumps"),
+                       .loss = row.triple<double>("loss"),
+                       .source = row.source(),
+                       .standing = row.standing()};
+  });
   return table;
 }
 

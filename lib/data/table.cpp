@@ -11,18 +11,19 @@ struct Parsed {
   std::string file;
   Node root;
 };
-const Parsed& parsed(std::string_view table) {
+const Parsed& parsed(std::string_view name) {
   static std::mutex guard;
-  static std::map<std::string, std::unique_ptr<Parsed>, std::less<>> tables;
+  static std::map<std::string, std::unique_ptr<Parsed>, std::less<>> files;
   const std::lock_guard lock(guard);
-  if (const auto found = tables.find(table); found != tables.end()) return *found->second;
-  const EmbeddedFile& file = embedded(fmt::format("data/{}", table));
+  if (const auto found = files.find(name); found != files.end()) return *found->second;
+  const EmbeddedFile& file = embedded(name);
   std::vector<Fault> faults;
   Source source{file.name + ".yaml", file.text};
   Node root = read_yaml(source, faults, 1024 * 1024);
   if (!faults.empty()) throw std::logic_error(InputError(source, faults).what());
-  return *tables.emplace(table, std::make_unique<Parsed>(Parsed{source.name, std::move(root)})).first->second;
+  return *files.emplace(name, std::make_unique<Parsed>(Parsed{source.name, std::move(root)})).first->second;
 }
+const Parsed& parsed_table(std::string_view table) { return parsed(fmt::format("data/{}", table)); }
 }  // namespace
 
 bool Row::has(std::string_view key) const { return child(*node_, key) != nullptr; }
@@ -74,11 +75,15 @@ std::vector<Row> rows(const std::string& file, const Node& root, std::string_vie
   return Row(file, root).rows(list);
 }
 std::vector<Row> rows(std::string_view table, std::string_view list) {
-  const Parsed& p = parsed(table);
+  const Parsed& p = parsed_table(table);
   return rows(p.file, p.root, list);
 }
 Row section(std::string_view table, std::string_view key) {
-  const Parsed& p = parsed(table);
+  const Parsed& p = parsed_table(table);
   return Row(p.file, p.root).section(key);
+}
+Row document(std::string_view name) {
+  const Parsed& p = parsed(name);
+  return {p.file, p.root};
 }
 }  // namespace lumwright::data

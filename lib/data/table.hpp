@@ -71,6 +71,8 @@ class Row {
 std::vector<Row> rows(std::string_view table, std::string_view list);
 /// A map in a table that is not a list.
 Row section(std::string_view table, std::string_view key);
+/// A whole embedded file as one row: document("cautions/zinc"). Parsed once a program run.
+Row document(std::string_view name);
 /// The same for any text and for tests; `file` and `root` must outlive the rows.
 std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list);
 

@@ -63,10 +63,9 @@ struct Counts {
   std::size_t operator()(Sampled s) const { return of[static_cast<std::size_t>(s)]; }
   double share(std::size_t count) const { return static_cast<double>(count) / static_cast<double>(answered); }
   std::string all() const {
-    return answered == column_size() ? fmt::format("{} samples", answered)
-                                     : fmt::format("the {} samples that answer it", answered);
+    return (*this)(Sampled::no_answer) == 0 ? fmt::format("{} samples", answered)
+                                            : fmt::format("the {} samples that answer it", answered);
   }
-  std::size_t column_size() const { return answered + (*this)(Sampled::no_answer); }
   std::array<std::size_t, 5> of{};
   std::size_t answered = 0;
 };

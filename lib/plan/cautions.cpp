@@ -25,14 +25,10 @@ const CautionCondition& condition_called(const std::string& file, const std::str
   return *found;
 }
 Entry read_entry(const data::EmbeddedFile& file) {
-  const Source source{file.name + ".yaml", file.text};
-  std::vector<Fault> faults;
-  const Node root = read_yaml(source, faults);
-  if (!faults.empty()) throw std::logic_error(InputError(source, faults).what());
-  const data::Row row(source.name, root);
+  const data::Row row = data::document(file.name);
   Entry entry{{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near"),
                row.texts("steps")},
-              &condition_called(source.name, row.text("when")),
+              &condition_called(file.name, row.text("when")),
               0,
               row.text("adds", "")};
   const auto at = std::find(parts.begin(), parts.end(), entry.caution.near);

@@ -1,10 +1,10 @@
-#include "plan/slips.hpp"
 #include "plan/choose.hpp"
 #include "data/choosing.hpp"
 #include "data/fans.hpp"
 #include "plan/cautions.hpp"
 #include "plan/choose_work.hpp"
 #include "plan/crew.hpp"
+#include "plan/slips.hpp"
 #include <fmt/format.h>
 #include <map>
 #include <stdexcept>

@@ -55,10 +55,9 @@ class Trial {
       : build_(with_measuring_spread(build)),
         tuning_(tuning),
         asked_(asked),
-        draws_(inputs_of_worlds(), asked.count, asked.seed) {
+        out_{.count = asked.count, .drawn_from = solve(build_, {}, tuning).inputs},
+        draws_(out_.drawn_from, asked.count, asked.seed) {
     const std::size_t n = asked.count;
-    out_.count = n;
-    out_.drawn_from = inputs_of_worlds();
     for (const auto& [key, dimension] : draws_.keys()) {
       out_.inputs.push_back({key, std::vector<double>(n, nothing)});
       out_.chances.push_back({key, std::vector<double>(n, nothing)});
@@ -87,7 +86,6 @@ class Trial {
   }
 
  private:
-  Inputs inputs_of_worlds() const { return solve(build_, {}, tuning_).inputs; }
   void report(std::size_t more) {
     const std::lock_guard lock(guard_);
     done_ += more;
@@ -113,35 +111,38 @@ class Trial {
   Build build_;
   const Tuning* tuning_;
   const WorldsAsked& asked_;
+  Worlds out_;
   Draws draws_;
-  Worlds out_{};
   std::vector<const Check*> checks_;
   std::mutex guard_;
   std::size_t done_ = 0;
 };
+
+/// Shares and depths that are good to so much of their value, each with its key.
+template <class B, class F>
+void for_each_share(B& build, F&& visit) {
+  visit(build.engine.leakage.past_bed, "engine.leakage.past_bed");
+  visit(build.engine.leakage.smokebox, "engine.leakage.smokebox");
+  visit(build.fuel.bed, "fuel.bed");
+}
 }  // namespace
 
 Build with_measuring_spread(const Build& build) {
   Build wider = build;
   widen(wider.engine.chimney.bore, wider.engine.chimney.measured_within, "caliper_inside");
-  blur(wider.engine.leakage.past_bed, "engine.leakage.past_bed");
-  blur(wider.engine.leakage.smokebox, "engine.leakage.smokebox");
-  blur(wider.fuel.bed, "fuel.bed");
+  for_each_share(wider, [](auto& given, const char* key) { blur(given, key); });
   widen(wider.adapter.tube.outside, wider.adapter.tube.measured_within, "micrometer");
   return wider;
 }
 
 std::vector<Assumed> measuring_spreads(const Build& build) {
   std::vector<Assumed> all;
-  const auto taken = [&](const auto& given, const char* key) {
+  for_each_share(build, [&](const auto& given, const char* key) {
     if (!given || given.has_spread) return;
     const data::MeasuringShare& row = data::measuring_share(key);
     all.push_back({fmt::format("{} (its spread)", key), fmt::format("+- {} %", format_number(100.0 * row.value, 2)), "",
                    "written without a spread: as good as workshop means measure it", row.source, row.standing});
-  };
-  taken(build.engine.leakage.past_bed, "engine.leakage.past_bed");
-  taken(build.engine.leakage.smokebox, "engine.leakage.smokebox");
-  taken(build.fuel.bed, "fuel.bed");
+  });
   return all;
 }
 

@@ -37,12 +37,12 @@ struct WorldCheck {
 };
 struct Worlds {
   std::size_t count;
-  std::vector<WorldColumn> inputs;   // with a spread, by key
-  std::vector<WorldColumn> chances;  // what each of them drew by itself, 0 to 1, before others pulled it along
-  std::vector<WorldColumn> results;  // as the build itself has them
-  std::vector<WorldWords> words;     // results that are text
-  std::vector<WorldCheck> checks;    // those that are asked in worlds
-  Inputs drawn_from{};               // the spreads that were drawn from
+  std::vector<WorldColumn> inputs{};   // with a spread, by key
+  std::vector<WorldColumn> chances{};  // what each of them drew by itself, 0 to 1, before others pulled it along
+  std::vector<WorldColumn> results{};  // as the build itself has them
+  std::vector<WorldWords> words{};     // results that are text
+  std::vector<WorldCheck> checks{};    // those that are asked in worlds
+  Inputs drawn_from{};                 // the spreads that were drawn from
 };
 /// The column of a key, or null where the worlds do not follow it.
 template <class Columns>

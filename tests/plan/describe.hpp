@@ -28,6 +28,19 @@ inline Build example(const std::string& name, const std::vector<std::pair<std::s
   }
   return described(std::move(text));
 }
+/// 300 ml, with the air given: the small engine of the worked example, any fire on its grate, anything behind it.
+inline std::string small_engine(const std::string& fuel, const std::string& air_flow, const std::string& more = "") {
+  return R"(
+place: { air: 15 degC, barometer: 101325 Pa }
+engine:
+  boiler: { water: 300 ml, metal: { copper: 1.10 kg, brass: 0.25 kg, steel: 0.30 kg }, own_blower_from: 1 bar, working: 3 bar, heat_loss: 0.35 W/K }
+  firebox: { heating_surface: 65 cm2, emissivity: 0.7, convection: 20 W/m2/K }
+  grate: { length: 55 mm, width: 40 mm }
+  tubes: { count: 7, bore: 8 mm, length: 150 mm }
+  leakage: { past_bed: 25 %, smokebox: 0 % }
+fuel: { )" +
+         fuel + " }\ndraught: { air_flow: " + air_flow + " }\n" + more;
+}
 inline const std::vector<std::string>& example_names() {
   static const std::vector<std::string> names = {"tarn-beck", "high-tarn-32mm", "great-fell-5in"};
   return names;

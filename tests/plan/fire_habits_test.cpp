@@ -10,16 +10,7 @@ using namespace lumwright;
 namespace {
 /// 300 ml, one air flow; 15 degC.
 std::string fired(const std::string& fuel, const std::string& air = "0.4 g/s") {
-  return R"(
-place: { air: 15 degC, barometer: 101325 Pa }
-engine:
-  boiler: { water: 300 ml, metal: { copper: 1.10 kg, brass: 0.25 kg, steel: 0.30 kg }, own_blower_from: 1 bar, working: 3 bar, heat_loss: 0.35 W/K }
-  firebox: { heating_surface: 65 cm2, emissivity: 0.7, convection: 20 W/m2/K }
-  grate: { length: 55 mm, width: 40 mm }
-  tubes: { count: 7, bore: 8 mm, length: 150 mm }
-  leakage: { past_bed: 25 %, smokebox: 0 % }
-fuel: { )" +
-         fuel + " }\ndraught: { air_flow: " + air + " }\n";
+  return small_engine(fuel, air);
 }
 double read_si(const Solved& solved, const std::string& key) { return solved.inputs.find(key)->value.si; }
 RaiseAccount to_own_blower(const std::string& fuel) {

@@ -13,16 +13,10 @@ using namespace lumwright;
 namespace {
 std::string example_a(const std::string& air_flow, const std::string& more_fuel = "lump: 6 mm, bed_mass: 16 g",
                       const std::string& more = "") {
-  return R"(
-place: { air: 15 degC, barometer: 101325 Pa }
-engine:
-  boiler: { water: 300 ml, metal: { copper: 1.10 kg, brass: 0.25 kg, steel: 0.30 kg }, own_blower_from: 1 bar, working: 3 bar, heat_loss: 0.35 W/K }
-  firebox: { heating_surface: 65 cm2, emissivity: 0.7, convection: 20 W/m2/K }
-  grate: { length: 55 mm, width: 40 mm }
-  tubes: { count: 7, bore: 8 mm, length: 150 mm }
-  leakage: { past_bed: 25 %, smokebox: 0 % }
-fuel: { kind: lump charcoal, bed: 34 mm, burn_depth: 6 mm, catches_in: 150 s, lit_at_start: 10 %, carbon_monoxide_share: 12 %, )" +
-         more_fuel + " }\ndraught: { air_flow: " + air_flow + " }\n" + more;
+  return small_engine("kind: lump charcoal, bed: 34 mm, burn_depth: 6 mm, catches_in: 150 s, lit_at_start: 10 %, "
+                      "carbon_monoxide_share: 12 %, " +
+                          more_fuel,
+                      air_flow, more);
 }
 Tuning filled_to(double share) {
   Tuning tuning{.file = "test.tuned.yaml", .values = {}};

@@ -102,12 +102,16 @@ TEST_CASE("all temperatures of a page are in one unit, that of the air as writte
     CHECK(f.action.find("degC") == std::string::npos);
     for (const Term& term : f.terms)
       if (term.value.quantity.kind == kind_of<Temperature>) {
+        CHECK(term.value.unit == "degF");
         CHECK(show(term.value, {}).find("degF") != std::string::npos);
         ++seen;
       }
   }
   CHECK(seen > 10);
-  for (const Assumed& one : a.assumed) CHECK((one.value + one.band).find("degC") == std::string::npos);
+  for (const Assumed& one : a.assumed) {
+    CAPTURE(one.key);
+    CHECK((one.value + one.band).find("degC") == std::string::npos);
+  }
 }
 
 TEST_CASE("a unit that makes a number nobody reads gives way to the usual one") {
