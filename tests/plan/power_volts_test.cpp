@@ -5,7 +5,8 @@
 
 using namespace lumwright;
 
-TEST_CASE("a power bank: asleep, or asked for too much") {
+namespace {
+const LimitTests power_bank_at_limits("a power bank: asleep, or asked for too much", [] {
   // ports 0.5 to 3 A (USB 2.0, Type-C), off below 50 to 100 mA (from memory)
   const std::string text = "load: { power: 1.8 W, voltage: 12 V }\nsupply:\n  pack: { cell: power bank }\n" + board;
   at_limits({"power.bank", text,
@@ -20,15 +21,14 @@ TEST_CASE("a power bank: asleep, or asked for too much") {
     most_current(bench) = x * A;
     return bench.judge("power.bank").value();
   };
-  CHECK(asked(0.5).verdict == Verdict::pass);
-  CHECK(asked(0.5 + 1e-9).verdict == Verdict::watch);
-  CHECK(asked(3.0).verdict == Verdict::watch);
+  const auto most = [&](double x) { return std::optional(asked(x)); };
+  either_side({.id = "power.bank", .judge = most, .limit = 0.5, .below = 'p', .above = 'w', .on = 'p'});
+  either_side({.id = "power.bank", .judge = most, .limit = 3.0, .below = 'w', .above = 'f', .on = 'w'});
   CHECK(limit(asked(3.0)) == doctest::Approx(0.5));
-  CHECK(asked(3.0 + 1e-9).verdict == Verdict::fail);
   CHECK(limit(asked(3.1)) == doctest::Approx(3.0));
-}
+});
 
-TEST_CASE("volts at the fan: what it stands, what it starts on") {
+const LimitTests volts_at_fan("volts at the fan: what it stands, what it starts on", [] {
   const std::string text = fan + lead_acid;
   const auto gets = [](Bench& b, double x) {
     b.supply().start.fan_voltage = x * V;
@@ -41,19 +41,22 @@ TEST_CASE("volts at the fan: what it stands, what it starts on") {
     gets(bench, x);
     return bench.judge(id).value();
   };
-  CHECK(judged(text, "fan.voltage", 13.8 * (1 - 1e-9)).verdict == Verdict::pass);
-  CHECK(judged(text, "fan.voltage", 13.8 * (1 + 1e-9)).verdict == Verdict::fail);
+  const auto side = [&](const std::string& changed, const char* id, double at, char below, char above) {
+    either_side({.id = id,
+                 .judge = [&](double x) { return std::optional(judged(changed, id, x)); },
+                 .limit = at,
+                 .below = below,
+                 .above = above});
+  };
+  side(text, "fan.voltage", 13.8, 'p', 'f');
   CHECK(limit(judged(text, "fan.voltage", 14.0)) == doctest::Approx(13.8));
   for (const char* id : {"fan.voltage", "power.start"}) {
-    CHECK(judged(text, id, 7.2).verdict == Verdict::pass);
-    CHECK(judged(text, id, 7.2 * (1 - 1e-9)).verdict == Verdict::watch);
-    CHECK(judged(text, id, 3.6 * (1 - 1e-9)).verdict == Verdict::fail);
+    side(text, id, 7.2, 'w', 'p');
+    side(text, id, 3.6, 'f', 'w');
     std::string stated = text;  // a fan that was tried starts where it was seen to start
     stated.insert(stated.find(" }\nsupply"), ", starts_at: 5 V, voltage_most: 15 V");
-    CHECK(judged(stated, id, 5.0).verdict == Verdict::pass);
-    CHECK(judged(stated, id, 5.0 * (1 - 1e-9)).verdict == Verdict::fail);
-    CHECK(judged(stated, "fan.voltage", 15.0).verdict == Verdict::pass);
-    CHECK(judged(stated, "fan.voltage", 15.0 * (1 + 1e-9)).verdict == Verdict::fail);
+    side(stated, id, 5.0, 'f', 'p');
+    side(stated, "fan.voltage", 15.0, 'p', 'f');
   }
   Bench tiring(text);
   tiring.supply().end->fan_voltage = 7.2 * (1 - 1e-9) * V;
@@ -64,4 +67,5 @@ TEST_CASE("volts at the fan: what it stands, what it starts on") {
   std::string blocks = text;
   blocks.replace(blocks.find("7 Ah }"), 6, "7 Ah, series: 6 }");
   CHECK(verdict(assess(described(blocks)), "fan.voltage") == Verdict::fail);
-}
+});
+}  // namespace
