@@ -157,6 +157,11 @@ const LimitTests bleed_at_limits("bleed holes: by the gas at the fan, at the lim
   const auto holed = [&](double x) { return with_gas(beck(), x); };
   either_side({.id = "heat.bleed", .judge = holed, .limit = 333.15, .below = 'p', .above = 'w'});
   either_side({.id = "heat.bleed", .judge = holed, .limit = 343.15, .below = 'w', .above = 'f'});
+  for (const double x : {330.0, 340.0, 343.0, 343.2, 350.0}) {  // in one sample of many, without the words
+    Bench b(beck());
+    b.draught().hot_flow.fan_gas = kelvin(x);
+    CHECK(fails(named("heat.bleed"), b.all()) == (letter(b.judge("heat.bleed")) == 'f'));
+  }
   const auto shut = [&](double x) { return with_gas(beck_with(no_bleed.first, ""), x); };
   either_side({.id = "heat.bleed", .judge = shut, .limit = 333.15, .below = '-', .above = 'w'});
   // a fan that stands no more than ten kelvin over the room: no air cools to that

@@ -51,6 +51,11 @@ TEST_CASE("shares of worlds in words") {
   CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 samples");
   CHECK(in_worlds(0.0, bands) == "none of 1000 samples");
 }
+TEST_CASE("how sure the samples are, in words") {  // hand
+  CHECK(sureness({.worlds = 1000, .seed = 7, .drawn = 3, .edge_error = 0.031, .share_error = 0.0158, .leanings = {}})
+            .starts_with("1000 samples, seed 7, 3 inputs drawn; a share is good to 1.6 in 100, the ends of the first "
+                         "band to 3.1 % of its width"));
+}
 TEST_CASE("without samples the page says that spreads are left out, with samples it does not") {
   const Build build = example("tarn-beck");
   const std::string words = "Spreads are left out";

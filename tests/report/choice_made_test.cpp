@@ -8,6 +8,7 @@
 #include <doctest/doctest.h>
 #include <fstream>
 #include <iterator>
+#include <tuple>
 using namespace lumwright;
 
 namespace {
@@ -48,6 +49,36 @@ std::size_t judge_again(const Choice& choice) {
   }
   return made;
 }
+/// The order of what is shown, on its own: grade, then fewest points to watch, then the fastest of each group; in a group
+/// the most light-ups first.
+void check_order(const Choice& choice) {
+  for (const EngineChoice& e : choice.engines) {
+    std::tuple<int, std::size_t, double> before{-1, 0, 0.0};
+    for (const Place& p : e.places) {
+      const Candidate& head = p.candidate;
+      double fastest = in(head.to_steam, unit::s), slowest = fastest;
+      for (const Candidate& c : p.equals) {
+        if (c.at.lowered) continue;
+        fastest = std::min(fastest, in(c.to_steam, unit::s));
+        slowest = std::max(slowest, in(c.to_steam, unit::s));
+        CHECK(c.light_ups <= head.light_ups);
+      }
+      CHECK(slowest <= (1.0 + choice.told_apart) * fastest * (1.0 + 1e-12));
+      const int wishes = head.in_time ? (head.enough ? 0 : 1) : head.enough ? 2 : 3;
+      const std::tuple now{wishes, p.watches.size(), fastest};
+      CHECK(before <= now);
+      if (std::get<0>(before) == wishes && std::get<1>(before) == p.watches.size())
+        CHECK(fastest > (1.0 + choice.told_apart) * std::get<2>(before));  // else it would stand in that group
+      before = now;
+    }
+  }
+  for (std::size_t i = 1; i < choice.for_all.size(); ++i) {
+    const auto key = [](const UnitChoice& u) {
+      return std::tuple(-static_cast<double>(u.served), -static_cast<double>(u.contented));
+    };
+    CHECK(key(choice.for_all[i - 1]) <= key(choice.for_all[i]));
+  }
+}
 Choice made_of(const std::string& text) {
   ChooseAsked asked;
   asked.places = 2;
@@ -69,6 +100,7 @@ TEST_CASE("what is advised passes check on every engine, with the same numbers")
     const Choice choice =
         made_of(RandomBin(9000 + seed).text({1 + n % 4, 1 + n % 3, 1 + n % 2, 1 + n % 5, 1 + n % 3}, true));
     made += judge_again(choice);
+    check_order(choice);
     REQUIRE_NOTHROW(choice_files(choice, {}));
   }
   CHECK(made > bins() / 4);
@@ -78,6 +110,7 @@ TEST_CASE("what is advised passes check on every engine, with the same numbers")
 TEST_CASE("the example's advice is written beside its page, and the bin to fill in is one to choose from") {
   std::ifstream in(std::string(SOURCE_DIR) + "/examples/bins/tarn-beck-shed.yaml", std::ios::binary);
   const Choice shed = made_of({std::istreambuf_iterator<char>(in), {}});
+  check_order(shed);
   CHECK(judge_again(shed) == 4);  // two engines, each its first place and the unit for both
   std::size_t descriptions = 0;
   for (const NamedText& file : choice_files(shed, {})) descriptions += file.name.ends_with(".yaml");

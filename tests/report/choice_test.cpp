@@ -96,6 +96,17 @@ TEST_CASE("the JSON holds the ranking in SI and the chart's dots") {
     CHECK(engines[e]["places"][0]["fan"] == first.fan);
     CHECK(engines[e]["places"][0]["to_steam"]["value"] == in(first.to_steam, unit::s));
     CHECK(engines[e]["places"][0]["to_steam"]["unit"] == "s");
+    for (std::size_t p = 0; p < engine.places.size(); ++p) {
+      const Candidate& c = engine.places[p].candidate;
+      const auto& row = engines[e]["places"][p];
+      CHECK(row["to_steam"]["value"] == in(c.to_steam, unit::s));
+      CHECK(row["runtime"]["value"] == in(c.runtime, unit::s));
+      CHECK(row["light_ups"] == c.light_ups);
+      CHECK(row["mass"].is_null() == !c.mass.has_value());
+      if (c.mass) CHECK(row["mass"]["value"] == in(*c.mass, unit::kg));
+      CHECK(row["in_time"] == c.in_time);
+      CHECK(row["enough"] == c.enough);
+    }
     std::size_t lost = 0, on_front = 0, placed = 0;
     for (const auto& loss : engines[e]["losses"]) lost += loss["count"].get<std::size_t>();
     CHECK(lost < engine.judged.size());
@@ -118,6 +129,7 @@ TEST_CASE("the CSV holds every combination once, with its place or its reason") 
   REQUIRE(rows.size() == all + 1);
   CHECK(rows[0] == "engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not");
   std::size_t placed = 0;
+  std::vector<std::vector<std::string>> told;
   for (std::size_t i = 1; i < rows.size(); ++i) {
     CAPTURE(rows[i]);
     std::vector<std::string> cells(1);
@@ -132,8 +144,21 @@ TEST_CASE("the CSV holds every combination once, with its place or its reason") 
     REQUIRE(cells.size() == 11);
     CHECK((cells[5] + cells[6]).empty() == !cells[10].empty());
     placed += !cells[5].empty();
+    told.push_back(cells);
   }
   CHECK(placed == places);
+  for (const EngineChoice& engine : choice().engines)
+    for (std::size_t p = 0; p < engine.places.size(); ++p) {
+      const Candidate& c = engine.places[p].candidate;
+      const auto row = std::find_if(told.begin(), told.end(), [&](const std::vector<std::string>& cells) {
+        return cells[0] == engine.engine && cells[1] == c.fan && cells[2] == c.pack && cells[3] == c.step_up &&
+               cells[4] == c.tube;
+      });
+      REQUIRE(row != told.end());
+      CAPTURE(c.fan);
+      CHECK((*row)[5] == std::to_string(p + 1));
+      if (c.mass) CHECK(std::stod((*row)[9]) == doctest::Approx(in(*c.mass, unit::kg)).epsilon(1e-9));
+    }
 }
 
 // OWASP, CSV injection: a cell that begins with = + - @ is run as a formula by spreadsheets

@@ -32,7 +32,10 @@ TEST_CASE("the object has the keys of the format, in order, and ends with a line
 }
 
 TEST_CASE("everything that an assessment holds comes back from its JSON") {
-  const Assessment a = specimen();
+  Assessment a = specimen();
+  a.checks[0].holds = 0.75;
+  a.checks[0].bound = Bound::at_most;
+  a.checks[1].limit_name = LimitName::not_to_fail;
   const Json report = Json::parse(json_report(a));
   CHECK(report["build"] == a.build);
   CHECK(report["verdict"] == "fail");
@@ -59,7 +62,16 @@ TEST_CASE("everything that an assessment holds comes back from its JSON") {
     CHECK(row["verdict"] == verdict_word(f.verdict));
     CHECK(row["value"].is_null() == !f.value.has_value());
     if (f.value) CHECK(row["value"]["value"].get<double>() == f.value->quantity.si);
-    if (f.limit) CHECK(row["limit"]["unit"] == si_symbol(f.limit->quantity.kind));
+    CHECK(row["limit"].is_null() == !f.limit.has_value());
+    CHECK(row["bound"].is_null() == !f.limit.has_value());
+    CHECK(row.contains("holds") == f.holds.has_value());
+    if (f.holds) CHECK(row["holds"].get<double>() == *f.holds);
+    if (f.limit) {
+      CHECK(row["limit"]["value"].get<double>() == f.limit->quantity.si);
+      CHECK(row["limit"]["unit"] == si_symbol(f.limit->quantity.kind));
+      CHECK(row["bound"] == (f.bound == Bound::at_most ? "at most" : "at least"));
+      CHECK(row["limit_name"] == (f.limit_name == LimitName::to_pass ? "to pass" : "or it fails"));
+    }
     CHECK(row["why"] == f.why);
     CHECK(row["do"] == f.action);
     CHECK(row["source"] == f.source);

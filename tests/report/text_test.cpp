@@ -1,5 +1,6 @@
 #include "data/first_words.hpp"
 #include "report/text.hpp"
+#include "report/judged.hpp"
 #include "golden.hpp"
 #include "report/standing.hpp"
 #include "report/wrap.hpp"
@@ -98,6 +99,18 @@ TEST_CASE("a page too narrow for its margin is a mistake of the caller") {
   for (const int width : {20, 40})
     for (const std::string& line : lines_of(text_report(specimen(), {.width = width})))
       CHECK(columns(line) <= static_cast<std::size_t>(width));
+}
+
+TEST_CASE("the limit that decided is printed by its name and on its side") {
+  Assessment a = specimen();
+  Finding& f = a.checks[1];
+  CHECK(against_limit(f, a, {}) == "-0.0120 mm, at least 0.0300 mm to pass");
+  f.limit_name = LimitName::not_to_fail;
+  CHECK(against_limit(f, a, {}) == "-0.0120 mm, at least 0.0300 mm, or it fails");
+  f.bound = Bound::at_most;
+  CHECK(against_limit(f, a, {}) == "-0.0120 mm, at most 0.0300 mm, or it fails");
+  f.value = Measure{0.03 * mm * (1.0 - 1e-4), "mm"};  // a hair beyond its limit: the hair is shown
+  CHECK(against_limit(f, a, {}) == "0.029997 mm, at most 0.0300 mm, or it fails");
 }
 
 TEST_CASE("gauge pressures say so, unless their unit does") {
