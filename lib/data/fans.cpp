@@ -46,14 +46,6 @@ FanStall read_stall(const Row& row) {
           .source = row.source(),
           .standing = row.standing()};
 }
-FanTolerance read_tolerance(const Row& row) {
-  return {.pressure = row.number("pressure"),
-          .flow = row.number("flow"),
-          .speed = row.number("speed"),
-          .current = row.number("current"),
-          .source = row.source(),
-          .standing = row.standing()};
-}
 FanVoltage read_voltage(const Row& row) {
   return {.zero_speed = with_range(row, "zero_speed"),
           .starts = with_range(row, "starts"),
@@ -112,10 +104,6 @@ const FanStall* fan_stall(FanKind kind) {
   for (const FanStall& row : all)
     if (row.kind == kind) return &row;
   return nullptr;
-}
-const FanTolerance& fan_tolerance() {
-  static const FanTolerance row = read_all("fans", "tolerance", read_tolerance).front();
-  return row;
 }
 const FanVoltage& fan_voltage() {
   static const FanVoltage row = read_all("fans", "voltage", read_voltage).front();

@@ -44,15 +44,6 @@ struct FanStall {
   std::string source;
   std::string standing;
 };
-/// Spread about a data sheet, as shares either way.
-struct FanTolerance {
-  double pressure;
-  double flow;
-  double speed;
-  double current;
-  std::string source;
-  std::string standing;
-};
 /// Two-wire brushless motor; voltages as shares of the rated one.
 struct FanVoltage {
   Band<double> zero_speed;         // where the line of speed against voltage meets zero; may be below zero
@@ -91,7 +82,6 @@ const FanCredibility& fan_credibility(FanKind kind);
 double fan_wheel_share(FanKind kind);  // diameter of the wheel over the side of the frame
 /// Null for a kind that does not stall.
 const FanStall* fan_stall(FanKind kind);
-const FanTolerance& fan_tolerance();
 const FanVoltage& fan_voltage();
 const FanGasLimit& fan_gas_limit();
 const std::vector<GenericFan>& generic_fans();

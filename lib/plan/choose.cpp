@@ -1,6 +1,4 @@
 #include "plan/choose.hpp"
-#include "data/choosing.hpp"
-#include "data/fans.hpp"
 #include "plan/cautions.hpp"
 #include "plan/choose_work.hpp"
 #include "plan/crew.hpp"
@@ -25,10 +23,10 @@ EngineChoice choose_for(Yard& yard, const Stock& stock, const ChooseAsked& asked
   ChooseAsked ranked = asked;
   if (checked) ranked.places = longer * asked.places + beyond;
   for (;;) {
-    Judging judging = judge_yard(yard, stock, ranked, choice.told_apart, choice.effort, tally);
+    Judging judging = judge_yard(yard, stock, ranked, choice.effort, tally);
     EngineChoice engine = start_choice(yard, judging);
     if (checked && engine.lacking.empty() &&
-        !check_engine(engine, yard, stock, asked, ranked.places, choice.told_apart, choice.effort)) {
+        !check_engine(engine, yard, stock, asked, ranked.places, choice.effort)) {
       ranked.places *= longer;
       continue;
     }
@@ -116,7 +114,8 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
   const Stock stock = stock_of(bin, tuning);
   Choice choice{.name = bin.name ? *bin.name : "",
                 .file = bin.file,
-                .told_apart = data::choosing_rules().time_over_pressure * data::fan_tolerance().pressure,
+                .told_apart_least = least_told_apart(),
+                .told_apart_most = most_told_apart(stock),
                 .units = stock.units,
                 .engines = {},
                 .for_all = {},

@@ -67,6 +67,7 @@ struct Candidate {
   int light_ups;
   std::optional<Mass> mass;  // fan, pack and step-up, where all three are known
   bool in_time, enough;      // of what is wanted
+  double time_spread = 0.0;  // share by which the time grows with its fan's curve, at the tenth of a hundred such fans
 };
 struct Place {
   Candidate candidate;
@@ -149,7 +150,7 @@ struct ChooseEffort {
 inline constexpr std::size_t place_samples = 100;
 struct Choice {
   std::string name, file;
-  double told_apart;  // share by which times must differ to be told apart
+  double told_apart_least = 0.0, told_apart_most = 0.0;  // shares by which times must differ to be told apart
   std::vector<Unit> units;
   std::vector<EngineChoice> engines;
   std::vector<UnitChoice> for_all;  // the best unit first; empty for a single engine
@@ -164,8 +165,8 @@ struct Choice {
 /// Before that it ranks by what is wanted: in time and enough light-ups, then only in time, then only enough, then
 /// neither. Within each, times that cannot be told apart form a group, the fastest first; in a group the lighter comes
 /// first, then more light-ups, then less time, then the names. Two times for one engine are told apart when they differ
-/// by more than what the fan sheets' pressure tolerance leaves open (7 %): what fire and boiler leave open moves all of
-/// them alike. An unknown mass counts as heavier than any. Units for all engines: most engines served, most contented,
+/// by more than what the curves of their fans leave open, each by where it comes from; what fire and boiler leave open
+/// moves all of them alike, as one fan's curve does all that it drives. An unknown mass counts as heavier than any. Units for all engines: most engines served, most contented,
 /// least of the greatest time over time wanted, most of the fewest light-ups, least mass, names. The same for any
 /// number of threads and any order of the bin. Throws ModelError for more than `most_combinations`, std::logic_error
 /// for no places.

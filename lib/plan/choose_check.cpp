@@ -53,17 +53,17 @@ bool faster_entry(const Contender& a, const Contender& b) {
   };
   return key(a) != key(b) ? key(a) < key(b) : named_before(a.candidate, b.candidate);
 }
-std::vector<Group> grouped(std::vector<Contender> all, double told_apart) {
+std::vector<Group> grouped(std::vector<Contender> all) {
   std::sort(all.begin(), all.end(), faster_entry);
   std::vector<Group> groups;
-  Duration first{};
+  Candidate first{};
   for (Contender& e : all) {
     const bool joins = !groups.empty() && grade_of_entry(groups.back().front()) == grade_of_entry(e) &&
                        groups.back().front().checked.watches.size() == e.checked.watches.size() &&
-                       e.candidate.to_steam <= (1.0 + told_apart) * first;
+                       e.candidate.to_steam <= (1.0 + told_apart(first, e.candidate)) * first.to_steam;
     if (!joins) {
       groups.emplace_back();
-      first = e.candidate.to_steam;
+      first = e.candidate;
     }
     groups.back().push_back(std::move(e));
   }
@@ -76,15 +76,15 @@ class EngineChecking {
   EngineChecking(EngineChoice& choice, const Yard& yard, const Stock& stock, const ChooseAsked& asked,
                  ChooseEffort& effort)
       : choice_(choice), yard_(yard), stock_(stock), asked_(asked), effort_(effort) {}
-  void run(double told_apart) {
+  void run() {
     std::vector<Contender> entries = candidates();
     check(entries, 0);
     part(entries);
     if (asked_.samples > 0) {
-      entries = sampled(grouped(std::move(entries), told_apart));
-      settle_first(entries, told_apart);
+      entries = sampled(grouped(std::move(entries)));
+      settle_first(entries);
     }
-    fill(grouped(std::move(entries), told_apart));
+    fill(grouped(std::move(entries)));
   }
 
  private:
@@ -138,11 +138,11 @@ class EngineChecking {
     return shown;
   }
   // The first in as many samples as check takes; where that undoes it, the next.
-  void settle_first(std::vector<Contender>& entries, double told_apart) {
+  void settle_first(std::vector<Contender>& entries) {
     std::vector<const Candidate*> done;
     std::vector<std::pair<std::size_t, std::size_t>> settled;
     while (!entries.empty()) {
-      const std::vector<Group> groups = grouped(entries, told_apart);
+      const std::vector<Group> groups = grouped(entries);
       const Contender& head = groups.front().front();
       const std::pair<std::size_t, std::size_t> at{head.unit, head.candidate.at.tube};
       if (std::find(settled.begin(), settled.end(), at) != settled.end()) return;
@@ -249,9 +249,9 @@ void take_over(Candidate& candidate, const Checked& checked) {
 }
 
 bool check_engine(EngineChoice& choice, const Yard& yard, const Stock& stock, const ChooseAsked& asked,
-                  std::size_t pool, double told_apart, ChooseEffort& effort) {
+                  std::size_t pool, ChooseEffort& effort) {
   const bool more = choice.places.size() >= pool;
-  EngineChecking(choice, yard, stock, asked, effort).run(told_apart);
+  EngineChecking(choice, yard, stock, asked, effort).run();
   return !choice.places.empty() || !more;
 }
 }  // namespace lumwright

@@ -33,6 +33,10 @@ void find_drives(Yard& yard, const Stock& stock) {
   }
 }
 
+double widest_spread(const Stock& stock) {
+  return stock.time_spread.empty() ? 0.0 : *std::max_element(stock.time_spread.begin(), stock.time_spread.end());
+}
+
 void add_tasks(Yard& yard) {
   for (std::size_t drive = 0; drive < yard.drives.size(); ++drive)
     for (std::size_t tube = 0; tube < yard.stall.tubes.size(); ++tube) {
@@ -59,8 +63,8 @@ void bound_tasks(Yard& yard, const Stock& stock, unsigned threads) {
 /// The engine's combinations as they are judged, one task after another.
 class Judge {
  public:
-  Judge(Yard& yard, const Stock& stock, const ChooseAsked& asked, double told_apart)
-      : yard_(yard), stock_(stock), asked_(asked), out_{{}, Ranking(asked.places, told_apart)} {
+  Judge(Yard& yard, const Stock& stock, const ChooseAsked& asked)
+      : yard_(yard), stock_(stock), asked_(asked), out_{{}, Ranking(asked.places, widest_spread(stock))} {
     out_.judged.assign(stock.units.size() * tubes(), {0.0 * s, 0, Loss::none});
     for (std::size_t unit = 0; unit < stock.units.size(); ++unit)
       if (yard.supplies[unit].loss != Loss::none)
@@ -94,7 +98,7 @@ class Judge {
                 !c.in_time  ? Loss::too_slow
                 : !c.enough ? Loss::too_few_light_ups
                             : Loss::outdone};
-      const Hope exact{c.to_steam, c.light_ups, c.mass, c.in_time, c.enough};
+      const Hope exact{c.to_steam, c.light_ups, c.mass, c.in_time, c.enough, c.time_spread};
       if (asked_.every || !out_.ranking.hopeless(exact)) out_.ranking.add(std::move(*tried.candidate));
     }
   }
@@ -103,9 +107,13 @@ class Judge {
  private:
   std::size_t tubes() const { return yard_.stall.tubes.size(); }
   Judged& at(std::size_t unit, std::size_t tube) { return out_.judged[unit * tubes() + tube]; }
+  double spread(std::size_t unit) const {
+    const Unit& u = stock_.units[unit];
+    return stock_.time_spread[Stock::index(u.fan, u.pairing)];
+  }
   Hope hope(Duration least, std::size_t unit) const {
     const int most = most_light_ups(yard_.supplies[unit], least);
-    return {least, most, stock_.units[unit].mass, least <= yard_.stall.within, most >= yard_.stall.wanted};
+    return {least, most, stock_.units[unit].mass, least <= yard_.stall.within, most >= yard_.stall.wanted, spread(unit)};
   }
 
   Yard& yard_;
@@ -164,10 +172,10 @@ void solve_tasks(Yard& yard, const Stock& stock, const std::vector<std::size_t>&
   effort.raises += open.size();
 }
 
-Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, double told_apart, ChooseEffort& effort,
+Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, ChooseEffort& effort,
                    Tally& tally) {
-  if (!yard.lacking.empty()) return {{}, Ranking(asked.places, told_apart)};
-  Judge judge(yard, stock, asked, told_apart);
+  if (!yard.lacking.empty()) return {{}, Ranking(asked.places, widest_spread(stock))};
+  Judge judge(yard, stock, asked);
   const std::vector<std::size_t> order = by_bound(yard);
   std::vector<std::size_t> now;
   std::size_t passed = 0;

@@ -31,11 +31,18 @@ struct Stock {
   std::vector<Unit> units;
   std::vector<part::FanPart> fans;  // single, in series, side by side; three for each of the bin
 
-  const part::FanPart& fan(std::size_t fan, FanPairing pairing) const {
-    return fans[3 * fan + static_cast<std::size_t>(pairing)];
-  }
+  std::vector<double> time_spread;  // of each of them
+
+  static std::size_t index(std::size_t fan, FanPairing pairing) { return 3 * fan + static_cast<std::size_t>(pairing); }
+  const part::FanPart& fan(std::size_t fan, FanPairing pairing) const { return fans[index(fan, pairing)]; }
 };
 Stock stock_of(const Bin& bin, const Tuning* tuning);
+/// Share by which minutes to steam grow with a fan that is weaker than nine of ten that fit its description, over those
+/// with the middle one. 0 for a fan of which too little is known.
+double time_spread(const part::FanPart& fan, const Tuning* tuning);
+/// Shares by which times must differ to be told apart: with one fan in both, and with the two least known.
+double least_told_apart();
+double most_told_apart(const Stock& stock);
 std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning);
 
 /// A unit on a stall, without a tube.

@@ -38,7 +38,7 @@ bool named_before(const Candidate& a, const Candidate& b) {
 }
 bool dominates(const Candidate& a, const Candidate& b) { return better(merits(a), merits(b)); }
 
-std::vector<Place> ranked(std::vector<Candidate> all, double told_apart) {
+std::vector<Place> ranked(std::vector<Candidate> all) {
   std::sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) {
     return grade_of(a) != grade_of(b) ? grade_of(a) < grade_of(b) : faster(a, b);
   });
@@ -47,7 +47,7 @@ std::vector<Place> ranked(std::vector<Candidate> all, double told_apart) {
   for (std::size_t i = 0; i < all.size();) {
     std::size_t end = i;
     while (end < all.size() && grade_of(all[end]) == grade_of(all[i]) &&
-           all[end].to_steam <= (1.0 + told_apart) * all[i].to_steam)
+           all[end].to_steam <= (1.0 + told_apart(all[i], all[end])) * all[i].to_steam)
       ++end;
     const auto first = all.begin() + static_cast<std::ptrdiff_t>(i),
                last = all.begin() + static_cast<std::ptrdiff_t>(end);
@@ -63,8 +63,9 @@ bool Ranking::never_placed(const Hope& hope) const {
   const int best = grade(hope.in_time, hope.enough);
   std::size_t before = 0;
   for (int better_grade = 0; better_grade < best; ++better_grade) before += counts_[better_grade];
+  const double apart = told_apart_by(hope.time_spread, widest_spread_);
   for (const Duration& time : times_[best])
-    if ((1.0 + told_apart_) * time < hope.least) ++before;
+    if ((1.0 + apart) * time < hope.least) ++before;
   return before >= places_;
 }
 bool Ranking::never_on_front(const Hope& hope) const {
@@ -87,7 +88,7 @@ void Ranking::add(Candidate candidate) {
 }
 
 std::vector<Place> Ranking::places() const {
-  std::vector<Place> all = ranked(kept_, told_apart_);
+  std::vector<Place> all = ranked(kept_);
   if (all.size() > places_) all.resize(places_);
   return all;
 }

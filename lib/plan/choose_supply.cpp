@@ -154,6 +154,7 @@ Tried candidate_of(const Yard& yard, const Stock& stock, const Task& task, std::
                                 .light_ups = count,
                                 .mass = u.mass,
                                 .in_time = task.to_steam <= yard.stall.within,
-                                .enough = count >= yard.stall.wanted}};
+                                .enough = count >= yard.stall.wanted,
+                                .time_spread = stock.time_spread[Stock::index(u.fan, u.pairing)]}};
 }
 }  // namespace lumwright

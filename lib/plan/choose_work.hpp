@@ -27,7 +27,7 @@ struct Judging {
   std::vector<Judged> judged;  // by unit, then tube
   Ranking ranking;
 };
-Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, double told_apart, ChooseEffort& effort,
+Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, ChooseEffort& effort,
                    Tally& tally);
 EngineChoice start_choice(const Yard& yard, Judging& judging);
 /// Losses and fates, once the places stand.
@@ -51,7 +51,7 @@ std::size_t unit_of(const Stock& stock, const Combination& at);
 /// Puts the places in their order of what check says of them, in groups, and leaves out what fails. False where too few
 /// are left and a longer ranking might bring more.
 bool check_engine(EngineChoice& choice, const Yard& yard, const Stock& stock, const ChooseAsked& asked,
-                  std::size_t pool, double told_apart, ChooseEffort& effort);
+                  std::size_t pool, ChooseEffort& effort);
 /// Likewise the units for all engines, each with the tubes that pass.
 void check_units(std::vector<UnitChoice>& found, const std::vector<Yard>& yards, const Stock& stock,
                  const ChooseAsked& asked, ChooseEffort& effort);

@@ -15,13 +15,18 @@ namespace lumwright {
 namespace {
 HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
   const part::BoilerMetal& m = build.engine.boiler.metal;
-  Mass copper = inputs.known("engine.boiler.metal.copper", m.copper).value_or(0.0 * g);
-  if (!m.copper && !m.brass && !m.steel)
+  const bool any = m.copper || m.brass || m.steel;
+  const auto mass = [&](std::string_view key, const Given<Mass>& given) {
+    if (any && !given) inputs.stands_in(key);
+    return inputs.known(key, given).value_or(0.0 * g);
+  };
+  Mass copper = mass("engine.boiler.metal.copper", m.copper);
+  if (!any)
     copper = inputs.constant<double>("engine.boiler.copper_per_litre") * in(water, litre) * kg;
   const std::array masses = {
       MetalMass{&metal("copper"), copper},
-      MetalMass{&metal("brass"), inputs.known("engine.boiler.metal.brass", m.brass).value_or(0.0 * g)},
-      MetalMass{&metal("steel"), inputs.known("engine.boiler.metal.steel", m.steel).value_or(0.0 * g)}};
+      MetalMass{&metal("brass"), mass("engine.boiler.metal.brass", m.brass)},
+      MetalMass{&metal("steel"), mass("engine.boiler.metal.steel", m.steel)}};
   return heat_capacity(masses);
 }
 OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {

@@ -70,6 +70,8 @@ class Inputs {
   }
   std::string usual(std::string_view key, const Text& given);
   int count(std::string_view key, const Count& given, int otherwise, std::string_view why);
+  /// Lists what stands in for a part of which nothing is said (data/typical.yaml).
+  void stands_in(std::string_view key) { usual(key, Text{}); }
   /// Lists something as assumed that is not one number.
   void note(Assumed assumed);
 

@@ -46,6 +46,9 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
       inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
   const auto entry_width = inputs.known("engine.air_entry.width", engine.air_entry.width);
   const auto entry_height = inputs.known("engine.air_entry.height", engine.air_entry.height);
+  if (entry_width && !entry_height) missing.emplace_back("engine.air_entry.height");
+  if (entry_height && !entry_width) missing.emplace_back("engine.air_entry.width");
+  if (!entry_width && !entry_height) inputs.stands_in("engine.air_entry");
   if (entry_width && entry_height)
     path.air_entry = Hole{*entry_width * *entry_height, discharge_coefficient("door").value};
   path.grate = Grate{grate, clear};
@@ -87,9 +90,11 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
                          .wall = TubeWall{bore, *outside, std::max(*length - in_chimney, 0.0 * mm),
                                           inputs.constant<double>("gas.tube_emissivity")}};
   const part::Cylinders& cylinders = build.engine.cylinders;
+  if (!cylinders.count && !cylinders.blast_nozzle) inputs.stands_in("engine.cylinders");
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known("engine.chimney.bore", build.engine.chimney.bore);
+  if (!chimney) inputs.stands_in("engine.chimney.bore");
   if (chimney && *chimney > *outside)
     path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
                            inputs.constant<double>("gas.annulus_eccentricity")};
@@ -99,7 +104,9 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
   const part::Box& box = build.adapter.box;
   const auto diameter = inputs.known("adapter.box.diameter", box.diameter),
              height = inputs.known("adapter.box.height", box.height);
+  if (!diameter || !height) inputs.stands_in("adapter.box");
   if (diameter && height) {
+    if (fan && fan->label.frame <= 0.0 * mm) inputs.stands_in("fan.frame");
     const Length frame = fan && fan->label.frame > 0.0 * mm ? fan->label.frame : *diameter;
     const double wheel = data::fan_wheel_share(fan ? fan->label.kind : FanKind::axial);
     const Length taken = fan && fan->inside ? fan->thickness.value() : 0.0 * mm;
@@ -114,6 +121,7 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
   }
   const int holes = build.adapter.bleed.holes ? *build.adapter.bleed.holes : 0;
   const auto each = inputs.known("adapter.bleed.diameter", build.adapter.bleed.diameter);
+  if (holes == 0 || !each) inputs.stands_in("adapter.bleed");
   if (holes > 0 && each)
     path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
 }
@@ -121,11 +129,14 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
 // Water at own-blower pressure: the fire burns brightest against it, and the gas is hottest.
 Temperature judged_at(const Build& build, Inputs& inputs, Pressure barometer) {
   const auto gauge = take_over(build, inputs);
+  if (!build.engine.boiler.own_blower_from)
+    inputs.stands_in(gauge ? "engine.boiler.own_blower_from" : "engine.boiler.working");
   return gauge ? saturation_temperature(gauge->above_barometer + barometer) : degC(110);
 }
 
 // What the fan is given, and how fast that turns it.
-void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, SolvedDraught& draught) {
+void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, Inputs& inputs, SolvedDraught& draught) {
+  if (!supply) inputs.stands_in("supply.pack");
   draught.fan_voltage = supply ? supply->start.fan_voltage : fan.label.rated_voltage;
   const bool chopped = supply && supply->feed.control.kind == Control::Kind::chopped_supply;
   draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage)
@@ -152,6 +163,7 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     if (!measured && !fan) missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
     if (!measured && !fan && fan.missing.empty()) throw ModelError(fan.impossible);
     if (!missing.empty()) return std::nullopt;
+    if (!d.path.adapter) inputs.stands_in("adapter.tube");
     box_parts(build, inputs, fan, d.path);
 
     const GasNetwork hot(d.path, d.ambient);
@@ -164,7 +176,7 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     if (measured) {
       d.hot_flow = at_engine_flow(hot, alight, *measured);
     } else {
-      run_fan(*fan, supply, d);
+      run_fan(*fan, supply, inputs, d);
       running_fan = running(fan->curve, d.fan_speed);
       d.hot = solve_duty(hot, alight, *running_fan);
       d.hot_flow = d.hot->flow;

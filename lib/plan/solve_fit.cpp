@@ -20,6 +20,8 @@ Band<Length> band(const Inputs& inputs, const Given<Length>& given, Length used)
 FitHeat heat_of(const Build& build, Inputs& inputs) {
   const auto length = inputs.known("adapter.tube.length", build.adapter.tube.length);
   const auto engaged = engaged_length(build, inputs);
+  if (!engaged) inputs.stands_in("adapter.tube.engaged");
+  if (!length || !engaged) inputs.stands_in("adapter.tube.length");
   const auto wall = inputs.known("engine.chimney.wall", build.engine.chimney.wall);
   return {.gas_side = inputs.constant<HeatTransfer>("gas.tube_wall_heat"),
           .gap_factor = inputs.constant<double>("gas.tube_gap_heat"),

@@ -73,6 +73,9 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
                                 .passing_drop = data::unknown_step_up().diode_drop,
                                 .input_min = least,
                                 .runs_away = false};
+  if (!part.efficiency)
+    inputs.note({"supply.step_up.efficiency", "by its load", "", "as one of this kind was measured", module->source,
+                 module->standing});
   if (part.efficiency.share)
     made.efficiency = *part.efficiency.share;
   else if (part.efficiency) {
@@ -86,7 +89,10 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
 // Both wires; those that are not described cost nothing.
 Resistance leads_of(const Build& build, Inputs& inputs) {
   const part::LeadsPart& wires = build.supply.leads;
-  if (!wires.section && !wires.length) return 0.0 * ohm;
+  if (!wires.section && !wires.length) {
+    inputs.stands_in("supply.leads");
+    return 0.0 * ohm;
+  }
   const Area section = inputs.usual("supply.leads.section", wires.section);
   return loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
                          inputs.usual("place.air", build.place.air));

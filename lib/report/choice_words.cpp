@@ -87,9 +87,10 @@ std::string wanted_sentence(const EngineChoice& engine, const TextStyle& style) 
 std::string tie_sentence(const Choice& choice) {
   return fmt::format(
       "First what does all that you want, then what has fewest points to watch, then minutes, light-ups, mass. Times "
-      "within {} cannot be told apart, for so much the fans leave open: those share a place. Every place was checked "
+      "that differ by less than their fans' curves leave open cannot be told apart and share a place: {} where one fan "
+      "is in both, up to {} between others. Every place was checked "
       "in full{}. Masses that you did not write are usual ones.",
-      percent(choice.told_apart, 2),
+      percent(choice.told_apart_least, 2), percent(choice.told_apart_most, 2),
       choice.samples == 0 ? std::string(", without samples")
                           : fmt::format(", in {} samples, what is advised first in {}",
                                         std::min(choice.samples, place_samples), choice.samples));

@@ -144,10 +144,10 @@ TEST_CASE("light-ups of a turned-down step-up are those of the pack walked down"
 
 TEST_CASE("times that cannot be told apart stand together, the lighter first") {
   // hand: 8.0 and 8.7 min lie within a tenth; 9.0 min does not and opens the next group; 12 min is not in time
-  const auto places =
-      ranked({candidate("late", 12, 9, 50), candidate("light", 8.7, 4, 100), candidate("fast", 8, 5, 200),
-              candidate("next", 9, 6, 20), candidate("unweighed", 8.1, 9, 0)},
-             0.1);
+  std::vector<Candidate> all = {candidate("late", 12, 9, 50), candidate("light", 8.7, 4, 100), candidate("fast", 8, 5, 200),
+                                candidate("next", 9, 6, 20), candidate("unweighed", 8.1, 9, 0)};
+  for (std::size_t i = 0; i < all.size(); ++i) all[i].at.fan = i, all[i].time_spread = 0.1 / std::sqrt(2.0);
+  const auto places = ranked(all);
   std::vector<std::string> names;
   for (const Place& p : places) names.push_back(p.candidate.fan);
   CHECK(names == std::vector<std::string>{"light", "fast", "unweighed", "next", "late"});
@@ -185,4 +185,44 @@ TEST_CASE("minutes to steam go with about the third root of one over the fan's p
       CHECK(exponent < 1.2 * data::choosing_rules().time_over_pressure);
     }
   }
+}
+
+namespace {
+double spread_of(const std::string& basis) {
+  const Bin bin = read_bin({"bin.yaml",
+                            "fans:\n  - { name: one, kind: axial, frame: 60 mm, thickness: 25 mm, rated: { voltage: 12 V" + basis +
+                                " }\npacks: [ { name: p, cell: NiMH AA, series: 4 } ]\nstep_ups: [ none ]\ntubes: [ { name: t, outside: 16 mm, wall: 0.4 mm } ]\nengines: [ { name: e } ]\n"});
+  return time_spread(stock_of(bin, nullptr).fan(0, FanPairing::one), nullptr);
+}
+}  // namespace
+
+// by hand: what a fan at the tenth of a hundred lacks, to the power of the rule of minutes over pressure. Of a triangle from
+// -9 to +9 % the tenth of a hundred lies at -9 % (1 - sqrt(0.2)) = -4.98 %.
+TEST_CASE("a measured fan leaves little of the time open, a guessed one much") {
+  const std::string curve = " }, curve: [ [0 l/min, 60 Pa], [100 l/min, 40 Pa], [200 l/min, 0 Pa] ], curve_from: ";
+  const double bench = spread_of(curve + "bench, curve_within: 9 %"), sheet = spread_of(curve + "data sheet"),
+               guess = spread_of(curve + "guess"), speed = spread_of(", speed: 4500 rpm }"),
+               label = spread_of(", current: 0.15 A }"), size = spread_of(" }");
+  const double power = data::choosing_rules().time_over_pressure;
+  CHECK(bench > 0.5 * (std::pow(1.0 - 0.0498, -power) - 1.0));  // the flow goes with the pressure, all of it or its root
+  CHECK(bench < 1.6 * (std::pow(1.0 - 0.0498, -power) - 1.0));
+  CHECK(bench < sheet);
+  CHECK(sheet < guess);
+  CHECK(speed < label);
+  CHECK(label < size);
+  CHECK(size < 1.0);
+}
+
+TEST_CASE("two fans err each by itself, one fan in two units as one") {
+  Candidate a = candidate("a", 8.0, 4, 10.0), b = candidate("b", 8.0, 4, 10.0);
+  b.at.fan = 1;
+  a.time_spread = 0.06, b.time_spread = 0.08;
+  CHECK(told_apart(a, b) == doctest::Approx(0.10));
+  CHECK(told_apart(b, a) == told_apart(a, b));
+  b.at.fan = 0;
+  CHECK(told_apart(a, b) == data::choosing_rules().least_apart);
+  b.at.pairing = FanPairing::series;
+  CHECK(told_apart(a, b) == doctest::Approx(0.10));
+  a.time_spread = b.time_spread = 0.0;
+  CHECK(told_apart(a, b) == data::choosing_rules().least_apart);
 }

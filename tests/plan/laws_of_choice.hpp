@@ -2,6 +2,7 @@
 #pragma once
 #include "plan/choose.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 #include <limits>
 #include <string>
@@ -46,7 +47,7 @@ struct Naive {
   std::vector<std::string> places, front;
 };
 /// `every` holds all candidates among its places, for so many were asked.
-inline Naive naive_choice(const EngineChoice& every, double told_apart) {
+inline Naive naive_choice(const EngineChoice& every) {
   std::vector<Candidate> all;
   for (const Place& p : every.places) all.push_back(p.candidate);
   Naive out;
@@ -64,16 +65,26 @@ inline Naive naive_choice(const EngineChoice& every, double told_apart) {
     return std::tuple(in(a.to_steam, unit::s), names(a)) < std::tuple(in(b.to_steam, unit::s), names(b));
   });
   out.front = told(front);
-  // the fastest of the best grade that is left opens a group; all that cannot be told from it join it
+  // the fastest of the best grade that is left opens a group; those after it join until one can be told from it
   const auto grade = [](const Candidate& c) { return (c.in_time ? 0 : 2) + (c.enough ? 0 : 1); };
   for (std::size_t group = 1; !all.empty(); ++group) {
     const Candidate leader = *std::min_element(all.begin(), all.end(), [&](const Candidate& a, const Candidate& b) {
       return std::tuple(grade(a), in(a.to_steam, unit::s)) < std::tuple(grade(b), in(b.to_steam, unit::s));
     });
-    std::vector<Candidate> members;
-    const auto joins = [&](const Candidate& c) {
-      return grade(c) == grade(leader) && c.to_steam <= (1.0 + told_apart) * leader.to_steam;
+    const auto apart = [&](const Candidate& c) {
+      const bool one_fan = c.at.fan == leader.at.fan && c.at.pairing == leader.at.pairing;
+      const double both = c.time_spread * c.time_spread + leader.time_spread * leader.time_spread;
+      const double share = one_fan || both < 0.0004 ? 0.02 : std::sqrt(both);
+      return grade(c) != grade(leader) || in(c.to_steam, unit::s) > (1.0 + share) * in(leader.to_steam, unit::s);
     };
+    const auto before = [&](const Candidate& a, const Candidate& b) {
+      return std::tuple(in(a.to_steam, unit::s), names(a)) < std::tuple(in(b.to_steam, unit::s), names(b));
+    };
+    std::optional<Candidate> ends;  // the first that can be told apart
+    for (const Candidate& c : all)
+      if (grade(c) == grade(leader) && apart(c) && (!ends || before(c, *ends))) ends = c;
+    std::vector<Candidate> members;
+    const auto joins = [&](const Candidate& c) { return grade(c) == grade(leader) && (!ends || before(c, *ends)); };
     std::copy_if(all.begin(), all.end(), std::back_inserter(members), joins);
     std::erase_if(all, joins);
     std::sort(members.begin(), members.end(), [&](const Candidate& a, const Candidate& b) {

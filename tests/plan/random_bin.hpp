@@ -62,8 +62,11 @@ class RandomBin {
     const double dip = axial && whole(0, 1) == 0 ? 1.08 : 0.98;  // some axial fans stall
     out += fmt::format(
         ", curve: [ [0 l/min, {0:.1f} Pa], [{1:.1f} l/min, {2:.1f} Pa], [{3:.1f} l/min, {4:.1f} Pa], "
-        "[{5:.1f} l/min, {6:.1f} Pa], [{7:.1f} l/min, 0 Pa] ] }}",
-        shut, 0.25 * free, 0.80 * shut, 0.4 * free, 0.80 * shut * dip, 0.7 * free, 0.5 * shut, free);
+        "[{5:.1f} l/min, {6:.1f} Pa], [{7:.1f} l/min, 0 Pa] ]{8} }}",
+        shut, 0.25 * free, 0.80 * shut, 0.4 * free, 0.80 * shut * dip, 0.7 * free, 0.5 * shut, free,
+        wild && i % 4 == 1   ? ", curve_from: bench, curve_within: 5 %"
+        : wild && i % 4 == 3 ? ", curve_from: guess"
+                             : "");
     return out;
   }
   std::string pack(int i) {
