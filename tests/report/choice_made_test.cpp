@@ -3,6 +3,7 @@
 #include "build/reader.hpp"
 #include "build/template.hpp"
 #include "plan/assess.hpp"
+#include "plan/choose_rank.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <doctest/doctest.h>
@@ -49,27 +50,34 @@ std::size_t judge_again(const Choice& choice) {
   }
   return made;
 }
+const Candidate& fastest_of(const Place& p) {
+  const Candidate* first = &p.candidate;
+  for (const Candidate& c : p.equals)
+    if (!c.at.lowered && (c.to_steam < first->to_steam || (c.to_steam == first->to_steam && named_before(c, *first))))
+      first = &c;
+  return *first;
+}
+int wishes(const Place& p) { return p.candidate.in_time ? (p.candidate.enough ? 0 : 1) : p.candidate.enough ? 2 : 3; }
 /// The order of what is shown, on its own: grade, then fewest points to watch, then the fastest of each group; in a group
 /// the most light-ups first.
 void check_order(const Choice& choice) {
   for (const EngineChoice& e : choice.engines) {
-    std::tuple<int, std::size_t, double> before{-1, 0, 0.0};
+    const Place* before = nullptr;
     for (const Place& p : e.places) {
-      const Candidate& head = p.candidate;
-      double fastest = in(head.to_steam, unit::s), slowest = fastest;
+      const Candidate& first = fastest_of(p);
       for (const Candidate& c : p.equals) {
         if (c.at.lowered) continue;
-        fastest = std::min(fastest, in(c.to_steam, unit::s));
-        slowest = std::max(slowest, in(c.to_steam, unit::s));
-        CHECK(c.light_ups <= head.light_ups);
+        CHECK(c.to_steam <= (1.0 + told_apart(first, c)) * first.to_steam);
+        CHECK(c.light_ups <= p.candidate.light_ups);
       }
-      CHECK(slowest <= (1.0 + choice.told_apart) * fastest * (1.0 + 1e-12));
-      const int wishes = head.in_time ? (head.enough ? 0 : 1) : head.enough ? 2 : 3;
-      const std::tuple now{wishes, p.watches.size(), fastest};
-      CHECK(before <= now);
-      if (std::get<0>(before) == wishes && std::get<1>(before) == p.watches.size())
-        CHECK(fastest > (1.0 + choice.told_apart) * std::get<2>(before));  // else it would stand in that group
-      before = now;
+      if (before != nullptr) {
+        const Candidate& ahead = fastest_of(*before);
+        const bool alike = wishes(*before) == wishes(p) && before->watches.size() == p.watches.size();
+        CHECK(std::tuple(wishes(*before), before->watches.size()) <= std::tuple(wishes(p), p.watches.size()));
+        // else it would stand in that group
+        if (alike) CHECK(first.to_steam > (1.0 + told_apart(ahead, first)) * ahead.to_steam);
+      }
+      before = &p;
     }
   }
   for (std::size_t i = 1; i < choice.for_all.size(); ++i) {
