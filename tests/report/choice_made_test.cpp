@@ -58,6 +58,18 @@ const Candidate& fastest_of(const Place& p) {
   return *first;
 }
 int wishes(const Place& p) { return p.candidate.in_time ? (p.candidate.enough ? 0 : 1) : p.candidate.enough ? 2 : 3; }
+std::string best_elsewhere(const Choice& choice, const EngineChoice& here, const ItemFate& item) {
+  std::size_t best = 0;
+  std::string told;
+  for (const EngineChoice& other : choice.engines)
+    for (const ItemFate& same : other.items)
+      if (&other != &here && same.list == item.list && same.name == item.name && same.place &&
+          (best == 0 || *same.place < best)) {
+        best = *same.place;
+        told = "place " + std::to_string(best) + " on " + other.engine;
+      }
+  return told;
+}
 /// The order of what is shown, on its own: grade, then fewest points to watch, then the fastest of each group; in a group
 /// the most light-ups first.
 void check_order(const Choice& choice) {
@@ -79,6 +91,16 @@ void check_order(const Choice& choice) {
       }
       before = &p;
     }
+  }
+  // a wish that is not met bars nothing; what has no place here is told its best place elsewhere
+  for (const EngineChoice& e : choice.engines) {
+    for (const Barred& barred : e.barred)
+      for (const std::string& title : barred.fails) {
+        CHECK(title != "Minutes to steam");
+        CHECK(title != "Light-ups on one charge");
+      }
+    for (const ItemFate& item : e.items)
+      if (!item.place) CHECK(item.elsewhere == best_elsewhere(choice, e, item));
   }
   for (std::size_t i = 1; i < choice.for_all.size(); ++i) {
     const auto key = [](const UnitChoice& u) {
@@ -139,8 +161,17 @@ TEST_CASE("box and fuse that only the top names give way, those of the engine st
   CHECK(sized.engines[0].places[0].sized.find("a fuse of") != std::string::npos);
   for (const Place& place : sized.engines[0].places)
     if (place.candidate.fan == "grey fan") CHECK(place.sized.find("a box of") != std::string::npos);
-  put("  - name: No 1\n", "  - name: No 1\n    adapter: { box: { diameter: 30 mm } }\n    supply: { fuse: 60 A }\n");
-  for (const Place& place : made_of(text).engines[0].places) CHECK(place.sized == "");
+  const auto of_engine = [&](const std::string& own) {
+    std::string changed = text;
+    const std::string name = "  - name: No 1\n";
+    return made_of(changed.replace(changed.find(name), name.size(), name + own)).engines[0].places;
+  };
+  const std::vector<Place> fused = of_engine("    supply: { fuse: 2 A }\n");
+  CHECK_FALSE(fused.empty());
+  for (const Place& place : fused) CHECK(place.sized.find("a fuse of") == std::string::npos);
+  CHECK(of_engine("    supply: { fuse: 60 A }\n").empty());  // it would not open, and is not changed
+  for (const Place& place : of_engine("    adapter: { box: { diameter: 30 mm } }\n"))
+    CHECK(place.sized.find("a box of") == std::string::npos);
 }
 
 // hand: a tube of 18.2 mm does not enter a bore of 17.6 mm; one of 15 mm leaves a ring of pi/4 (17.6^2 - 15^2) = 66 mm2
@@ -153,6 +184,11 @@ TEST_CASE("where no tube fits, what to buy or to turn is said") {
     const Choice none = made_of(text);
     CHECK(none.engines[0].places.empty());
     CHECK(none.engines[0].tubes_to_buy.find(words) != std::string::npos);
+    const std::string told = none.engines[0].tubes_to_buy, sleeve = "turned to ";
+    if (const auto at = told.find(sleeve); at != std::string::npos) {  // over the tube, and within the bore
+      CHECK(std::stod(told.substr(at + sleeve.size())) > 15.0);
+      CHECK(std::stod(told.substr(at + sleeve.size())) < 17.6);
+    }
     CHECK(choice_files(none, {})[1].text.find("None of the tubes fits") != std::string::npos);
   }
 }
