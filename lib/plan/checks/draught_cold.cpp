@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -5,19 +6,21 @@
 namespace lumwright {
 namespace {
 // Half a millimetre is what a U-tube can be read to: below four times that the reading says little.
-constexpr Pressure readable = 2.0 * mmH2O;
 
 std::optional<Finding> judge_draught_cold(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
+  static const Pressure readable = data::limit<Pressure>("draught.cold readable");
   judge_by(f, measure(solved, cold.smokebox_suction), {Bound::at_least, AnyQuantity(readable), std::nullopt});
   f.why = fmt::format(
       "before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot "
       "gas is thin",
       say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2),
-      say(solved, cold.engine, "draught.air_flow"), say(solved, hot.smokebox_suction), say(solved, hot.engine, "draught.air_flow"));
-  if (f.verdict != Verdict::pass) f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
+      say(solved, cold.engine, "draught.air_flow"), say(solved, hot.smokebox_suction),
+      say(solved, hot.engine, "draught.air_flow"));
+  if (f.verdict != Verdict::pass)
+    f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";

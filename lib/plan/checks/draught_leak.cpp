@@ -1,19 +1,19 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-constexpr double usual_leak = 0.05,
-                 heavy = 0.15;  // estimates: below the first nobody notices, above the second it costs minutes
-
 std::optional<Finding> judge_draught_leak(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow& hot = solved.draught->hot_flow;
   if (!solved.draught->path.annulus) return std::nullopt;
   const double share = hot.annulus / hot.chimney;
+  static const double usual = data::limit<double>("draught.leak usual"),
+                      heavy = data::limit<double>("draught.leak heavy");
   Finding f;
-  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(usual_leak), AnyQuantity(heavy)});
+  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(usual), AnyQuantity(heavy)});
   f.why = fmt::format(
       "{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire",
       say(solved, hot.annulus), percent(share, 2));

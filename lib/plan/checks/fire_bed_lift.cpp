@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "draught/bed.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
@@ -12,7 +13,8 @@ std::optional<Finding> judge_fire_bed_lift(const Solved& solved) {
   const Pressure across = d.hot_flow.loss[static_cast<std::size_t>(Element::bed)];
   const double share = across / lifts;
   Finding f;
-  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(0.7), AnyQuantity(1.0)});
+  static const double most = data::limit<double>("fire.bed_lift share");
+  judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(most), AnyQuantity(1.0)});
   f.why = fmt::format("the gas presses on the bed with {}, and {} would carry its weight", say(solved, across),
                       say(solved, lifts));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, use larger pieces or a shallower bed; fit a spark screen";

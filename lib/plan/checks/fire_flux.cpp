@@ -1,4 +1,5 @@
 #include "data/fire.hpp"
+#include "data/limits.hpp"
 #include "fire/burning_bed.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
@@ -6,13 +7,13 @@
 
 namespace lumwright {
 namespace {
-constexpr double advised = 0.7;  // of the flux that floats a lump: beyond, the bed dances and burns into holes
 
 std::optional<Finding> judge_fire_flux(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const Temperature glow = data::glowing_bed().temperature.value;
   const MassFlux floats = lifting_flux({d.path.bed->particle, *d.fuel_piece}, glow);
+  static const double advised = data::limit<double>("fire.flux share");
   const MassFlux flux = d.hot_flow.bed / d.path.grate->area, limit = advised * floats;
   Finding f;
   judge_by(f, measure(solved, flux), {Bound::at_most, AnyQuantity(limit), AnyQuantity(floats)});

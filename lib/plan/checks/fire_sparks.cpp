@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "draught/bed.hpp"
 #include "matter/air.hpp"
 #include "plan/check.hpp"
@@ -7,8 +8,6 @@
 
 namespace lumwright {
 namespace {
-constexpr Length small = 0.5 * mm, large = 1.0 * mm;
-
 struct Speeds {
   Density gas;
   Velocity over_bed, in_tubes;
@@ -27,18 +26,20 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   const SolvedDraught& d = *solved.draught;
   const Speeds gas = speeds(d);
   const Rule char_piece = rule<Density>("rule.char_piece");
+  static const Length small = data::limit<Length>("fire.sparks small"),
+                      large = data::limit<Length>("fire.sparks large");
   const Density piece = char_piece.input.value.si * kg_per_m3;
   const Viscosity mu = air_viscosity(d.hot_flow.firebox_gas);
   const Velocity hangs_small = terminal_velocity({small, piece}, gas.gas, mu),
                  hangs_large = terminal_velocity({large, piece}, gas.gas, mu);
   Finding f;
-  judge_by(f, measure(solved, gas.over_bed),
-           {Bound::at_most, AnyQuantity(hangs_small), AnyQuantity(hangs_large)});
+  judge_by(f, measure(solved, gas.over_bed), {Bound::at_most, AnyQuantity(hangs_small), AnyQuantity(hangs_large)});
   f.why = fmt::format(
-      "above the bed the gas rises at {}; pieces of char of 0.5 mm hang in it at {} and of 1 mm at {}. What reaches "
+      "above the bed the gas rises at {}; pieces of char of {:g} mm hang in it at {} and of {:g} mm at {}. What "
+      "reaches "
       "the tubes meets {} there{}",
-      say(solved, gas.over_bed), say(solved, hangs_small), say(solved, hangs_large), say(solved, gas.in_tubes),
-      gas.in_tubes > hangs_small ? ", and small ones go on to the fan" : "");
+      say(solved, gas.over_bed), in(small, mm), say(solved, hangs_small), in(large, mm), say(solved, hangs_large),
+      say(solved, gas.in_tubes), gas.in_tubes > hangs_small ? ", and small ones go on to the fan" : "");
   if (f.verdict != Verdict::pass)
     f.action =
         "sieve out the dust, slow the fan, and put a spark screen of at least 60 % open area between tube and fan";
@@ -50,8 +51,8 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
              computed(solved, "rho_gas", "its density", gas.gas),
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),
              char_piece.term("rho", "density of a piece of char"),
-             computed(solved, "v_0.5", "at which 0.5 mm hangs", hangs_small),
-             computed(solved, "v_1", "at which 1 mm hangs", hangs_large),
+             computed(solved, "v_s", fmt::format("at which {:g} mm hangs", in(small, mm)), hangs_small),
+             computed(solved, "v_l", fmt::format("at which {:g} mm hangs", in(large, mm)), hangs_large),
              computed(solved, "v_t", "gas in the fire tubes", gas.in_tubes)};
   return f;
 }

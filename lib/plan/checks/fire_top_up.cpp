@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "fire/burning_bed.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
@@ -9,6 +10,7 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
+  static const double share = data::limit<double>("fire.top_up share");
   const Mass bed = r.input.fire.input().bed;
   const MassFlow burning = solved.draught->burning->fuel;
   const Duration interval = top_up_interval(bed, burning);
@@ -16,17 +18,17 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
   const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
   Finding f;
-  judge_by(f, measure(solved, burnt, "fuel.bed_mass"), {Bound::at_most, AnyQuantity(0.5 * bed), std::nullopt});
+  judge_by(f, measure(solved, burnt, "fuel.bed_mass"), {Bound::at_most, AnyQuantity(share * bed), std::nullopt});
   const std::string burns =
       fmt::format("well alight the fire burns {} of the {} on the grate, half of it in {}; {} {} is burnt",
-                  say(solved, burning), say(solved, bed, "fuel.bed_mass"), say(solved, interval, "want.steam_within", 2),
-                  until, say(solved, burnt, "fuel.bed_mass", 2));
-  f.why = burns + (burnt > bed         ? ", more than lies there at first"
-                   : burnt > 0.5 * bed ? ", more than half, and a bed of under half its depth lets air slip through"
-                                       : ": it lasts without topping up");
+                  say(solved, burning), say(solved, bed, "fuel.bed_mass"),
+                  say(solved, interval, "want.steam_within", 2), until, say(solved, burnt, "fuel.bed_mass", 2));
+  f.why = burns + (burnt > bed           ? ", more than lies there at first"
+                   : burnt > share * bed ? ", more than half, and a bed of under half its depth lets air slip through"
+                                         : ": it lasts without topping up");
   if (f.verdict == Verdict::watch)
     f.action = fmt::format("put on about {} every {} once the fire is bright, a little at a time",
-                           say(solved, 0.5 * bed, "fuel.bed_mass", 2), say(solved, interval, "want.steam_within", 2));
+                           say(solved, share * bed, "fuel.bed_mass", 2), say(solved, interval, "want.steam_within", 2));
   f.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
   f.standing = "derived";
   f.formula = "t = m_bed / (2 m_f)";

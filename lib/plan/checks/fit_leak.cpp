@@ -1,4 +1,5 @@
 #include "data/fits.hpp"
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -10,8 +11,9 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
   const Fit& fit = solved.fit->fit;
   const auto& rule = data::number_rule("leak share");
   Finding f;
+  static const double heavy = data::limit<double>("fit.leak heavy");
   judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
-           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(3.0 * rule.value.value)});
+           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(heavy * rule.value.value)});
   f.why = fit.cold.value > 0.0 * mm ? fmt::format("the ring round the tube has {} of the area of the tube's own bore",
                                                   percent(fit.leak_share.value, 2))
                                     : "the tube does not enter, and leaves no ring (see `fit.cold`)";
@@ -29,7 +31,7 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
 }  // namespace
 
 Check fit_leak() {
-  return {"fit.leak", "Width of the gap round the tube", "Is the gap round the tube small against the tube's own bore?", 530,
-          judge_fit_leak};
+  return {"fit.leak", "Width of the gap round the tube", "Is the gap round the tube small against the tube's own bore?",
+          530, judge_fit_leak};
 }
 }  // namespace lumwright

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "draught/cooling.hpp"
 #include "plan/bleed.hpp"
 #include "plan/check.hpp"
@@ -7,8 +8,10 @@
 
 namespace lumwright {
 namespace {
-constexpr TemperatureRise margin = 10.0 * K;
-constexpr double patience = 1.25;  // how much longer than now a cooler fan may take, where now is too long already
+TemperatureRise margin() {
+  static const TemperatureRise kept = data::limit<TemperatureRise>("heat.fan_gas kept");
+  return kept;
+}
 
 /// What the judging needs, worked out once.
 struct Case {
@@ -29,6 +32,7 @@ Case look(const Solved& solved) {
          .within = std::nullopt};
   if (!solved.raise) return c;
   c.time = solved.raise->raise.time_of(RaiseEventKind::own_blower);
+  static const double patience = data::limit<double>("heat.bleed patience");
   if (c.time) c.within = std::max(solved.raise->within, patience * *c.time);
   return c;
 }
@@ -75,7 +79,7 @@ std::optional<std::string> drill(const Case& c, Temperature hold, std::string& w
 }
 // Some kelvin in hand if it can be had, else just enough, else something else.
 std::string advice(const Case& c, std::string& why) {
-  if (const auto ample = drill(c, c.limit - margin, why)) return *ample;
+  if (const auto ample = drill(c, c.limit - margin(), why)) return *ample;
   if (c.gas <= c.limit) return "feel the fan while it runs, and stop when it cannot be touched";
   if (const auto enough = drill(c, c.limit, why)) return *enough;
   return instead(c);
@@ -83,8 +87,8 @@ std::string advice(const Case& c, std::string& why) {
 // The gas decides; what is shown are the holes, where so many more or fewer are what puts it right.
 void judge_holes(Finding& f, const Case& c, const std::optional<Area>& needed) {
   judge_by(f, measure(c.solved, c.gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(c.limit - margin), AnyQuantity(c.limit)});
-  const auto ample = f.verdict == Verdict::fail ? needed : bleed_to_hold(c.trial, c.now, c.limit - margin);
+           {Bound::at_most, AnyQuantity(c.limit - margin()), AnyQuantity(c.limit)});
+  const auto ample = f.verdict == Verdict::fail ? needed : bleed_to_hold(c.trial, c.now, c.limit - margin());
   if (!needed || !ample) return;
   Finding holes = f;
   judge_by(holes, measure(c.solved, bleed_area(c.now)), {Bound::at_least, AnyQuantity(*ample), AnyQuantity(*needed)});
@@ -111,14 +115,14 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
   const SolvedDraught& d = *solved.draught;
   const Temperature room = d.ambient.temperature, limit = solved.fan->gas_limit;
-  const bool hot = d.hot_flow.fan_gas > limit - margin;
+  const bool hot = d.hot_flow.fan_gas > limit - margin();
   if (!hot && !d.path.bleed) return std::nullopt;
   Finding f;
   f.source = "gas path, fire, fan and the whole raise solved again with other sharp-edged holes";
   f.standing = "estimate";
   f.formula = "gas at the fan (bleed area) = limit; bleed = C_d A sqrt(2 rho p_box)";
   if (blows_out(d)) return blown_out(solved, f);
-  if (limit <= room + margin) {
+  if (limit <= room + margin()) {
     f.verdict = Verdict::fail;
     f.why = fmt::format("air of {} cannot hold a fan at {}", say(solved, room, "place.air"),
                         say(solved, limit, "fan.gas_limit"));
@@ -151,8 +155,8 @@ bool holds(const Solved& solved) {
   const SolvedDraught& d = *solved.draught;
   if (blows_out(d)) return false;
   const Temperature limit = solved.fan->gas_limit;
-  const bool asked = d.path.bleed || d.hot_flow.fan_gas > limit - margin;
-  return !asked || (limit > d.ambient.temperature + margin && d.hot_flow.fan_gas <= limit);
+  const bool asked = d.path.bleed || d.hot_flow.fan_gas > limit - margin();
+  return !asked || (limit > d.ambient.temperature + margin() && d.hot_flow.fan_gas <= limit);
 }
 }  // namespace
 

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "draught/cooling.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
@@ -5,17 +6,19 @@
 
 namespace lumwright {
 namespace {
-constexpr TemperatureRise kept_below = 10.0 * K;
-constexpr double sensible_bleed = 2.0;  // over the gas: with more the fan draws the room and not the fire; an estimate
+TemperatureRise kept_below() {
+  static const TemperatureRise kept = data::limit<TemperatureRise>("heat.fan_gas kept");
+  return kept;
+}
 std::string cooler_fan(const Solved& solved, Temperature limit) {
   const SolvedDraught& d = *solved.draught;
   const PathFlow& hot = d.hot_flow;
-  const Temperature aim = limit - kept_below;  // what passes
+  static const double sensible_bleed = data::limit<double>("heat.fan_gas sensible bleed");
+  const Temperature aim = limit - kept_below();  // what passes
   if (aim <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
   const double ratio = bleed_ratio({hot.fan_gas, d.ambient.temperature, aim});
-  const std::string others =
-      std::string("a longer tube and a larger blackened box") +
-      (solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
+  const std::string others = std::string("a longer tube and a larger blackened box") +
+                             (solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
   if (ratio > sensible_bleed) return others + "; no bleed alone cools it and leaves a draught";
   return fmt::format("let cool air into the box, {} of the gas by weight (bleed holes; costs draught), or {}",
                      percent(ratio, 2), others);
@@ -44,7 +47,7 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
   const Temperature limit = solved.fan->gas_limit;
   Finding f;
   judge_by(f, measure(solved, hot.fan_gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(limit - kept_below), AnyQuantity(limit)});
+           {Bound::at_most, AnyQuantity(limit - kept_below()), AnyQuantity(limit)});
   f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
                       say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));

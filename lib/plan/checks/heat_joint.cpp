@@ -1,4 +1,5 @@
 #include "data/joints.hpp"
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -21,8 +22,8 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
   }
   if (!solved.draught) return unsolved(solved.draught);
   const Temperature gas = solved.draught->hot_flow.smokebox_gas, limit = *joint.limit();
-  judge_by(f, measure(solved, gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(limit - 20.0 * K), AnyQuantity(limit)});
+  static const TemperatureRise kept = data::limit<TemperatureRise>("heat.joint kept");
+  judge_by(f, measure(solved, gas, "fan.gas_limit"), {Bound::at_most, AnyQuantity(limit - kept), AnyQuantity(limit)});
   f.why = fmt::format("gas of {} goes through the tube; {} begins to melt at {} and is good to {}",
                       say(solved, gas, "fan.gas_limit"), joint.name, say(solved, *joint.melts, "fan.gas_limit"),
                       say(solved, limit, "fan.gas_limit"));

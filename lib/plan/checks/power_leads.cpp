@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -9,7 +10,8 @@ std::optional<Finding> judge_power_leads(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
   const part::LeadsPart& leads = solved.build.supply.leads;
   if (!leads.section && !leads.length) return lacking({"supply.leads.section", "supply.leads.length"});
-  const Voltage drop = s.run.most_current * s.leads, allowed = 0.03 * s.run.end.voltage;
+  static const double share = data::limit<double>("power.leads share");
+  const Voltage drop = s.run.most_current * s.leads, allowed = share * s.run.end.voltage;
   Finding f;
   judge_by(f, measure(solved, drop), {Bound::at_most, AnyQuantity(allowed), {}});
   f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads),

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -9,7 +10,8 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
   const SolvedSupply& s = *solved.supply;
   const double speed = s.end->speed / s.start.speed, pressure = speed * speed;
   Finding f;
-  judge_by(f, {AnyQuantity(pressure), "%"}, {Bound::at_least, AnyQuantity(0.7), {}});
+  static const double least = data::limit<double>("power.sag pressure");
+  judge_by(f, {AnyQuantity(pressure), "%"}, {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format(
       "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",
       percent(speed, 2), percent(pressure, 2));

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "data/speed_control.hpp"
 #include "plan/check.hpp"
 #include "plan/starting.hpp"
@@ -19,7 +20,9 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
       start_margin(s.run.end.open_circuit, s.pack.resistance_at_once(), asked, electrics.start_current.value);
   if (!margin) return std::nullopt;  // a pack without resistance, such as a power bank
   Finding f;
-  judge_by(f, measure(solved, *margin), {Bound::at_least, AnyQuantity(1.5), AnyQuantity(1.0)});
+  static const double ample = data::limit<double>("power.start margin"),
+                      least = data::limit<double>("power.start least");
+  judge_by(f, measure(solved, *margin), {Bound::at_least, AnyQuantity(ample), AnyQuantity(least)});
   f.why = fmt::format(
       "a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that",
       format_number(electrics.start_current.value, 2), format_number(*margin, 2));

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include "power/step_up.hpp"
@@ -16,8 +17,9 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
                         s.module->hot_spot_per_loss};
   const Temperature spot = hot_spot(heat, loss);
   Finding f;
+  static const TemperatureRise kept = data::limit<TemperatureRise>("power.step_up_heat kept");
   judge_by(f, measure(solved, spot, "place.air"),
-           {Bound::at_most, AnyQuantity(s.module->hot_spot_limit - 15.0 * K), AnyQuantity(s.module->hot_spot_limit)});
+           {Bound::at_most, AnyQuantity(s.module->hot_spot_limit - kept), AnyQuantity(s.module->hot_spot_limit)});
   f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}",
                       say(solved, loss), say(solved, spot, "place.air"));
   if (f.verdict != Verdict::pass)

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -10,8 +11,9 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
   if (!s.feed.step_up) return std::nullopt;
   if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
   Finding f;
+  static const double share = data::limit<double>("power.step_up_input share");
   judge_by(f, measure(solved, s.run.most_current, "supply.step_up.input_limit"),
-           {Bound::at_most, AnyQuantity(0.9 * *s.input_limit), AnyQuantity(*s.input_limit)});
+           {Bound::at_most, AnyQuantity(share * *s.input_limit), AnyQuantity(*s.input_limit)});
   f.why = fmt::format(
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
       say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));

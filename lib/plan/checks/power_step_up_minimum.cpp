@@ -1,10 +1,10 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-constexpr double in_hand = 1.02;  // of a stop over the least input; estimate
 
 std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
@@ -14,6 +14,7 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
   // A pack that nothing stops above the least input sinks to it, also one that collapses.
   const Voltage end =
       sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
+  static const double in_hand = data::limit<double>("power.step_up_minimum in hand");
   const AnyQuantity least(in_hand * step_up.input_min);
   judge_by(f, measure(solved, end, "supply.stop_at"),
            {Bound::at_least, least, step_up.runs_away ? std::optional(least) : std::nullopt}, "V");

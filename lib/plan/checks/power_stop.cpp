@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -22,7 +23,8 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
   const Run& run = solved.supply->run;
   Finding f;
   const bool sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
-  judge_by(f, {AnyQuantity(run.charge_left_share), "%"}, {Bound::at_most, AnyQuantity(0.25), {}});
+  static const double most_left = data::limit<double>("power.stop left");
+  judge_by(f, {AnyQuantity(run.charge_left_share), "%"}, {Bound::at_most, AnyQuantity(most_left), {}});
   const bool wasteful = f.verdict == Verdict::watch;
   if (sudden) {  // whatever is left
     f.verdict = Verdict::watch;

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include "power/cell.hpp"
@@ -5,17 +6,19 @@
 
 namespace lumwright {
 namespace {
-constexpr Duration month = 30.0 * 24.0 * hour;
 
 std::optional<Finding> judge_power_storage(const Solved& solved) {
   if (!solved.supply) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
+  static const Duration month = data::limit<Duration>("power.storage shelf");
+  static const double least = data::limit<double>("power.storage kept"),
+                      hardly = data::limit<double>("power.storage hardly");
   const double kept = charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
   Finding f;
-  judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(0.7), {}});
+  judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format("after a month on the shelf about {} of a full charge is left", percent(kept, 2));
-  f.action = kept >= 0.9 ? "" : "charge it the day before";
+  f.action = kept >= hardly ? "" : "charge it the day before";
   f.source = chemistry.source;
   f.standing = chemistry.standing;
   f.formula = "kept = (1 - first day) exp(-loss * months)";

@@ -1,3 +1,4 @@
+#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -15,7 +16,7 @@ std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
   const Run& run = *s.with_weak_cell;
   const Duration backwards = run.weak ? run.weak->in_reversal : 0.0 * unit::s;
   Finding f;
-  const AnyQuantity long_backwards(60.0 * unit::s);
+  static const AnyQuantity long_backwards(data::limit<Duration>("power.weak_cell backwards"));
   judge_by(f, measure(solved, backwards), {Bound::at_most, long_backwards, long_backwards});
   if (f.verdict == Verdict::pass)
     judge_by(f, measure(solved, run.end.voltage, "supply.stop_at"), {Bound::at_least, AnyQuantity(least), {}});

@@ -1,4 +1,5 @@
 #include "boiler/fill.hpp"
+#include "data/limits.hpp"
 #include "matter/water.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
@@ -7,7 +8,6 @@
 
 namespace lumwright {
 namespace {
-constexpr double most = 0.95;  // of the boiler: above, water goes over with the steam
 
 std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
@@ -17,6 +17,7 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   const GaugePressure pressure = working ? *r.input.working : *r.input.own_blower;
   const Temperature hot = saturation_temperature(pressure.above_barometer + r.fill.barometer);
   const double swells = saturation(r.fill.cold).water_density / saturation(hot).water_density - 1.0;
+  static const double most = data::limit<double>("raise.swelling most");
   const double share = r.fill.water_share * (1.0 + swells);
   Finding f;
   judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(most), AnyQuantity(1.0)});
@@ -28,8 +29,7 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
   f.standing = "derived";
   f.formula = "x_hot = x rho(T_0) / rho(T)";
-  f.terms = {fill_term(solved),
-             computed(solved, "T_0", "cold water", r.fill.cold, "place.air"),
+  f.terms = {fill_term(solved), computed(solved, "T_0", "cold water", r.fill.cold, "place.air"),
              computed(solved, "T", "water at that pressure", hot, "place.air"),
              computed(solved, "x_hot", "share that it then fills", share)};
   return f;
