@@ -7,6 +7,8 @@
 #include "quantity/format.hpp"
 #include <fmt/format.h>
 #include <map>
+#include <set>
+#include <stdexcept>
 
 namespace lumwright {
 namespace {
@@ -16,8 +18,8 @@ std::optional<Finding> run(const Check& check, const Solved& solved) {
     finding = check.judge(solved);
   } catch (const ModelError& e) {
     finding = Finding{.verdict = Verdict::fail,
-                      .why = e.what(),
-                      .action = "change what is named here and check again",
+                      .why = std::string("this cannot be worked out: ") + e.what(),
+                      .action = std::string(look_for_a_slip),
                       .source = "the model",
                       .standing = "derived"};
   }
@@ -26,17 +28,42 @@ std::optional<Finding> run(const Check& check, const Solved& solved) {
   finding->title = check.title;
   return finding;
 }
-// One cause fails once: of the checks that the same part stops, the first fails and the others wait for it.
-void wait_for_the_first(std::vector<Finding>& findings) {
-  std::map<std::string, std::string> first;  // what stops it, and the title of the check that says so
-  for (Finding& f : findings) {
-    if (f.stands_still.empty()) continue;
-    const auto [found, is_first] = first.try_emplace(f.why, f.title);
-    if (is_first) continue;
-    f = Finding{.id = f.id,
-                .title = f.title,
-                .verdict = Verdict::unknown,
-                .why = fmt::format("no answer while {} does not work: see \"{}\"", f.stands_still, found->second)};
+const Check& check_called(const std::string& id) {
+  for (const Check& check : all_checks())
+    if (check.id == id) return check;
+  throw std::logic_error("no check " + id);
+}
+/// The finding of that check; put in, in the order of the checks, where it was not asked.
+Finding& finding_of(const Check& check, std::vector<Finding>& findings) {
+  for (Finding& f : findings)
+    if (f.id == check.id) return f;
+  auto at = findings.begin();
+  while (at != findings.end() && check_called(at->id).order < check.order) ++at;
+  return *findings.insert(at, Finding{.id = std::string(check.id), .title = std::string(check.title)});
+}
+// One cause fails once, in the check that asks after it: all others that it stops wait for that one.
+void wait_for_the_one(std::vector<Finding>& findings) {
+  std::map<std::string, Finding> causes;  // by what stops it
+  std::set<std::string_view> telling;
+  for (const Finding& f : findings)
+    if (!f.stands_still.empty()) causes.try_emplace(f.why, f);
+  for (auto& [why, cause] : causes) {
+    const Check& owner = check_called(cause.told_by);
+    for (Finding& f : findings)
+      if (f.why == why && !f.stands_still.empty() && f.id != owner.id)
+        f = Finding{.id = f.id,
+                    .title = f.title,
+                    .why = fmt::format("no answer while {} does not work: see \"{}\"", f.stands_still, owner.title)};
+    Finding& told = finding_of(owner, findings);
+    const bool first = telling.insert(owner.id).second;
+    if (told.why == why) continue;
+    if (!first || (told.verdict == Verdict::fail && told.stands_still.empty())) {  // it fails already: both are said
+      told.why += "; " + why;
+      continue;
+    }
+    cause.id = owner.id;
+    cause.title = owner.title;
+    told = cause;
   }
 }
 // A build with open questions is never more than `watch`: what is not known has not passed.
@@ -65,23 +92,6 @@ Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tunin
   return solved;
 }
 
-namespace {
-/// What is assumed, its temperatures in the one unit of the page.
-std::vector<Assumed> assumed_on_page(const Solved& solved) {
-  std::vector<Assumed> all = solved.inputs.assumed(solved.units);
-  const std::string unit = temperature_unit(solved);
-  if (unit.empty() || solved.units != UnitSystem::as_written) return all;
-  for (Assumed& one : all) {
-    const Input* input = solved.inputs.find(one.key);
-    if (input == nullptr || input->value.kind != kind_of<Temperature> || input->unit == unit) continue;
-    one.value = format(input->value, unit);
-    if (input->low < input->high)
-      one.band = format({input->low, input->value.kind}, unit) + " .. " + format({input->high, input->value.kind}, unit);
-  }
-  return all;
-}
-}  // namespace
-
 Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
   const Build& build = solved.build;
   Assessment assessment{.build = build.name ? *build.name : std::string(),
@@ -90,13 +100,13 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
                         .verdict = Verdict::unknown,
                         .results = results_of(solved),
                         .checks = {},
-                        .assumed = assumed_on_page(solved),
+                        .assumed = solved.inputs.assumed(solved.units, temperature_unit(solved)),
                         .cautions = {},
                         .series = series_of(solved),
                         .events = events_of(solved)};
   for (const Check& check : all_checks())
     if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
-  wait_for_the_first(assessment.checks);
+  wait_for_the_one(assessment.checks);
   if (worlds.count > 0) {
     add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
     for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));

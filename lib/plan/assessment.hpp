@@ -54,6 +54,7 @@ struct Finding {
   std::optional<double> holds{};       // share of the samples that answer it in which it does not fail
   std::size_t answered = 0;            // samples that answer it, where any were tried
   std::string stands_still{};          // the part of the build that does not work at all, so that nothing can be judged
+  std::string told_by{};               // the check that says why it does not
 };
 
 struct Assumed {

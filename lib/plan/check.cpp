@@ -45,4 +45,10 @@ Finding lacking(std::vector<std::string> keys) {
   finding.missing = std::move(keys);
   return finding;
 }
+std::optional<Finding> waits_for_the_tube(const Solved& solved) {
+  if (solved.fit->fit.cold.value > 0.0 * mm) return std::nullopt;
+  Finding finding;
+  finding.why = "no answer while the tube does not enter the chimney: see \"Tube in the chimney, cold\"";
+  return finding;
+}
 }  // namespace lumwright

@@ -37,28 +37,26 @@ Term term(const Solved& solved, std::string_view symbol, std::string_view meanin
 Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
               std::string_view like = "");
 
-// What a part is called to its owner.
-inline std::string_view part_in_words(const Outcome<SolvedFan>&) { return "the fan"; }
-inline std::string_view part_in_words(const Outcome<SolvedSupply>&) { return "the supply"; }
-inline std::string_view part_in_words(const Outcome<SolvedDraught>&) { return "the draught"; }
-inline std::string_view part_in_words(const Outcome<SolvedFit>&) { return "the fit in the chimney"; }
-inline std::string_view part_in_words(const Outcome<SolvedRaise>&) { return "steam raising"; }
-inline std::string_view part_in_words(const Outcome<FanUnit>&) { return "the unit"; }
-/// For a part that could not be solved: unknown with its keys, or a failure with what physics said.
+/// For a part that could not be solved: unknown with its keys, or a failure with why it cannot be.
 template <class T>
-Finding unsolved(const Outcome<T>& part, std::string_view action = "change what is named here and check again") {
+Finding unsolved(const Outcome<T>& part) {
   Finding finding;
   finding.missing = part.missing;
   finding.why = part.impossible;
   if (!part.impossible.empty()) {
     finding.verdict = Verdict::fail;
-    finding.stands_still = part_in_words(part);
-    finding.action = action;
+    finding.stands_still = part_name(part).words;
+    finding.told_by = part.told_by;
+    finding.action = part.action;
     finding.source = "the model";
     finding.standing = "derived";
   }
   return finding;
 }
+/// Gap over engaged length at which a tube no longer leans but lies: half its length. An estimate of ours.
+constexpr double no_stand = 0.5;
 /// Unknown for want of these keys.
 Finding lacking(std::vector<std::string> keys);
+/// Unknown where the tube does not enter the chimney, and so has no place in it; nothing where it does.
+std::optional<Finding> waits_for_the_tube(const Solved& solved);
 }  // namespace lumwright

@@ -34,9 +34,9 @@ Input typical_input(std::string_view key, Kind kind) {
   Input input{AnyQuantity(value.value, kind), band.low, band.high, value.unit, Origin::assumed};
   return known.insert_or_assign(std::string(key), input).first->second;
 }
-std::string band_text(const Input& input, UnitSystem units) {
+std::string unit_of(const Input& input, UnitSystem units) { return choose_unit(input.value, input.unit, units); }
+std::string band_text(const Input& input, const std::string& unit) {
   if (!(input.low < input.high)) return "";
-  const std::string unit = choose_unit(input.value, input.unit, units);
   return format({input.low, input.value.kind}, unit) + " .. " + format({input.high, input.value.kind}, unit);
 }
 }  // namespace
@@ -55,7 +55,7 @@ double Inputs::record(std::string_view key, Input input) {
       const TunedValue& v = tuned->second;
       input = {v.value, v.low, v.high, v.unit, Origin::tuned};
       note({std::string(key), format(v.value, choose_unit(v.value, v.unit, UnitSystem::as_written), 4),
-            band_text(input, UnitSystem::as_written), "tuned from measured lighting-ups", tuning_->file, "measured"});
+            band_text(input, unit_of(input, UnitSystem::as_written)), "tuned from measured lighting-ups", tuning_->file, "measured"});
     }
   }
   if (draw_) input.value.si = draw_(key, input);
@@ -67,7 +67,7 @@ double Inputs::assume(std::string_view key, Input input, Assumed assumed) {
   assumed.key = std::string(key);
   if (assumed.value.empty())
     assumed.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
-  if (assumed.band.empty()) assumed.band = band_text(input, UnitSystem::as_written);
+  if (assumed.band.empty()) assumed.band = band_text(input, unit_of(input, UnitSystem::as_written));
   const double si = record(key, std::move(input));  // may note the key as tuned
   note(std::move(assumed));
   return si;
@@ -89,14 +89,20 @@ int Inputs::count(std::string_view key, const Count& given, int otherwise, std::
   note({std::string(key), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
   return otherwise;
 }
-std::vector<Assumed> Inputs::assumed(UnitSystem units) const {
+std::vector<Assumed> Inputs::assumed(UnitSystem units, std::string_view temperature_unit) const {
   std::vector<Assumed> converted = assumed_;
-  if (units == UnitSystem::as_written) return converted;
-  for (Assumed& one : converted)
-    if (const Input* input = find(one.key)) {
-      one.value = format(input->value, choose_unit(input->value, input->unit, units));
-      one.band = band_text(*input, units);
+  for (Assumed& one : converted) {
+    const Input* input = find(one.key);
+    if (input == nullptr) continue;
+    std::string unit = unit_of(*input, units);
+    if (units == UnitSystem::as_written) {  // told so already, but for temperatures
+      if (temperature_unit.empty() || input->value.kind != kind_of<Temperature> || input->unit == temperature_unit)
+        continue;
+      unit = temperature_unit;
     }
+    one.value = format(input->value, unit);
+    one.band = band_text(*input, unit);
+  }
   return converted;
 }
 void Inputs::note(Assumed assumed) {

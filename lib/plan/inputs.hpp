@@ -76,8 +76,8 @@ class Inputs {
   void note(Assumed assumed);
 
   const std::vector<Assumed>& assumed() const { return assumed_; }
-  /// The same with numbers in another system of units.
-  std::vector<Assumed> assumed(UnitSystem units) const;
+  /// The same with numbers in another system of units; as written, all temperatures in one unit, where one is given.
+  std::vector<Assumed> assumed(UnitSystem units, std::string_view temperature_unit = "") const;
   const std::map<std::string, Input, std::less<>>& all() const { return all_; }
   const Input* find(std::string_view key) const;
   /// A sampler draws the values: nothing is noted, and a written spread is a value that was drawn from it.

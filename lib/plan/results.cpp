@@ -48,14 +48,14 @@ void add_draught(const Solved& solved, List& list) {
     list.add("draught.cold_fan_static_pressure", d.cold->static_pressure);
     list.add("draught.fan_speed", d.fan_speed, "fan.rated.speed");
   }
-  list.add("draught.smokebox_depression", d.hot_flow.smokebox_suction);
-  list.add("draught.cold_smokebox_depression", d.cold_flow.smokebox_suction);
+  list.put("draught.smokebox_depression", {AnyQuantity(d.hot_flow.smokebox_suction), "mmH2O"});
+  list.put("draught.cold_smokebox_depression", {AnyQuantity(d.cold_flow.smokebox_suction), "mmH2O"});
   for (const ElementLoss& loss : losses(d.path, d.hot_flow))
     list.add("draught.loss." + std::string(loss.name), loss.loss);
   list.add("draught.natural", d.hot_flow.natural_draught);
   if (d.fan_off) {
     list.add("draught.fan_off_air_flow", d.fan_off->engine, "draught.air_flow");
-    list.add("draught.fan_off_smokebox_depression", d.fan_off->smokebox_suction);
+    list.put("draught.fan_off_smokebox_depression", {AnyQuantity(d.fan_off->smokebox_suction), "mmH2O"});
   }
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);

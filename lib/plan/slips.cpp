@@ -13,7 +13,7 @@ namespace lumwright {
 namespace {
 struct WrittenNumber {
   AnyQuantity value;
-  std::string text;
+  std::string named, text;  // "the highest pressure of fan.curve", "190 mbar"
   int line;
 };
 using WrittenNumbers = std::map<std::string, WrittenNumber, std::less<>>;
@@ -27,10 +27,10 @@ class NumberCollector {
     if (!given) return;
     const AnyQuantity value(*given);  // a value that was never written, as a program sets it, has no unit of its own
     const bool named = !given.unit.empty() || value.kind == kind_of<double>;
-    add(field, "", value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
+    add(field, {}, value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
   }
   void operator()(Field field, const Count& count, int, int) {
-    if (count) add(field, "", AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
+    if (count) add(field, {}, AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
   }
   void operator()(Field, const Text&, Allowed) {}
   template <class X, class Y>
@@ -47,11 +47,11 @@ class NumberCollector {
     }
     if constexpr (std::is_same_v<X, Y>) {
       x.si = std::max(x.si, y.si);
-      add(field, "_most", x, written(x, points.x_unit), points.at);
+      add(field, {"_most", "the farthest of "}, x, in_short(x, points.x_unit), points.at);
     } else {
-      add(field, ".flow_most", x, written(x, points.x_unit), points.at);
-      add(field, ".pressure_most", y, written(y, points.y_unit), points.at);
-      add(field, ".rise", rise, written(rise, points.y_unit), points.at);
+      add(field, {".flow_most", "the greatest flow of "}, x, in_short(x, points.x_unit), points.at);
+      add(field, {".pressure_most", "the highest pressure of "}, y, in_short(y, points.y_unit), points.at);
+      add(field, {".rise", "the steepest rise of "}, rise, in_short(rise, points.y_unit), points.at);
     }
   }
   void operator()(Field, const EfficiencyTable&) {}
@@ -62,9 +62,17 @@ class NumberCollector {
   }
 
  private:
-  void add(Field field, std::string_view more, AnyQuantity value, std::string text, Position at) {
-    numbers_.insert_or_assign(fmt::format("{}{}{}", path_, field.key, more),
-                              WrittenNumber{value, std::move(text), at.line});
+  /// What a list is told by: an ending of its key, and words before it.
+  struct Member {
+    std::string_view ending, words;
+  };
+  static std::string in_short(AnyQuantity value, const std::string& unit) {
+    return format(value, choose_unit(value, unit, UnitSystem::as_written));
+  }
+  void add(Field field, Member member, AnyQuantity value, std::string text, Position at) {
+    const std::string key = path_ + std::string(field.key);
+    numbers_.insert_or_assign(key + std::string(member.ending),
+                              WrittenNumber{value, std::string(member.words) + key, std::move(text), at.line});
   }
   WrittenNumbers& numbers_;
   std::string path_;
@@ -78,7 +86,7 @@ WrittenNumbers numbers_of(const Build& build) {
     for (const data::CellRow& cell : data::cells())
       if (cell.id == *pack.cell)
         numbers.insert_or_assign("supply.pack.usual_capacity",
-                                 WrittenNumber{AnyQuantity(cell.capacity.value), "usual", pack.cell.at.line});
+                                 WrittenNumber{AnyQuantity(cell.capacity.value), "", "usual", pack.cell.at.line});
   return numbers;
 }
 std::optional<double> product(const std::vector<std::string>& keys, const WrittenNumbers& numbers) {
@@ -92,11 +100,10 @@ std::optional<double> product(const std::vector<std::string>& keys, const Writte
 }
 constexpr const char* slipped = "a decimal point or a unit may have slipped";
 
-/// "2.6 times", "0.54 of"; a ratio that rounds to one is said in words.
+/// "2.6 times", "0.54 of"; a ratio that two figures round to one is said in words.
 std::string times_the_limit(double of_limit) {
-  const std::string number = format_number(of_limit, 2);
-  if (number == "1.0" || number == "0.99" || number == "1.00") return of_limit > 1.0 ? "just over" : "just under";
-  return number + (of_limit > 1.0 ? " times" : " of");
+  if (of_limit > 0.985 && of_limit < 1.05) return of_limit > 1.0 ? "just over" : "just under";
+  return format_number(of_limit, 2) + (of_limit > 1.0 ? " times" : " of");
 }
 std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& numbers) {
   const std::vector<std::string> of = row.texts("of"), over = row.texts("over");
@@ -110,7 +117,7 @@ std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& 
     for (const std::string& key : keys) {
       const WrittenNumber& number = numbers.find(key)->second;
       if (key == "supply.pack.usual_capacity") continue;  // of a table, on no line
-      const std::string one = fmt::format("{} {} on line {}", key, number.text, number.line);
+      const std::string one = fmt::format("{} {} on line {}", number.named, number.text, number.line);
       if (std::ranges::find(named, one) == named.end()) named.push_back(one);
     }
   return Remark{of.front(), fmt::format("{}: {} the {} that is usual for small engines ({}); {}", row.text("what"),

@@ -5,7 +5,9 @@
 #include "matter/water.hpp"
 #include "plan/fire_side.hpp"
 #include "plan/solved.hpp"
+#include "quantity/format.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 #include <numbers>
 
 namespace lumwright {
@@ -42,6 +44,13 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
   const auto reach = needed(inputs, "engine.tubes.length", engine.tubes.length, missing);
   if (!missing.empty()) return;
   const Area grate = *length * *width;
+  const Area through = static_cast<double>(*engine.tubes.count) * circle(*bore);
+  if (through >= grate)
+    throw Refused("draught.flow",
+                  fmt::format("the bores of the fire tubes add up to {}, more than the grate's {}: they cannot stand in "
+                              "one firebox",
+                              format(through, "mm2"), format(grate, "mm2")),
+                  "count the fire tubes once more, and measure their bore and the grate");
   const double clear =
       inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
   const auto entry_width = inputs.known("engine.air_entry.width", engine.air_entry.width);
@@ -80,7 +89,9 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
   const auto length = needed(inputs, "adapter.tube.length", tube.length, missing);
   if (!outside || !length) return;
   const Length wall = inputs.usual("adapter.tube.wall", tube.wall), bore = *outside - 2.0 * wall;
-  if (bore <= 0.0 * mm) throw ModelError("the walls of the adapter tube leave no bore");
+  if (bore <= 0.0 * mm)
+    throw Refused("draught.flow", "the walls of the adapter tube leave no bore",
+                  "measure `adapter.tube.outside` and `adapter.tube.wall` once more");
   const auto engaged = engaged_length(build, inputs);
   const Length in_chimney = engaged.value_or(0.0 * mm);
   path.adapter = Adapter{.tube = {bore, *length, data::roughness("sooted").value.value},
@@ -113,6 +124,11 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
     const Length distance = std::max(*height - taken, 0.1 * *height);
     const Area skin =
         std::numbers::pi * *diameter * *height + 2.0 * circle(*diameter) - circle(std::min(frame, *diameter));
+    if (path.adapter && path.adapter->tube.bore > *diameter)
+      throw Refused("draught.flow",
+                    fmt::format("the tube is {} wide inside, wider than the box of {} that it opens into",
+                                format(path.adapter->tube.bore, "mm"), format(*diameter, "mm")),
+                    "measure tube and box once more");
     path.box = Box{.bore = *diameter,
                    .depth = {wheel * frame, distance},
                    .rise = distance,
@@ -134,6 +150,10 @@ Temperature judged_at(const Build& build, Inputs& inputs, Pressure barometer) {
   return gauge ? saturation_temperature(gauge->above_barometer + barometer) : degC(110);
 }
 
+constexpr const char* too_little_air =
+    "measure `draught.air_flow` once more: the hot gas draws more than that by itself";
+constexpr const char* too_little_suction = "take a fan with more pressure, or shorten or widen the way of the gas";
+
 // What the fan is given, and how fast that turns it.
 void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, Inputs& inputs, SolvedDraught& draught) {
   if (!supply) inputs.stands_in("supply.pack");
@@ -142,8 +162,9 @@ void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, Inputs& 
   draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage)
                               : fan_speed(*fan.motor, draught.fan_voltage);
   if (draught.fan_speed <= 0.0 * rpm)
-    throw ModelError("the fan does not turn on the " + std::to_string(in(draught.fan_voltage, V)) +
-                     " V that reaches it");
+    throw Refused("fan.voltage",
+                  "the fan does not turn on the " + format(draught.fan_voltage, "V") + " that reaches it",
+                  "more cells, a higher output, or a fan rated for less");
 }
 }  // namespace
 
@@ -161,7 +182,7 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
       if (!measured) missing.insert(missing.end(), adapter_missing.begin(), adapter_missing.end());
     }
     if (!measured && !fan) missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
-    if (!measured && !fan && fan.missing.empty()) throw ModelError(fan.impossible);
+    if (!measured && !fan && fan.missing.empty()) refuse_with(fan);
     if (!missing.empty()) return std::nullopt;
     if (!d.path.adapter) inputs.stands_in("adapter.tube");
     box_parts(build, inputs, fan, d.path);
@@ -182,7 +203,8 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
       d.hot_flow = d.hot->flow;
     }
     d.burning = d.fire->burn(1.0, 0.0 * W, d.hot_flow.bed, d.hot_flow.past_bed);
-    d.cold_path = with_openings(d.path, openings(hot, d.hot_flow));
+    d.cold_path = with_openings(d.path, told_by("draught.flow", "", d.measured ? too_little_air : too_little_suction,
+                                                [&] { return openings(hot, d.hot_flow); }));
     const GasNetwork cold(d.cold_path, d.ambient);
     if (running_fan) d.cold = solve_duty(cold, out, *running_fan);
     if (!inputs.one_of_many()) d.fan_off = without_fan(hot, alight, d.hot_flow.bed);

@@ -77,6 +77,11 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .running_clearance = running.value.value,
         .heat = heat_of(build, inputs),
     };
+    if (!(in.seam_ridge < 0.5 * in.bore.low))
+      throw Refused("fit.cold",
+                    fmt::format("a seam ridge of {} leaves no way for a tube in a bore of {}",
+                                format(in.seam_ridge, "mm"), format(in.bore.low, "mm")),
+                    "measure the ridge and the bore once more");
     const Fit result = fit(in);
     return SolvedFit{in, result, inputs.one_of_many() ? std::vector<StockTube>{} : stock_tubes(in, 3)};
   });

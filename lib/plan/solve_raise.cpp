@@ -60,7 +60,7 @@ Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outco
     inputs.known("engine.boiler.volume", boiler.volume);
     if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
     if (!missing.empty()) return std::nullopt;
-    if (!draught) throw ModelError(draught.impossible);
+    if (!draught) refuse_with(draught);
     RaiseInput input = raise_input(build, inputs, *draught, fan, supply);
     Raise result = raise(input);
     const Fill fill{fill_of(inputs, boiler, *inputs.known("engine.boiler.water", boiler.water)), input.water,

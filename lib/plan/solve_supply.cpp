@@ -1,10 +1,12 @@
 #include "data/cells.hpp"
+#include "data/fuses.hpp"
 #include "data/speed_control.hpp"
 #include "plan/solved.hpp"
 #include "power/leads.hpp"
 #include "power/step_up.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -99,7 +101,15 @@ Resistance leads_of(const Build& build, Inputs& inputs) {
 }
 Resistance fuse_of(const Build& build, Inputs& inputs) {
   const auto fuse = inputs.known("supply.fuse", build.supply.fuse);
-  return fuse ? fuse_resistance(*fuse) : 0.0 * ohm;
+  if (!fuse) return 0.0 * ohm;
+  const Current least = data::fuses().front().rating, most = data::fuses().back().rating;
+  if (*fuse < least || *fuse > most)
+    throw Refused("power.fuse",
+                  fmt::format("a fuse of {} is none of the small ones that are known, {} to {}",
+                              format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)),
+                              format(least, "A"), format(most, "A")),
+                  "read the rating on the fuse; it must carry the fan and protect the wires");
+  return fuse_resistance(*fuse);
 }
 
 /// Two contacts for every cell or block; those of strings side by side share the current.
@@ -112,6 +122,15 @@ Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::C
       Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
       because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.source,
               row.standing));
+}
+
+void must_stand(const data::ChemistryRow& cells, Temperature t) {
+  const Temperature coldest = cells.temperatures.front(), hottest = cells.temperatures.back();
+  if (t >= coldest && t <= hottest) return;
+  throw Refused("power.cells",
+                fmt::format("{} cells do not work at {}: nothing is known of them beyond {} to {}", cells.id,
+                            format(t, "degC"), format(coldest, "degC"), format(hottest, "degC")),
+                "keep the pack out of frost and heat, and write how warm it is as `supply.pack.temperature`");
 }
 
 PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
@@ -160,11 +179,15 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
 constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
 void check_run(const Run& run, std::optional<Voltage> stop) {
   if (!run.starts)
-    throw ModelError("the pack cannot drive this load even when charged: it sinks to " +
-                     format(run.start.voltage, "V") + (stop ? ", the stop is at " + format(*stop, "V") : ""));
+    throw Refused("power.light_ups",
+                  "the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
+                      (stop ? ", the stop is at " + format(*stop, "V") : ""),
+                  "more or better cells, or a fan that asks less");
   if (run.runtime > longest_run)
-    throw ModelError("the load, " + format(run.start.current, "mA") +
-                     " at the pack, is too small for a fan: it would run for " + format(run.runtime, "h"));
+    throw Refused("power.light_ups",
+                  "the load, " + format(run.start.current, "mA") +
+                      " at the pack, is too small for a fan: it would run for years",
+                  "read the fan's volts and amps once more");
 }
 
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
@@ -200,6 +223,7 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     if (!law || !build.supply.pack.cell) return std::nullopt;
     const Resistance leads = leads_of(build, inputs);
     const PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
+    must_stand(input.cell.chemistry, input.temperature);
     std::optional<data::StepUpRow> module;
     FanSupply feed{.fan = *law,
                    .control = control_of(build, inputs),

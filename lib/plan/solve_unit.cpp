@@ -60,11 +60,13 @@ std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const st
   if (!tube) return made;
   made.tube_hole = tube->outside;  // a press fit or a thread is made to the tube in hand
   if (made.joint == "silver braze") {
-    const BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
-                            data::filler("Ag 155")};
-    const Length hole = braze_gap(joint).hole_to_bore.value;
-    made.tube_hole = hole;
-    made.gap = braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
+    told_by("heat.joint", "silver braze cannot be used here: ", "screw the tube to its flange or press it in", [&] {
+      const BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
+                              data::filler("Ag 155")};
+      const Length hole = braze_gap(joint).hole_to_bore.value;
+      made.tube_hole = hole;
+      made.gap = braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
+    });
   }
   return made;
 }
@@ -108,7 +110,9 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
   const part::Bleed& bleed = build.adapter.bleed;
   if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
   if (inputs.usual("fan.mount", build.fan.mount) == "inside")
-    box.grommet = grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet});
+    box.grommet = told_by("power.leads", "the fan's leads go through the wall of the box: ",
+                          "thinner leads, or bring them out in a sleeve and write the outside of one",
+                          [&] { return grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet}); });
   return box;
 }
 
@@ -212,14 +216,18 @@ Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs) {
   return attempt<FanUnit>([&](Missing& missing) -> std::optional<FanUnit> {
     FanUnit unit{};
     unit.tube = tube_of(build, inputs, unit.missing);
-    unit.flange = flange_of(build, inputs, unit.tube, unit.missing);
-    unit.box = box_of(build, inputs, unit.tube, unit.missing);
-    unit.fan = fan_of(build, inputs, unit.missing);
+    unit.flange = told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
+                          [&] { return flange_of(build, inputs, unit.tube, unit.missing); });
+    unit.box = told_by("make.lid", "the box cannot be made: ", "measure the box once more",
+                       [&] { return box_of(build, inputs, unit.tube, unit.missing); });
+    unit.fan = told_by("make.lid", "the fan cannot be like this: ", "measure the fan's frame and its holes once more",
+                       [&] { return fan_of(build, inputs, unit.missing); });
     if (!unit.tube && !unit.flange && !unit.box && !unit.fan) {
       missing = unit.missing;
       return std::nullopt;
     }
-    unit.stability = stability_of(build, inputs, unit);
+    unit.stability = told_by("make.lid", "the unit cannot be put together: ", "measure tube, flange and box once more",
+                             [&] { return stability_of(build, inputs, unit); });
     return unit;
   });
 }

@@ -17,12 +17,19 @@
 #include "workshop/stock.hpp"
 
 namespace lumwright {
+/// A part that cannot be, in its owner's words: the check that asks after it says so, and all others wait for that one.
+struct Refused : ModelError {
+  std::string told_by, action;  // id of the check, and what to do
+  Refused(std::string check, const std::string& why, std::string what_to_do)
+      : ModelError(why), told_by(std::move(check)), action(std::move(what_to_do)) {}
+};
 /// A part of the model: solved, or what is missing, or why there is no physical answer.
 template <class T>
 struct Outcome {
   std::optional<T> value{};
-  std::vector<std::string> missing{};  // keys
-  std::string impossible{};            // what the physics said
+  std::vector<std::string> missing{};   // keys
+  std::string impossible{};             // why there is no answer
+  std::string told_by{}, action{};      // of that: the check that says so, and what to do
   explicit operator bool() const { return value.has_value(); }
   const T* operator->() const { return &*value; }
   const T& operator*() const { return *value; }
@@ -134,16 +141,58 @@ std::optional<SolvedLightUps> solve_light_ups(const Solved& solved);
 RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& draught, const Outcome<SolvedFan>& fan,
                        const Outcome<SolvedSupply>& supply);
 
-/// Runs a part's solve: what it lacks goes to `missing`, what physics forbids to `impossible`.
+/// What a part is called to its owner; the check that says so where it cannot be worked out, and what to do then.
+struct PartName {
+  std::string_view words, told_by, action;
+};
+constexpr std::string_view look_for_a_slip = "look for a slipped decimal point or unit in what is named here";
+inline PartName part_name(const Outcome<SolvedFan>&) { return {"the fan", "fan.curve", look_for_a_slip}; }
+inline PartName part_name(const Outcome<SolvedSupply>&) {
+  return {"the supply", "power.light_ups", "more or better cells, or a fan that asks less"};
+}
+inline PartName part_name(const Outcome<SolvedDraught>&) {
+  return {"the draught", "draught.flow",
+          "look for a slipped decimal point or unit along the way of the gas; else shorten or widen it, or take a fan "
+          "with more pressure"};
+}
+inline PartName part_name(const Outcome<SolvedFit>&) { return {"the fit in the chimney", "fit.cold", look_for_a_slip}; }
+inline PartName part_name(const Outcome<SolvedRaise>&) { return {"steam raising", "raise.time", look_for_a_slip}; }
+inline PartName part_name(const Outcome<FanUnit>&) { return {"the unit", "make.lid", look_for_a_slip}; }
+
+/// Runs a part's solve: what it lacks goes to `missing`, why it cannot be to `impossible`. An equation that refuses its
+/// inputs speaks of itself: the part is named before it.
 template <class T, class F>
 Outcome<T> attempt(F&& solve_part) {
   Outcome<T> outcome;
+  const PartName part = part_name(outcome);
   try {
     outcome.value = solve_part(outcome.missing);
-  } catch (const ModelError& e) {
+  } catch (const Refused& e) {
     outcome.impossible = e.what();
+    outcome.told_by = e.told_by;
+    outcome.action = e.action;
+  } catch (const ModelError& e) {
+    outcome.impossible = std::string(part.words) + " cannot be worked out from these sizes: " + e.what();
+    outcome.told_by = part.told_by;
+    outcome.action = part.action;
   }
   return outcome;
+}
+/// Throws why another part, which this one needs, cannot be.
+template <class T>
+[[noreturn]] void refuse_with(const Outcome<T>& part) {
+  throw Refused(part.told_by, part.impossible, part.action);
+}
+/// Runs `make`; what it refuses is told by that check, after `before`.
+template <class F>
+auto told_by(std::string_view check, std::string_view before, std::string_view action, F&& make) {
+  try {
+    return make();
+  } catch (const Refused&) {
+    throw;
+  } catch (const ModelError& e) {
+    throw Refused(std::string(check), std::string(before) + e.what(), std::string(action));
+  }
 }
 /// The value of a key that a part cannot do without; a missing one is noted.
 template <class Q>

@@ -63,10 +63,12 @@ const UnitRow& row_for(std::string_view symbol, Kind kind) {
   if (row == nullptr) throw std::logic_error(fmt::format("`{}` cannot express {}", symbol, kind_name(kind)));
   return *row;
 }
-/// Nobody reads "0.0123 min" or "5.58e+11 ns": such a number is told in the usual unit for its size.
+/// Nobody reads "0.0123 min", "20117 um" or "0.032 ft": such a number is told in the usual unit for its size.
 bool readable(AnyQuantity q, std::string_view symbol) {
-  constexpr double least = 0.02, most = 1e5;
+  constexpr double most = 1e4;
   const UnitRow& row = row_for(symbol, q.kind);
+  const bool long_unit = q.kind == kind_of<Length> && row.factor >= 0.01 && symbol != "in";
+  const double least = long_unit ? 0.1 : 0.02;
   const double number = std::abs(q.si / row.factor);
   return row.offset != 0.0 || q.si == 0.0 || (number >= least && number < most);
 }

@@ -10,7 +10,12 @@ namespace {
 // Four digits at most and no idle noughts: "38 mm", "17.42 mm", "0.678 in".
 std::string say(const Measure& size, const TextStyle& style) {
   const std::string unit = choose_unit(size.quantity, size.unit, style.units);
-  return fmt::format("{:.4g} {}", number_in(size.quantity, unit), unit);
+  std::string number = format_number(number_in(size.quantity, unit), 4);
+  if (const auto point = number.find('.'); point != std::string::npos) {
+    number.erase(number.find_last_not_of('0') + 1);
+    if (number.back() == '.') number.pop_back();
+  }
+  return number + " " + unit;
 }
 std::string say(Length length, const TextStyle& style) { return say(Measure{length, ""}, style); }
 
@@ -153,16 +158,18 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
   page.paragraph("Build sheet: " + (assessment.build.empty() ? assessment.file : assessment.build), 0, Ink::strong);
   if (const auto failed = failed_geometry(assessment); !failed.empty()) {
     page.gap();
-    page.paragraph(fmt::format("DRAFT. Do not cut to it: {} fails.", fmt::join(failed, ", ")), 0, Ink::bad);
+    page.paragraph(fmt::format("DRAFT. Do not cut to it: {} {}.", fmt::join(failed, ", "), failed.size() == 1 ? "fails" : "fail"), 0, Ink::bad);
   }
   if (!unit.missing.empty()) {
     page.gap();
     page.paragraph(fmt::format("Not described, and so not here: {}", fmt::join(unit.missing, ", ")), 0, Ink::care);
   }
   write_measuring(page, solved.build, unit);
-  page.heading("Cut list");
-  page.gap();
-  page.table(cut_rows(unit, style));
+  if (const auto rows = cut_rows(unit, style); rows.size() > 1) {
+    page.heading("Cut list");
+    page.gap();
+    page.table(rows);
+  }
   write_drilling(page, unit, style);
   write_screws(page, unit, style);
   write_places(page, unit);

@@ -1,5 +1,6 @@
 #include "report/build_sheet_steps.hpp"
 #include "data/strengths.hpp"
+#include "plan/u_tube.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <fmt/format.h>
 
@@ -102,8 +103,9 @@ BenchStep try_step(const Assessment& a, const TextStyle& style) {
   std::string text =
       "Out of doors, engine cold, no fire: sit the unit on the chimney and run it. A strip of paper at the "
       "fire-door must be drawn in.";
-  if (const std::string suction = value_of(a, "draught.cold_smokebox_depression", style); !suction.empty())
-    text += fmt::format(" A U-tube on the smokebox should read {}.", suction);
+  if (const Result* suction = find_result(a, "draught.cold_smokebox_depression"); suction != nullptr)
+    text += fmt::format(" A U-tube on the smokebox should read {}.",
+                        u_tube_reading(std::get<Measure>(suction->value).quantity.si * Pa, style.units));
   if (const std::string current = value_of(a, "power.pack_current_start", style); !current.empty())
     text += fmt::format(" The full pack should give {}.", current);
   return {"try", "Try it cold", text};

@@ -31,9 +31,9 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   const auto failed = failed_geometry(assessment);
   if (!failed.empty() && !wish.draft) {
     throw NotDrawn(
-        fmt::format("not drawn, because these fail: {}; change the description, or take --draft to draw it all the "
+        fmt::format("not drawn, because {}: {}; change the description, or take --draft to draw it all the "
                     "same, stamped DRAFT",
-                    fmt::join(failed, ", ")));
+                    failed.size() == 1 ? "this fails" : "these fail", fmt::join(failed, ", ")));
   }
   const std::vector<Template> parts = templates(*solved.unit, solved.build);
   if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");

@@ -62,7 +62,7 @@ FanDrawing axial_drawing(const FanInHand& fan) {
   const auto rows = frames_of(fan.frame);
   if (rows.empty())
     return {std::nullopt, std::nullopt,
-            fmt::format("no table has a {:.4g} mm frame: measure hole pitch, hole and air passage", in(fan.frame, mm))};
+            fmt::format("no table has a frame of {:.4g} mm: measure hole pitch, hole and air passage", in(fan.frame, mm))};
   const data::FanFrame& row = *rows.front();
   const FanPattern expected = axial_pattern(row);
   if (row.firm || (fan.measured && rows.size() == 1)) return {expected, expected, ""};

@@ -7,6 +7,7 @@ GrommetChoice grommet_for(const LeadThroughSheet& lead) {
   require_above_zero("thickness of the sheet", lead.sheet);
   for (const data::GrommetRow& row : data::grommets())
     if (lead.lead <= row.lead) return {row, lead.sheet<row.thinnest, lead.sheet> row.thickest};
-  throw ModelError(fmt::format("lead {:.6g} mm is thicker than any grommet of the table", in(lead.lead, mm)));
+  throw ModelError(fmt::format("no grommet that is listed takes a lead {:.3g} mm thick, the largest one of {:.3g} mm",
+                               in(lead.lead, mm), in(data::grommets().back().lead, mm)));
 }
 }  // namespace lumwright

@@ -32,9 +32,11 @@ Volume box_volume(const BoxShape& box) {
   const auto area = [&](Length side) { return box.square ? Area(side * side) : circle(side); };
   const Area end = area(box.diameter + 2.0 * box.sheet), wall = end - area(box.diameter);
   const Area lid = end - circle(box.lid_opening), bottom = end - circle(box.bottom_opening);
-  if (!(lid > 0.0 * mm2)) throw ModelError(fmt::format("the opening leaves {:.6g} mm2 of the lid", in(lid, mm2)));
+  if (!(lid > 0.0 * mm2)) throw ModelError(fmt::format("an opening of {:.3g} mm leaves nothing of a lid of {:.3g} mm",
+                                                             in(box.lid_opening, mm), in(box.diameter, mm)));
   if (!(bottom > 0.0 * mm2))
-    throw ModelError(fmt::format("the opening leaves {:.6g} mm2 of the bottom", in(bottom, mm2)));
+    throw ModelError(fmt::format("an opening of {:.3g} mm for the tube leaves nothing of a bottom of {:.3g} mm",
+                                 in(box.bottom_opening, mm), in(box.diameter, mm)));
   return wall * box.height + (lid + bottom) * box.sheet;
 }
 

@@ -1,4 +1,6 @@
 #include "workshop/stock.hpp"
+#include "data/fits.hpp"
+#include "data/limits.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -6,12 +8,17 @@
 namespace lumwright {
 namespace {
 bool can_be_made_to_fit(const Fit& fit) {
+  if (fit.leak_share.value > most_leak_share()) return false;
   if (fit.skim.on_diameter == 0.0 * mm) return true;
   return !fit.skim.heavy && fit.skim.wall_left && fit.skim.wall_needed && *fit.skim.wall_left >= *fit.skim.wall_needed;
 }
 Length distance(const StockTube& tube) { return tube.fit.margin < 0.0 * mm ? -tube.fit.margin : tube.fit.margin; }
 }  // namespace
 
+double most_leak_share() {
+  static const double most = data::limit<double>("fit.leak heavy") * data::number_rule("leak share").value.value;
+  return most;
+}
 Length stock_spread(Length outside) {
   for (const data::TubeTolerance& row : data::tube_tolerances())
     if (outside > row.over && outside <= row.upto) return row.within;

@@ -12,7 +12,10 @@ struct StockTube {
   Fit fit;               // skim.on_diameter is zero when it fits as it is, or once a seam ridge is gone
 };
 
-/// Tubes of tubes.yaml that fit this chimney cold and hot, as it is or after a skim that leaves enough wall and is not
+/// Beyond this share of the tube's own bore the gap round it leaks too much to be built. Common practice, no source.
+double most_leak_share();
+
+/// Tubes of tubes.yaml that leak no more than that and fit this chimney cold and hot, as it is or after a skim that leaves enough wall and is not
 /// heavy; the one whose clearance is nearest to the needed one first, at most `most`. Of the tube in `input` only
 /// metal, temperatures, soot and engaged length count: a stock tube may be anywhere in its spread until it is measured.
 /// A chimney whose wall or wall limit is not known is offered no skim. Throws ModelError as `fit`.

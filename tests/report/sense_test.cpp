@@ -4,7 +4,9 @@
 #include "build/random_build.hpp"
 #include "plan/assess.hpp"
 #include "quantity/format.hpp"
+#include "plan/solved.hpp"
 #include "report/answers.hpp"
+#include "report/build_sheet.hpp"
 #include "report/judged.hpp"
 #include "report/text.hpp"
 #include <doctest/doctest.h>
@@ -27,7 +29,8 @@ std::size_t times_in(const std::string& text, const std::string& words) {
 }
 void says_no_nonsense(const Finding& f) {
   static const std::regex nonsense(
-      "about 0 |of cool air for|sideways by -|1 in -|-[0-9.]+ \\S+ of wall|stands it there|[0-9]e[+-][0-9]");
+      "about 0 |of cool air for|sideways by -|1 in -|-[0-9.]+ \\S+ of wall|stands it there|[0-9]e[+-][0-9]|"
+      "by [0-9]{3,} in every 100|gap is -|-[0-9.]+ \\S+ of tin|up 0\\.[0-9]+ times");
   for (const std::string& text : {f.why, f.action}) {
     CAPTURE(f.id);
     CAPTURE(text);
@@ -66,6 +69,28 @@ TEST_CASE("two hundred builds in sentences that make sense, or as many as are as
     several += tells_each_message_once(a, text);
   }
   CHECK(several > 20);  // there were messages to tell once
+}
+
+TEST_CASE("the build sheets of two hundred builds make sense, or of as many as are asked for") {
+  // seen: "2.036e+04 um", "A U-tube should read 4.63 Pa", "a 83 mm frame", "cold, hot fails", a table of nothing but its head
+  const std::regex nonsense("[0-9]e[+-][0-9]|should read [0-9.]+ Pa|has a [0-9.]+ mm frame|\\], [^.]*\\] fails\\.|of cut In this");
+  int sheets = 0, readings = 0;
+  for (unsigned number = 40000; number < 40000 + how_many_builds(200); ++number) {
+    CAPTURE(number);
+    const Build build =
+        read_build({"random.yaml", RandomBuild(number, number % 5 == 0 ? 0.5 : 0.95, number % 2 == 0).text()});
+    const Solved solved = solve(build);
+    if (!solved.unit) continue;
+    const std::string text = in_one_line(build_sheet(assess(build), solved, {}));
+    ++sheets;
+    readings += times_in(text, "mmH2O (") > 0 ? 1 : 0;
+    std::smatch found;
+    const bool bad = std::regex_search(text, found, nonsense);
+    CAPTURE((bad ? found.str() : ""));
+    CHECK_FALSE(bad);
+  }
+  CHECK(sheets > 50);
+  CHECK(readings > 5);
 }
 
 TEST_CASE("a number with a band is printed no finer than two figures of half the band, in value and check alike") {

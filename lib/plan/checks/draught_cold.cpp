@@ -1,26 +1,30 @@
 #include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
+#include "plan/u_tube.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
 // Half a millimetre is what a U-tube can be read to: below four times that the reading says little.
+// An inclined one, 1 in 10, reads a tenth of that.
+constexpr double inclined = 0.1;
 
 std::optional<Finding> judge_draught_cold(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
   static const Pressure readable = data::limit<Pressure>("draught.cold readable");
-  judge_by(f, measure(solved, cold.smokebox_suction), {Bound::at_least, AnyQuantity(readable), std::nullopt});
+  judge_by(f, {AnyQuantity(cold.smokebox_suction), "mmH2O"}, {Bound::at_least, AnyQuantity(readable), std::nullopt});
   f.why = fmt::format(
-      "before the fire is lit a U-tube on the smokebox should read {} ({}) with {} of air; alight, {} with {}, for hot "
+      "before the fire is lit a U-tube on the smokebox should read {} with {} of air; alight, {} with {}, for hot "
       "gas is thin",
-      say(solved, cold.smokebox_suction), format(cold.smokebox_suction, "mmH2O", 2),
-      say(solved, cold.engine, "draught.air_flow"), say(solved, hot.smokebox_suction),
-      say(solved, hot.engine, "draught.air_flow"));
+      u_tube_reading(cold.smokebox_suction, solved.units), say(solved, cold.engine, "draught.air_flow"),
+      u_tube_reading(hot.smokebox_suction, solved.units), say(solved, hot.engine, "draught.air_flow"));
   if (f.verdict != Verdict::pass)
-    f.action = "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
+    f.action = cold.smokebox_suction < inclined * readable
+                   ? "too little for any U-tube: hold a strip of paper to the fire-door, it must be drawn in"
+                   : "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";

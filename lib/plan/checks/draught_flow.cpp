@@ -26,8 +26,7 @@ std::string how(const Solved& solved) {
                      say(solved, solved.draught->hot_flow.fan_volume));
 }
 std::optional<Finding> judge_draught_flow(const Solved& solved) {
-  if (!solved.draught)
-    return unsolved(solved.draught, "shorten or widen the gas path, or take a fan with more pressure");
+  if (!solved.draught) return unsolved(solved.draught);
   const SolvedDraught& d = *solved.draught;
   const auto all = losses(d.path, d.hot_flow);
   Finding f;

@@ -19,9 +19,8 @@ std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
   const Rule usual = rule<double>("rule.blast_nozzle");
   const Length nozzle = *cylinders.blast_nozzle, bore = *cylinders.bore;
   const Length least = usual.input.low * bore, most = usual.input.high * bore;
-  const auto text = [&](Length length) {
-    return format(length, choose_unit(length, cylinders.blast_nozzle.unit, solved.units));
-  };
+  const std::string unit = choose_unit(most, cylinders.blast_nozzle.unit, solved.units);
+  const auto text = [&](Length length) { return format(length, unit); };
   Finding f;
   const Measure size{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
   judge_by(f, size, {Bound::at_least, AnyQuantity(least), std::nullopt});

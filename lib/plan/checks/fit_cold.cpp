@@ -11,6 +11,11 @@ std::string change_of_tube(const Solved& solved) {
   return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
                      say(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "adapter.tube.outside", 2));
 }
+std::string gap_in_words(const Solved& solved, Length gap) {
+  if (gap > 0.0 * mm) return "the gap on diameter is " + say(solved, gap, "engine.chimney.bore");
+  if (gap == 0.0 * mm) return "the tube is as large as the bore and leaves no gap";
+  return fmt::format("the tube is {} larger than the bore and leaves no gap", say(solved, -gap, "engine.chimney.bore"));
+}
 std::optional<Finding> judge_fit_cold(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
@@ -18,10 +23,9 @@ std::optional<Finding> judge_fit_cold(const Solved& solved) {
   Finding f;
   judge_by(f, measure(solved, fit.cold.value, "engine.chimney.bore"),
            {Bound::at_least, AnyQuantity(fit.needed + fit.uncertainty), AnyQuantity(fit.needed)});
-  f.why = fmt::format(
-      "the gap on diameter is {}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
-      say(solved, fit.cold.value, "engine.chimney.bore"), say(solved, fit.needed, "engine.chimney.bore"),
-      say(solved, fit.uncertainty, "engine.chimney.bore", 2));
+  f.why = fmt::format("{}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
+                      gap_in_words(solved, fit.cold.value), say(solved, fit.needed, "engine.chimney.bore"),
+                      say(solved, fit.uncertainty, "engine.chimney.bore", 2));
   if (f.verdict != Verdict::pass) f.action = change_of_tube(solved);
   f.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
   f.standing = "derived";

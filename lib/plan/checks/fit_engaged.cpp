@@ -7,6 +7,7 @@ namespace lumwright {
 namespace {
 std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
+  if (auto waiting = waits_for_the_tube(solved)) return waiting;
   const Fit& fit = solved.fit->fit;
   if (!fit.engagement) {
     std::vector<std::string> keys;
@@ -26,8 +27,9 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   f.why =
       fmt::format("{} of tube is in the chimney, {} diameters",
                   say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2));
-  if (e.tilt > 0.0)  // a tube that does not enter cannot tip
-    f.why += fmt::format("; it can tip sideways by {} in every 100 of its length", format_number(100.0 * e.tilt, 2));
+  f.why += e.tilt < no_stand
+               ? fmt::format("; it can tip sideways by {} in every 100 of its length", format_number(100.0 * e.tilt, 2))
+               : "; so loose and so short it cannot stand there at all: it falls over until it jams";
   if (f.bound == Bound::at_most)
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)

@@ -6,8 +6,14 @@
 namespace lumwright {
 namespace {
 
+/// "the gap is 0.12 mm", "0.05 mm are lacking".
+std::string gap_left(const Solved& solved, Length gap) {
+  if (gap >= 0.0 * mm) return "the gap is " + say(solved, gap, "engine.chimney.bore");
+  return "the tube has grown " + say(solved, -gap, "engine.chimney.bore") + " beyond the bore";
+}
 std::optional<Finding> judge_fit_hot(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
+  if (auto waiting = waits_for_the_tube(solved)) return waiting;
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
   Finding f;
@@ -16,13 +22,12 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
   judge_by(f, measure(solved, tightest, "engine.chimney.bore"),
            {Bound::at_least, AnyQuantity(in.running_clearance), AnyQuantity(0.0 * mm)});
   f.why = fmt::format(
-      "at lighting-up, where the tube is at {} and the chimney still at {}, the gap is {}; with both hot it is {}",
+      "at lighting-up, where the tube is at {} and the chimney still at {}, {}; with both hot {}",
       say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
-      say(solved, fit.lighting_up.clearance.value, "engine.chimney.bore"),
-      say(solved, fit.both_hot.clearance.value, "engine.chimney.bore"));
+      gap_left(solved, fit.lighting_up.clearance.value), gap_left(solved, fit.both_hot.clearance.value));
   if (fit.put_back)
     f.why += fmt::format(", and after the unit is put back on a hot chimney {}",
-                         say(solved, fit.put_back->clearance.value, "engine.chimney.bore"));
+                         gap_left(solved, fit.put_back->clearance.value));
   if (f.verdict == Verdict::fail)
     f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
   if (f.verdict == Verdict::watch)

@@ -1,5 +1,4 @@
 #include "data/fits.hpp"
-#include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
@@ -8,15 +7,14 @@ namespace lumwright {
 namespace {
 std::optional<Finding> judge_fit_leak(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
+  if (auto waiting = waits_for_the_tube(solved)) return waiting;
   const Fit& fit = solved.fit->fit;
   const auto& rule = data::number_rule("leak share");
   Finding f;
-  static const double heavy = data::limit<double>("fit.leak heavy");
   judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
-           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(heavy * rule.value.value)});
-  f.why = fit.cold.value > 0.0 * mm ? fmt::format("the ring round the tube has {} of the area of the tube's own bore",
-                                                  percent(fit.leak_share.value, 2))
-                                    : "the tube does not enter, and leaves no ring (see `fit.cold`)";
+           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(most_leak_share())});
+  f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
+                      percent(fit.leak_share.value, 2));
   if (f.verdict != Verdict::pass)
     f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
   f.source = rule.source;

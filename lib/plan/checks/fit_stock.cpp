@@ -6,8 +6,11 @@ namespace lumwright {
 namespace {
 std::string offer(const Solved& solved, const StockTube& stock) {
   const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
-  std::string text = fmt::format("{} (gap {}", stock.tube.name,
-                                 say(solved, none ? 0.0 * mm : stock.fit.cold.value, "engine.chimney.bore", 2));
+  const Length gap = none ? 0.0 * mm : stock.fit.cold.value;
+  std::string text = stock.tube.name + " (" +
+                     (gap > 0.0 * mm   ? "gap " + say(solved, gap, "engine.chimney.bore", 2)
+                      : gap < 0.0 * mm ? say(solved, -gap, "engine.chimney.bore", 2) + " larger than the bore"
+                                       : "as large as the bore");
   if (stock.fit.skim.on_diameter > 0.0 * mm)
     text += fmt::format(", skim the bore by {}", say(solved, stock.fit.skim.on_diameter, "engine.chimney.bore", 2));
   if (!stock.tube.documented) text += ", ask the stockist";
@@ -26,7 +29,7 @@ std::string own_skim(const Solved& solved, const Skim& skim) {
 std::optional<Finding> judge_fit_stock(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const SolvedFit& fit = *solved.fit;
-  const bool fits = fit.fit.margin >= 0.0 * mm;
+  const bool fits = fit.fit.margin >= 0.0 * mm && fit.fit.leak_share.value <= most_leak_share();
   Finding f;
   f.verdict = fits || !fit.stock.empty() ? Verdict::pass : Verdict::watch;
   std::string list;

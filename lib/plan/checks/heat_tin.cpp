@@ -27,7 +27,7 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
   Finding f;
   judge_by(f, measure(solved, gas, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), std::nullopt});
   and_by(f, measure(solved, wall, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), AnyQuantity(runs)});
-  f.why = fmt::format("gas enters the box at {} and the walls of the box come to {}; the coat of tin runs at {}",
+  f.why = fmt::format("gas enters the box at {} and the walls of the box come to {}; the coat of tin melts at {}",
                       say(solved, gas, "fan.gas_limit"), say(solved, wall, "fan.gas_limit"),
                       say(solved, runs, "fan.gas_limit"));
   if (f.verdict == Verdict::watch)

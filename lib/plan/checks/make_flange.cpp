@@ -24,6 +24,11 @@ std::vector<Metal> metal_left(const MadeFlange& flange) {
   return all;
 }
 std::string say_one(const Solved& solved, const Metal& one) {
+  if (one.left.has <= 0.0 * mm)
+    return fmt::format("{} there is nothing: the hole's middle lies {} beyond the edge ({} of metal at least, better {})",
+                       one.where, say(solved, -one.left.has, "adapter.flange.outside"),
+                       say(solved, one.left.least, "adapter.flange.outside"),
+                       say(solved, one.left.prefer, "adapter.flange.outside"));
   return fmt::format(
       "{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has, "adapter.flange.outside"),
       say(solved, one.left.least, "adapter.flange.outside"), say(solved, one.left.prefer, "adapter.flange.outside"));
@@ -39,7 +44,8 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
   Finding f;
   judge_by(f, measure(solved, worst.left.has, "adapter.flange.outside"),
            {Bound::at_least, AnyQuantity(worst.left.prefer - hair), AnyQuantity(worst.left.least - hair)});
-  f.why = fmt::format("the flange has {} holes of {} on {}; between middles and edges, ", flange.screws->count,
+  f.why = fmt::format("the flange has {} of {} on {}; between middles and edges, ",
+                      flange.screws->count == 1 ? "1 hole" : fmt::format("{} holes", flange.screws->count),
                       say(solved, flange.screws->drill, "adapter.flange.outside"),
                       say(solved, flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"));
   for (const Metal& one : all) f.why += (&one == &all.front() ? "" : "; ") + say_one(solved, one);

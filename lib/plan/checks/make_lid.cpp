@@ -46,6 +46,17 @@ std::string what_to_change(const Solved& solved, const LidHoles& lid, const Made
          fmt::format("a box {} wide inside at least: the fan's holes then stand clear of its wall",
                      say(solved, width_needed(box, l.rim), "adapter.box.diameter"));
 }
+/// What is left between the cut-out, the holes and the wall; where nothing is, by how much they run into each other.
+std::string metal_words(const Solved& solved, const Least& l) {
+  const std::string web = say(solved, l.web.has < 0.0 * mm ? -l.web.has : l.web.has, "fan.frame"),
+                    rim = say(solved, l.rim.has < 0.0 * mm ? -l.rim.has : l.rim.has, "fan.frame");
+  return fmt::format("{}; {}",
+                     l.web.has < 0.0 * mm ? fmt::format("cut-out and holes run {} into each other", web)
+                                          : fmt::format("{} of tin is left between cut-out and holes", web),
+                     l.rim.has < 0.0 * mm
+                         ? fmt::format("holes or cut-out reach {} beyond the inside of the box", rim)
+                         : fmt::format("{} is left between holes or cut-out and the wall of the box", rim));
+}
 std::optional<Finding> must_be_measured(const MadeFan& fan) {
   Finding f = lacking({"fan.holes.measured"});
   f.why = fan.drawing.measure_first;
@@ -67,12 +78,10 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
   const MetalLeft& shown = web ? l.web : l.rim;
   judge_by(f, measure(solved, shown.has, "adapter.box.diameter"),
            {Bound::at_least, AnyQuantity(shown.prefer - last_bit), AnyQuantity(shown.least - last_bit)});
-  f.why = fmt::format(
-      "{}: {} screw holes of {}{}; {} of tin is left between cut-out and holes, {} between holes or "
-      "cut-out and the wall of the box",
-      pattern.name, lid->screws.size(), say(solved, lid->screw_hole, "fan.frame"),
-      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "",
-      say(solved, l.web.has, "fan.frame"), say(solved, l.rim.has, "fan.frame"));
+  f.why = fmt::format("{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(),
+                      say(solved, lid->screw_hole, "fan.frame"),
+                      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "",
+                      metal_words(solved, l));
   if (f.verdict != Verdict::pass) f.action = what_to_change(solved, *lid, box, l);
   f.source = pattern.source;
   f.standing = pattern.standing;

@@ -7,8 +7,22 @@ namespace lumwright {
 namespace {
 std::string chimney_words(const ChimneyLoad& load) {
   if (!load.reserve || !load.allowed) return "";
-  return fmt::format("; a knock on top, as heavy as half a kilogram, strains the chimney to 1/{} of what it stands hot",
-                     format_number(*load.reserve, 2));
+  const char* knock = "; a knock on top, as heavy as half a kilogram, strains the chimney to ";
+  return *load.reserve >= 1.0
+             ? fmt::format("{}1/{} of what it stands hot", knock, format_number(*load.reserve, 2))
+             : fmt::format("{}{} times what it stands hot", knock, format_number(1.0 / *load.reserve, 2));
+}
+std::string lean_words(const Solved& solved, const Stability& s) {
+  if (s.lean <= 1e-6) return "";
+  if (s.lean >= no_stand) return "; the tube cannot stand in a bore so wide: it falls over until it jams";
+  return fmt::format("; the tube can tip 1 in {}, which takes the top {} sideways", format_number(1.0 / s.lean, 2),
+                     say(solved, s.top_offset, "adapter.tube.outside"));
+}
+std::string weight_words(const Stability& s) {
+  if (!s.free_reserve) return "";
+  return *s.free_reserve >= 1.0
+             ? fmt::format("; its weight holds it up {} times over", format_number(*s.free_reserve, 2))
+             : fmt::format("; its weight gives only {} of what would hold it up", percent(*s.free_reserve, 2));
 }
 std::optional<Finding> judge_make_stability(const Solved& solved) {
   if (!solved.unit) return std::nullopt;
@@ -31,11 +45,7 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
   f.why = fmt::format(
       "{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass, "fan.mass"),
       say(solved, s.centre, "adapter.box.height"));
-  if (s.lean > 1e-6)
-    f.why += fmt::format("; the tube can tip 1 in {}, which takes the top {} sideways", format_number(1.0 / s.lean, 2),
-                         say(solved, s.top_offset, "adapter.tube.outside"));
-  if (s.free_reserve) f.why += fmt::format("; its weight holds it up {} times over", format_number(*s.free_reserve, 2));
-  f.why += chimney_words(s.chimney);
+  f.why += lean_words(solved, s) + weight_words(s) + chimney_words(s.chimney);
   if (f.verdict == Verdict::watch)
     f.action = weak ? "the chimney is thin for this: lead the cable away loosely, and never lift the engine by the fan"
                     : "a longer tube in the chimney, a closer fit, or a lower box";

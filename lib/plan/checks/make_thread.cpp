@@ -5,7 +5,7 @@
 namespace lumwright {
 namespace {
 std::optional<Finding> judge_make_thread(const Solved& solved) {
-  if (!solved.unit.impossible.empty()) return unsolved(solved.unit);
+  if (!solved.unit.impossible.empty()) return unsolved(solved.unit);  // on behalf of every check of the unit
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
   const MadeFlange& flange = *solved.unit->flange;
   const FlangeScrews& screws = *flange.screws;

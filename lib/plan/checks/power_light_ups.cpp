@@ -30,7 +30,7 @@ std::string how_many(const Solved& solved) {
   return out;
 }
 std::optional<Finding> judge_power_light_ups(const Solved& solved) {
-  if (!solved.supply) return unsolved(solved.supply, "more or better cells, or a fan that asks less");
+  if (!solved.supply) return unsolved(solved.supply);
   const SolvedSupply& s = *solved.supply;
   const int count = solved.light_ups->count;
   const auto& wanted = solved.build.want.light_ups_per_charge;

@@ -7,6 +7,9 @@
 
 namespace lumwright {
 namespace {
+// The solder of its own joints melts at some 220 degC; from memory.
+const Temperature beyond_solder = degC(220);
+
 std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const SolvedSupply& s = *solved.supply;
@@ -20,8 +23,9 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
   static const TemperatureRise kept = data::limit<TemperatureRise>("power.step_up_heat kept");
   judge_by(f, measure(solved, spot, "place.air"),
            {Bound::at_most, AnyQuantity(s.module->hot_spot_limit - kept), AnyQuantity(s.module->hot_spot_limit)});
-  f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}",
-                      say(solved, loss), say(solved, spot, "place.air"));
+  f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}{}",
+                      say(solved, loss), say(solved, spot, "place.air"),
+                      spot > beyond_solder ? ", or would, had it not burnt out before" : "");
   if (f.verdict != Verdict::pass)
     f.action = "a larger step-up, more input voltage, or keep it in moving air away from the boiler";
   f.source = s.module->source;

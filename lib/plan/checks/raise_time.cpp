@@ -38,8 +38,7 @@ std::vector<Term> working(const Solved& solved) {
   return terms;
 }
 std::optional<Finding> judge_raise_time(const Solved& solved) {
-  if (!solved.raise && solved.draught) return unsolved(solved.raise);
-  if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
+  if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
   Finding f;

@@ -18,8 +18,7 @@ void not_reached(const Solved& solved, Finding& f) {
   if (!taken_over) f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
 }
 std::optional<Finding> judge_raise_working(const Solved& solved) {
-  if (!solved.raise && solved.draught) return unsolved(solved.raise);
-  if (!solved.raise) return unsolved(solved.raise, "shorten or widen the gas path, or take a fan with more pressure");
+  if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   if (!r.input.working) return lacking({"engine.boiler.working"});
   Finding f;
