@@ -34,7 +34,8 @@ struct Text {
 };
 /// What a file says by a name that it had in an earlier release: a key, or a key with its word.
 struct Renamed {
-  std::string old, now;
+  std::string key;       // as it stands in the file
+  std::string old, now;  // the older word and the one of today; where the key is what changed, the keys themselves
 };
 /// A list of pairs in the author's order, such as a fan's [flow, pressure], first members rising; or places [x, y].
 template <class X, class Y>

@@ -36,7 +36,7 @@ class PartReader {
     const Node* node = take(field);
     if (node == nullptr) return;
     if (const data::RenamedWord* word = allowed != nullptr ? renamed_word(full(field.key), node->text) : nullptr) {
-      renamed_.push_back({full(field.key) + ": " + word->old, word->now});
+      renamed_.push_back({full(field.key), word->old, word->now});
       text = {word->now, node->at};
       return;
     }
@@ -114,7 +114,7 @@ class PartReader {
       const Node* node = child(map_, old);
       if (node == nullptr) continue;
       taken_.push_back(old);  // the table outlives this
-      renamed_.push_back({full(old), full(field.key)});
+      renamed_.push_back({full(old), full(old), full(field.key)});
       return node;
     }
     return nullptr;

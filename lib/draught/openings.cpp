@@ -11,8 +11,9 @@ std::optional<Area> opening(const std::optional<Leak>& leak, MassFlow flow, Pres
   if (const auto* known = std::get_if<Area>(&*leak)) return *known;
   if (flow == 0.0 * kg_per_s) return 0.0 * m2;
   if (!(suction > 0.0 * Pa))
-    throw ModelError("air is said to leak in at " + std::string(what) + ", but nothing draws it in there: the hot gas " +
-                     "stands at " + format(-suction, "Pa") + " above the air outside");
+    throw ModelError("air is said to leak in at " + std::string(what) +
+                     ", but nothing draws it in there: the hot gas " + "stands at " + format(-suction, "Pa") +
+                     " above the air outside");
   return flow / orifice_flow(1.0, 1.0 * m2, air, suction) * m2;
 }
 }  // namespace

@@ -4,6 +4,7 @@
 #include "matter/flue_gas.hpp"
 #include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/format.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -30,7 +31,7 @@ double half_burnt(const FireInput& input) {
   const double share =
       input.monoxide_loss * input.net_heat / (input.fuel.carbon * richness(input) * carbon_as_monoxide_heat());
   if (!(share <= 1.0))
-    throw ModelError("more heat is lost with carbon monoxide (" + std::to_string(input.monoxide_loss) +
+    throw ModelError("more heat is lost with carbon monoxide (" + percent(input.monoxide_loss, 2) +
                      " of it) than the fuel has carbon for");
   return share;
 }

@@ -26,8 +26,8 @@ const std::vector<Check>& all_checks();
 
 /// The unit of every temperature of a page: of the air as written, else of what the fan stands; empty: none written.
 std::string temperature_unit(const Solved& solved);
-/// The quantity in the unit that the user wrote for `like` (a key), or with no preference; a temperature in the one unit
-/// of all temperatures.
+/// The quantity in the unit that the user wrote for `like` (a key), or with no preference; a temperature in the one
+/// unit of all temperatures.
 Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like = "");
 /// "0.12 mm", in the unit system of the run.
 std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like = "", int digits = 3);

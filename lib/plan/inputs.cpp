@@ -55,7 +55,8 @@ double Inputs::record(std::string_view key, Input input) {
       const TunedValue& v = tuned->second;
       input = {v.value, v.low, v.high, v.unit, Origin::tuned};
       note({std::string(key), format(v.value, choose_unit(v.value, v.unit, UnitSystem::as_written), 4),
-            band_text(input, unit_of(input, UnitSystem::as_written)), "tuned from measured lighting-ups", tuning_->file, "measured"});
+            band_text(input, unit_of(input, UnitSystem::as_written)), "tuned from measured lighting-ups", tuning_->file,
+            "measured"});
     }
   }
   if (draw_) input.value.si = draw_(key, input);

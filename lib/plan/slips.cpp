@@ -27,7 +27,8 @@ class NumberCollector {
     if (!given) return;
     const AnyQuantity value(*given);  // a value that was never written, as a program sets it, has no unit of its own
     const bool named = !given.unit.empty() || value.kind == kind_of<double>;
-    add(field, {}, value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
+    add(field, {}, value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)),
+        given.at);
   }
   void operator()(Field field, const Count& count, int, int) {
     if (count) add(field, {}, AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
@@ -149,9 +150,8 @@ std::vector<Remark> likely_slips(const Build& build) {
 std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
   std::vector<Remark> remarks;
   for (const Renamed& one : renamed)
-    remarks.push_back({one.old.substr(0, one.old.find(':')),
-                       fmt::format("`{}` is called `{}` now; the older name is read until the next release.", one.old,
-                                   one.now)});
+    remarks.push_back({one.key, fmt::format("`{}` is called `{}` now; the older name is read until the next release.",
+                                            one.old == one.key ? one.key : one.key + ": " + one.old, one.now)});
   return remarks;
 }
 }  // namespace lumwright

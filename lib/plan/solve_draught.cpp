@@ -46,11 +46,12 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
   const Area grate = *length * *width;
   const Area through = static_cast<double>(*engine.tubes.count) * circle(*bore);
   if (through >= grate)
-    throw Refused("draught.flow",
-                  fmt::format("the bores of the fire tubes add up to {}, more than the grate's {}: they cannot stand in "
-                              "one firebox",
-                              format(through, "mm2"), format(grate, "mm2")),
-                  "count the fire tubes once more, and measure their bore and the grate");
+    throw Refused(
+        "draught.flow",
+        fmt::format("the bores of the fire tubes add up to {}, more than the grate's {}: they cannot stand in "
+                    "one firebox",
+                    format(through, "mm2"), format(grate, "mm2")),
+        "count the fire tubes once more, and measure their bore and the grate");
   const double clear =
       inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
   const auto entry_width = inputs.known("engine.air_entry.width", engine.air_entry.width);

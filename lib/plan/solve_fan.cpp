@@ -171,8 +171,8 @@ Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs) {
     if (const auto& curve = build.fan.curve; curve && curve.points.front().x > 0.0 * m3_per_s)
       throw Refused("fan.curve",
                     "the fan's curve begins at " +
-                        format(curve.points.front().x, choose_unit(curve.points.front().x, curve.x_unit,
-                                                                   UnitSystem::as_written)) +
+                        format(curve.points.front().x,
+                               choose_unit(curve.points.front().x, curve.x_unit, UnitSystem::as_written)) +
                         ": what it develops with nothing flowing is not told",
                     "put the pressure with the fan's opening shut first into `fan.curve`, at no flow");
     return FanSolver(build, inputs, *label).solve();

@@ -61,6 +61,9 @@ Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outco
     if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
     if (!missing.empty()) return std::nullopt;
     if (!draught) refuse_with(draught);
+    if (boiler.volume && *boiler.water > *boiler.volume)
+      throw Refused("raise.water", "there is more water than the boiler holds",
+                    "no boiler holds that: measure the water and the boiler once more");
     RaiseInput input = raise_input(build, inputs, *draught, fan, supply);
     Raise result = raise(input);
     const Fill fill{fill_of(inputs, boiler, *inputs.known("engine.boiler.water", boiler.water)), input.water,

@@ -106,8 +106,8 @@ Resistance fuse_of(const Build& build, Inputs& inputs) {
   if (*fuse < least || *fuse > most)
     throw Refused("power.fuse",
                   fmt::format("a fuse of {} is none of the small ones that are known, {} to {}",
-                              format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)),
-                              format(least, "A"), format(most, "A")),
+                              format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)), format(least, "A"),
+                              format(most, "A")),
                   "read the rating on the fuse; it must carry the fan and protect the wires");
   return fuse_resistance(*fuse);
 }
@@ -139,6 +139,9 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   const int series = inputs.count("supply.pack.series", part.series, 1, "one cell or block");
   const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
   const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
+  if (cell.bank && series != 1)
+    throw Refused("power.bank", fmt::format("{} power banks in series are written: a bank stands alone", series),
+                  "write `supply.pack.series: 1`");
   const Temperature air = inputs.usual("place.air", build.place.air);
   return PackInput{
       .cell = cell,
@@ -184,10 +187,10 @@ void check_run(const Run& run, std::optional<Voltage> stop) {
                       (stop ? ", the stop is at " + format(*stop, "V") : ""),
                   "more or better cells, or a fan that asks less");
   if (run.runtime > longest_run)
-    throw Refused("power.light_ups",
-                  "the load, " + format(run.start.current, "mA") +
-                      " at the pack, is too small for a fan: it would run for years",
-                  "read the fan's volts and amps once more");
+    throw Refused(
+        "power.light_ups",
+        "the load, " + format(run.start.current, "mA") + " at the pack, is too small for a fan: it would run for years",
+        "read the fan's volts and amps once more");
 }
 
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.

@@ -110,9 +110,11 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
   const part::Bleed& bleed = build.adapter.bleed;
   if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
   if (inputs.usual("fan.mount", build.fan.mount) == "inside")
-    box.grommet = told_by("power.leads", "the fan's leads go through the wall of the box: ",
-                          "thinner leads, or bring them out in a sleeve and write the outside of one",
-                          [&] { return grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet}); });
+    box.grommet =
+        told_by("power.leads", "the fan's leads go through the wall of the box: ",
+                "thinner leads, or bring them out in a sleeve and write the outside of one", [&] {
+                  return grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet});
+                });
   return box;
 }
 
@@ -216,8 +218,9 @@ Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs) {
   return attempt<FanUnit>([&](Missing& missing) -> std::optional<FanUnit> {
     FanUnit unit{};
     unit.tube = tube_of(build, inputs, unit.missing);
-    unit.flange = told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
-                          [&] { return flange_of(build, inputs, unit.tube, unit.missing); });
+    unit.flange =
+        told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
+                [&] { return flange_of(build, inputs, unit.tube, unit.missing); });
     unit.box = told_by("make.lid", "the box cannot be made: ", "measure the box once more",
                        [&] { return box_of(build, inputs, unit.tube, unit.missing); });
     unit.fan = told_by("make.lid", "the fan cannot be like this: ", "measure the fan's frame and its holes once more",

@@ -27,9 +27,9 @@ struct Refused : ModelError {
 template <class T>
 struct Outcome {
   std::optional<T> value{};
-  std::vector<std::string> missing{};   // keys
-  std::string impossible{};             // why there is no answer
-  std::string told_by{}, action{};      // of that: the check that says so, and what to do
+  std::vector<std::string> missing{};  // keys
+  std::string impossible{};            // why there is no answer
+  std::string told_by{}, action{};     // of that: the check that says so, and what to do
   explicit operator bool() const { return value.has_value(); }
   const T* operator->() const { return &*value; }
   const T& operator*() const { return *value; }

@@ -158,7 +158,9 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
   page.paragraph("Build sheet: " + (assessment.build.empty() ? assessment.file : assessment.build), 0, Ink::strong);
   if (const auto failed = failed_geometry(assessment); !failed.empty()) {
     page.gap();
-    page.paragraph(fmt::format("DRAFT. Do not cut to it: {} {}.", fmt::join(failed, ", "), failed.size() == 1 ? "fails" : "fail"), 0, Ink::bad);
+    page.paragraph(
+        fmt::format("DRAFT. Do not cut to it: {} {}.", fmt::join(failed, ", "), failed.size() == 1 ? "fails" : "fail"),
+        0, Ink::bad);
   }
   if (!unit.missing.empty()) {
     page.gap();

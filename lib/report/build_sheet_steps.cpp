@@ -96,7 +96,8 @@ BenchStep wire_step(const Build& build) {
   std::string text = "The fuse goes at the pack, before anything else.";
   if (build.supply.step_up.module || build.supply.step_up.output)
     text += " Set the step-up with a meter before the fan is connected.";
-  text += " Run the wires well away from hot metal, loosely, so that a foot in the cable pulls a plug and not the engine.";
+  text +=
+      " Run the wires well away from hot metal, loosely, so that a foot in the cable pulls a plug and not the engine.";
   return {"wire", "Wire it", text};
 }
 BenchStep try_step(const Assessment& a, const TextStyle& style) {

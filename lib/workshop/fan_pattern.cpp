@@ -61,8 +61,9 @@ std::vector<const data::FanFrame*> frames_of(Length frame) {
 FanDrawing axial_drawing(const FanInHand& fan) {
   const auto rows = frames_of(fan.frame);
   if (rows.empty())
-    return {std::nullopt, std::nullopt,
-            fmt::format("no table has a frame of {:.4g} mm: measure hole pitch, hole and air passage", in(fan.frame, mm))};
+    return {
+        std::nullopt, std::nullopt,
+        fmt::format("no table has a frame of {:.4g} mm: measure hole pitch, hole and air passage", in(fan.frame, mm))};
   const data::FanFrame& row = *rows.front();
   const FanPattern expected = axial_pattern(row);
   if (row.firm || (fan.measured && rows.size() == 1)) return {expected, expected, ""};
@@ -85,8 +86,9 @@ FanDrawing blower_drawing(const FanInHand& fan) {
     return {std::nullopt, expected,
             "centrifugal fans follow no standard: measure lugs, inlet and outlet of the one in hand before drawing it"};
   }
-  return {std::nullopt, std::nullopt,
-          fmt::format("no table has a centrifugal fan of {:.4g} mm: measure lugs, inlet and outlet", in(fan.frame, mm))};
+  return {
+      std::nullopt, std::nullopt,
+      fmt::format("no table has a centrifugal fan of {:.4g} mm: measure lugs, inlet and outlet", in(fan.frame, mm))};
 }
 // what was measured over what the table says; complete: holes, their size and the opening are all known
 FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {

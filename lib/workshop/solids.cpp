@@ -19,7 +19,7 @@ Volume plate_volume(const PlateShape& plate) {
   if (plate.holes < 0) throw ModelError(fmt::format("number of holes {} is negative", plate.holes));
   const Area left =
       circle(plate.outside) - circle(plate.opening) - static_cast<double>(plate.holes) * circle(plate.hole);
-  if (!(left > 0.0 * mm2)) throw ModelError(fmt::format("the holes leave {:.6g} mm2 of the plate", in(left, mm2)));
+  if (!(left > 0.0 * mm2)) throw ModelError("the holes take away more than the whole plate");
   return left * plate.thickness;
 }
 
@@ -32,8 +32,9 @@ Volume box_volume(const BoxShape& box) {
   const auto area = [&](Length side) { return box.square ? Area(side * side) : circle(side); };
   const Area end = area(box.diameter + 2.0 * box.sheet), wall = end - area(box.diameter);
   const Area lid = end - circle(box.lid_opening), bottom = end - circle(box.bottom_opening);
-  if (!(lid > 0.0 * mm2)) throw ModelError(fmt::format("an opening of {:.3g} mm leaves nothing of a lid of {:.3g} mm",
-                                                             in(box.lid_opening, mm), in(box.diameter, mm)));
+  if (!(lid > 0.0 * mm2))
+    throw ModelError(fmt::format("an opening of {:.3g} mm leaves nothing of a lid of {:.3g} mm",
+                                 in(box.lid_opening, mm), in(box.diameter, mm)));
   if (!(bottom > 0.0 * mm2))
     throw ModelError(fmt::format("an opening of {:.3g} mm for the tube leaves nothing of a bottom of {:.3g} mm",
                                  in(box.bottom_opening, mm), in(box.diameter, mm)));

@@ -24,6 +24,7 @@ TEST_CASE("an older key is read as the new one, and written by its new name") {
   const Build build = read(old);
   CHECK(*build.fuel.catches_in == *read(full_description).fuel.catches_in);
   REQUIRE(build.renamed.size() == 1);
+  CHECK(build.renamed[0].key == "fuel.kindling");
   CHECK(build.renamed[0].old == "fuel.kindling");
   CHECK(build.renamed[0].now == "fuel.catches_in");
   CHECK(write_build(build) == write_build(read(full_description)));
@@ -34,7 +35,9 @@ TEST_CASE("an older word is read as the new one") {
   const Build build = read(with(now, "chopped supply", "lead pwm"));
   CHECK(*build.supply.control.kind == "chopped supply");
   REQUIRE(build.renamed.size() == 1);
-  CHECK(build.renamed[0].old == "supply.control.kind: lead pwm");
+  CHECK(build.renamed[0].key == "supply.control.kind");
+  CHECK(build.renamed[0].old == "lead pwm");
+  CHECK(build.renamed[0].now == "chopped supply");
 }
 TEST_CASE("both names at once are a fault at the older one") {
   const std::string both = with(full_description, "catches_in: 150 s", "catches_in: 150 s, kindling: 150 s");

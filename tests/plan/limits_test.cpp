@@ -106,6 +106,7 @@ std::set<std::string> stand_still(Part part) {
   auto& outcome = part(b);
   outcome.value.reset();
   outcome.impossible = "no flow gets through";
+  outcome.action = "open it";
   std::set<std::string> still;
   for (const Check& check : all_checks()) {
     CAPTURE(check.id);

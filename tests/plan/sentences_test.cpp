@@ -7,14 +7,15 @@
 using namespace lumwright;
 
 namespace {
-// Each was seen: "let about 0 of cool air", "can lean 1 in -12", "sideways by -11", "-0.0116 ft of wall", "tips by 1932 in
-// every 100", "the gap is -8.97 mm", "-589 mm of tin", "holds it up 0.016 times over", "strains to 1/0.0074".
+// Each was seen: "let about 0 of cool air", "can lean 1 in -12", "sideways by -11", "-0.0116 ft of wall", "tips by 1932
+// in every 100", "the gap is -8.97 mm", "-589 mm of tin", "holds it up 0.016 times over", "strains to 1/0.0074".
 const std::regex nonsense(
     "about [0-9.]+ of cool air|sideways by -|1 in -|leaving -|stands it there|steam space -|driven out -|: 1 times|"
     "by [0-9]{3,} in every 100|gap is -|gap -|-[0-9.]+ [a-z]+ of tin|it is -|up 0\\.[0-9]+ times|1/0\\.|has 1 holes|"
     "coat of tin runs|should read -");
 const std::regex power_of_ten("[0-9]e[+-][0-9]");  // a remark says what is written, which may hold one
-// And these, the words of an equation about its inputs, told as they stood under a check that they have nothing to do with.
+// And these, the words of an equation about its inputs, told as they stood under a check that they have nothing to do
+// with.
 const std::regex words_of_code(
     "wide bore minus narrow|is not zero or more|is not less than|of the table|drives nothing in|where it needs|"
     "is not between|is not above zero|is not below");
@@ -91,7 +92,8 @@ TEST_CASE("what stops a part is said once, by the check that asks after it, and 
     }
   }
   CHECK(waiting > 100);
-  for (const char* id : {"fan.curve", "power.fuse", "power.cells", "draught.flow", "fit.cold", "make.lid", "make.thread"}) {
+  for (const char* id :
+       {"fan.curve", "power.fuse", "power.cells", "draught.flow", "fit.cold", "make.lid", "make.thread"}) {
     CAPTURE(id);
     CHECK(told[id] > 0);
   }

@@ -3,8 +3,8 @@
 #include "../plan/describe.hpp"
 #include "build/random_build.hpp"
 #include "plan/assess.hpp"
-#include "quantity/format.hpp"
 #include "plan/solved.hpp"
+#include "quantity/format.hpp"
 #include "report/answers.hpp"
 #include "report/build_sheet.hpp"
 #include "report/judged.hpp"
@@ -72,8 +72,10 @@ TEST_CASE("two hundred builds in sentences that make sense, or as many as are as
 }
 
 TEST_CASE("the build sheets of two hundred builds make sense, or of as many as are asked for") {
-  // seen: "2.036e+04 um", "A U-tube should read 4.63 Pa", "a 83 mm frame", "cold, hot fails", a table of nothing but its head
-  const std::regex nonsense("[0-9]e[+-][0-9]|should read [0-9.]+ Pa|has a [0-9.]+ mm frame|\\], [^.]*\\] fails\\.|of cut In this");
+  // seen: "2.036e+04 um", "A U-tube should read 4.63 Pa", "a 83 mm frame", "cold, hot fails", a table of nothing but
+  // its head
+  const std::regex nonsense(
+      "[0-9]e[+-][0-9]|should read [0-9.]+ Pa|has a [0-9.]+ mm frame|\\], [^.]*\\] fails\\.|of cut In this");
   int sheets = 0, readings = 0;
   for (unsigned number = 40000; number < 40000 + how_many_builds(200); ++number) {
     CAPTURE(number);

@@ -71,7 +71,7 @@ TEST_CASE("frames that only one source gives are measured before they are drawn"
   CHECK(drawn.measure_first.empty());
 
   FanInHand odd = axial(55.0 * mm);
-  CHECK(fan_drawing(odd).measure_first == "no table has a 55 mm frame: measure hole pitch, hole and air passage");
+  CHECK(fan_drawing(odd).measure_first == "no table has a frame of 55 mm: measure hole pitch, hole and air passage");
   odd.hole_pitch = 45.0 * mm;
   CHECK_FALSE(fan_drawing(odd).pattern);  // holes without a size
   odd.hole = 3.4 * mm;

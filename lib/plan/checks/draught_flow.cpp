@@ -35,8 +35,8 @@ std::optional<Finding> judge_draught_flow(const Solved& solved) {
   f.why = fmt::format(
       "with the fire well alight {} of air goes through the engine ({}); before lighting it is {}. The pressure goes "
       "to: {}",
-      say(solved, d.hot_flow.engine, "draught.air_flow"), how(solved), say(solved, d.cold_flow.engine, "draught.air_flow"),
-      greatest(all));
+      say(solved, d.hot_flow.engine, "draught.air_flow"), how(solved),
+      say(solved, d.cold_flow.engine, "draught.air_flow"), greatest(all));
   f.source = "operating point of fan and gas path, every gas temperature solved with it";
   f.standing = "derived";
   f.formula = "fan pressure (at its own gas and speed) = sum of losses - natural draught";

@@ -21,10 +21,10 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
                                     fit.put_back ? fit.put_back->clearance.value : fit.both_hot.clearance.value});
   judge_by(f, measure(solved, tightest, "engine.chimney.bore"),
            {Bound::at_least, AnyQuantity(in.running_clearance), AnyQuantity(0.0 * mm)});
-  f.why = fmt::format(
-      "at lighting-up, where the tube is at {} and the chimney still at {}, {}; with both hot {}",
-      say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
-      gap_left(solved, fit.lighting_up.clearance.value), gap_left(solved, fit.both_hot.clearance.value));
+  f.why =
+      fmt::format("at lighting-up, where the tube is at {} and the chimney still at {}, {}; with both hot {}",
+                  say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
+                  gap_left(solved, fit.lighting_up.clearance.value), gap_left(solved, fit.both_hot.clearance.value));
   if (fit.put_back)
     f.why += fmt::format(", and after the unit is put back on a hot chimney {}",
                          gap_left(solved, fit.put_back->clearance.value));

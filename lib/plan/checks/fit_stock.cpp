@@ -8,7 +8,8 @@ std::string offer(const Solved& solved, const StockTube& stock) {
   const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
   const Length gap = none ? 0.0 * mm : stock.fit.cold.value;
   std::string text = stock.tube.name + " (" +
-                     (gap > 0.0 * mm   ? "gap " + say(solved, gap, "engine.chimney.bore", 2)
+                     (gap > 0.0 * mm                           ? "gap " + say(solved, gap, "engine.chimney.bore", 2)
+                      : stock.fit.skim.on_diameter <= 0.0 * mm ? std::string("once the ridge is off")
                       : gap < 0.0 * mm ? say(solved, -gap, "engine.chimney.bore", 2) + " larger than the bore"
                                        : "as large as the bore");
   if (stock.fit.skim.on_diameter > 0.0 * mm)

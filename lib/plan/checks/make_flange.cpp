@@ -25,10 +25,10 @@ std::vector<Metal> metal_left(const MadeFlange& flange) {
 }
 std::string say_one(const Solved& solved, const Metal& one) {
   if (one.left.has <= 0.0 * mm)
-    return fmt::format("{} there is nothing: the hole's middle lies {} beyond the edge ({} of metal at least, better {})",
-                       one.where, say(solved, -one.left.has, "adapter.flange.outside"),
-                       say(solved, one.left.least, "adapter.flange.outside"),
-                       say(solved, one.left.prefer, "adapter.flange.outside"));
+    return fmt::format(
+        "{} there is nothing: the hole's middle lies {} beyond the edge ({} of metal at least, better {})", one.where,
+        say(solved, -one.left.has, "adapter.flange.outside"), say(solved, one.left.least, "adapter.flange.outside"),
+        say(solved, one.left.prefer, "adapter.flange.outside"));
   return fmt::format(
       "{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has, "adapter.flange.outside"),
       say(solved, one.left.least, "adapter.flange.outside"), say(solved, one.left.prefer, "adapter.flange.outside"));

@@ -78,10 +78,9 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
   const MetalLeft& shown = web ? l.web : l.rim;
   judge_by(f, measure(solved, shown.has, "adapter.box.diameter"),
            {Bound::at_least, AnyQuantity(shown.prefer - last_bit), AnyQuantity(shown.least - last_bit)});
-  f.why = fmt::format("{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(),
-                      say(solved, lid->screw_hole, "fan.frame"),
-                      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "",
-                      metal_words(solved, l));
+  f.why = fmt::format(
+      "{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(), say(solved, lid->screw_hole, "fan.frame"),
+      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "", metal_words(solved, l));
   if (f.verdict != Verdict::pass) f.action = what_to_change(solved, *lid, box, l);
   f.source = pattern.source;
   f.standing = pattern.standing;

@@ -42,9 +42,8 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
     and_by(f, {AnyQuantity(*s.free_reserve), ""}, {Bound::at_least, AnyQuantity(tipping_asked), std::nullopt});
   const bool weak = s.chimney.reserve && and_by(f, {AnyQuantity(*s.chimney.reserve), ""},
                                                 {Bound::at_least, AnyQuantity(reserve_asked), std::nullopt});
-  f.why = fmt::format(
-      "{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass, "fan.mass"),
-      say(solved, s.centre, "adapter.box.height"));
+  f.why = fmt::format("{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass, "fan.mass"),
+                      say(solved, s.centre, "adapter.box.height"));
   f.why += lean_words(solved, s) + weight_words(s) + chimney_words(s.chimney);
   if (f.verdict == Verdict::watch)
     f.action = weak ? "the chimney is thin for this: lead the cable away loosely, and never lift the engine by the fan"

@@ -31,7 +31,7 @@ std::string advised(const Solved& solved) {
   try {
     return say(solved, fuse_for(solved.supply->run.most_current, strict_rule()));
   } catch (const ModelError&) {
-    return "one larger than the usual small sizes";
+    return "a larger one than the usual small sizes";
   }
 }
 /// A fuse that the short does not open fails, whatever it carries.
@@ -68,7 +68,7 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
   if (rating == nullptr) {
     f.verdict = Verdict::watch;
     f.why = "no fuse is described";
-    f.action = fmt::format("put a time-lag fuse of {} at the pack's own terminal", advised(solved));
+    f.action = fmt::format("put a time-lag fuse at the pack's own terminal: {}", advised(solved));
     return f;
   }
   const Current fuse = rating->value.si * A, shorted = short_behind_leads(s.pack);
