@@ -55,7 +55,7 @@ void add_draught(const Solved& solved, List& list) {
   list.add("draught.natural", d.hot_flow.natural_draught);
   if (d.fan_off) {
     list.add("draught.fan_off_air_flow", d.fan_off->engine, "draught.air_flow");
-    list.put("draught.fan_off_smokebox_depression", {AnyQuantity(d.fan_off->smokebox_suction), "mmH2O"});
+    list.add("draught.fan_off_smokebox_depression", d.fan_off->smokebox_suction);
   }
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);

@@ -6,10 +6,11 @@
 namespace lumwright {
 namespace {
 
-/// "the gap is 0.12 mm", "0.05 mm are lacking".
-std::string gap_left(const Solved& solved, Length gap) {
-  if (gap >= 0.0 * mm) return "the gap is " + say(solved, gap, "engine.chimney.bore");
-  return "the tube has grown " + say(solved, -gap, "engine.chimney.bore") + " beyond the bore";
+/// "the gap is 0.12 mm", and of a further one "it is 0.12 mm"; where there is none, by how much.
+std::string gap_left(const Solved& solved, Length gap, bool first = false) {
+  if (gap >= 0.0 * mm) return (first ? "the gap is " : "it is ") + say(solved, gap, "engine.chimney.bore");
+  const std::string lacking = say(solved, -gap, "engine.chimney.bore");
+  return first ? "the tube has grown " + lacking + " beyond the bore" : lacking + " is lacking";
 }
 std::optional<Finding> judge_fit_hot(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
@@ -21,10 +22,10 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
                                     fit.put_back ? fit.put_back->clearance.value : fit.both_hot.clearance.value});
   judge_by(f, measure(solved, tightest, "engine.chimney.bore"),
            {Bound::at_least, AnyQuantity(in.running_clearance), AnyQuantity(0.0 * mm)});
-  f.why =
-      fmt::format("at lighting-up, where the tube is at {} and the chimney still at {}, {}; with both hot {}",
-                  say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
-                  gap_left(solved, fit.lighting_up.clearance.value), gap_left(solved, fit.both_hot.clearance.value));
+  f.why = fmt::format("at lighting-up, where the tube is at {} and the chimney still at {}, {}; with both hot {}",
+                      say(solved, fit.lighting_up.tube, "place.air"), say(solved, fit.lighting_up.chimney, "place.air"),
+                      gap_left(solved, fit.lighting_up.clearance.value, true),
+                      gap_left(solved, fit.both_hot.clearance.value));
   if (fit.put_back)
     f.why += fmt::format(", and after the unit is put back on a hot chimney {}",
                          gap_left(solved, fit.put_back->clearance.value));

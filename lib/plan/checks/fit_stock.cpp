@@ -38,7 +38,7 @@ std::optional<Finding> judge_fit_stock(const Solved& solved) {
   f.why = list.empty() ? "no stock tube fits this chimney cold and hot without leaking too much"
                        : "stock tubes that fit cold and hot: " + list;
   f.why += own_skim(solved, fit.fit.skim);
-  if (list.empty())
+  if (list.empty() && !fits)
     f.action = "turn a tube or a sleeve to size";
   else if (!fits)
     f.action =
