@@ -158,6 +158,14 @@ TEST_CASE("times that cannot be told apart stand together, the lighter first") {
   CHECK(!places[3].tied);
 }
 
+TEST_CASE("first what does all that is wanted, then what comes in time, then what has the light-ups") {  // hand
+  std::vector<std::string> names;
+  for (const Place& p : ranked({candidate("neither", 10.5, 1, 1), candidate("late", 12, 9, 2), candidate("few", 5, 1, 3),
+                                candidate("both", 9, 5, 4)}))
+    names.push_back(p.candidate.fan);
+  CHECK(names == std::vector<std::string>{"both", "few", "late", "neither"});
+}
+
 TEST_CASE("the front holds what nothing beats in minutes, light-ups and mass at once") {
   Ranking ranking(1, 0.1);
   for (const Candidate& c : {candidate("fast", 5, 2, 300), candidate("many", 9, 20, 300), candidate("light", 9, 2, 30),

@@ -20,7 +20,8 @@ TEST_CASE("the same seed gives the same bytes on any number of threads, another 
   const Build build = example("tarn-beck");
   const std::string once = json_report(with_worlds(build, 150, 7, 1));
   for (unsigned threads = 1; threads <= 5; ++threads) CHECK(json_report(with_worlds(build, 150, 7, threads)) == once);
-  CHECK(json_report(with_worlds(build, 150, 8, 2)) != once);
+  const auto results = [](const std::string& text) { return nlohmann::json::parse(text)["results"]; };  // not the seed itself
+  CHECK(results(json_report(with_worlds(build, 150, 8, 2))) != results(once));
 }
 TEST_CASE("what many worlds show stands on the page and in the JSON") {
   Build hurried = example("tarn-beck");  // a wish that some worlds miss

@@ -70,8 +70,8 @@ std::string best_elsewhere(const Choice& choice, const EngineChoice& here, const
       }
   return told;
 }
-/// The order of what is shown, on its own: grade, then fewest points to watch, then the fastest of each group; in a group
-/// the most light-ups first.
+/// The order of what is shown, on its own: grade, then fewest points to watch, then the fastest of each group; in a
+/// group the most light-ups first.
 void check_order(const Choice& choice) {
   for (const EngineChoice& e : choice.engines) {
     const Place* before = nullptr;
@@ -146,6 +146,26 @@ TEST_CASE("the example's advice is written beside its page, and the bin to fill 
   for (const NamedText& file : choice_files(shed, {})) descriptions += file.name.ends_with(".yaml");
   CHECK(descriptions == 4);
   CHECK(judge_again(made_of(new_bin())) >= 1);
+}
+
+// In its order stands all that is shown, also where nothing comes in time and is shown all the same.
+TEST_CASE("ten places stand in their order, and a wish that nothing meets bars nothing") {
+  std::ifstream in(std::string(SOURCE_DIR) + "/examples/bins/tarn-beck-shed.yaml", std::ios::binary);
+  const std::string shed{std::istreambuf_iterator<char>(in), {}};
+  ChooseAsked asked;
+  asked.places = 10;
+  asked.samples = 1;
+  using Wish = std::pair<std::string, std::string>;
+  const Wish as_it_is{"steam_within: 12 min", "steam_within: 12 min"},
+      hurried{"steam_within: 12 min", "steam_within: 1 min"},
+      often{"light_ups_per_charge: 5", "light_ups_per_charge: 60"};
+  for (const Wish& wish : {as_it_is, hurried, often}) {
+    std::string text = shed;
+    text.replace(text.find(wish.first), wish.first.size(), wish.second);
+    const Choice choice = choose(read_bin({"bin.yaml", text}), asked);
+    check_order(choice);
+    for (const EngineChoice& e : choice.engines) CHECK_FALSE(e.places.empty());
+  }
 }
 
 // hand: an 80 mm fan on a 40 mm box has its screw holes outside; a fuse of 0.5 A does not carry what 1.5 A need
