@@ -94,21 +94,26 @@ Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tunin
 
 Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
   const Build& build = solved.build;
+  std::optional<Worlds> tried;
+  if (worlds.count > 0) tried = try_worlds(build, solved, tuning, worlds);
+  Solved on_page = solved;  // sentences round a result as its band lets them
+  on_page.results = results_of(solved);
+  if (tried) add_result_bands(on_page.results, *tried);
   Assessment assessment{.build = build.name ? *build.name : std::string(),
                         .file = build.file,
                         .tuned = tuning != nullptr ? tuning->file : std::string(),
                         .verdict = Verdict::unknown,
-                        .results = results_of(solved),
+                        .results = on_page.results,
                         .checks = {},
-                        .assumed = solved.inputs.assumed(solved.units, temperature_unit(solved)),
+                        .assumed = solved.inputs.assumed(solved.units, solved.page),
                         .cautions = {},
                         .series = series_of(solved),
                         .events = events_of(solved)};
   for (const Check& check : all_checks())
-    if (auto finding = run(check, solved)) assessment.checks.push_back(std::move(*finding));
+    if (auto finding = run(check, on_page)) assessment.checks.push_back(std::move(*finding));
   wait_for_the_one(assessment.checks);
-  if (worlds.count > 0) {
-    add_bands(assessment, solved, try_worlds(build, solved, tuning, worlds), worlds);
+  if (tried) {
+    add_bands(assessment, solved, *tried, worlds);
     for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
   }
   assessment.verdict = overall(assessment.checks);

@@ -134,9 +134,11 @@ std::optional<double> edge_error(const WorldColumn& column) {
 }
 }  // namespace
 
-void add_bands(Assessment& assessment, const Solved& central, const Worlds& worlds, const WorldsAsked& asked) {
-  for (Result& result : assessment.results)
+void add_result_bands(std::vector<Result>& results, const Worlds& worlds) {
+  for (Result& result : results)
     std::holds_alternative<Measure>(result.value) ? add_band(result, worlds) : add_agreement(result, worlds);
+}
+void add_bands(Assessment& assessment, const Solved& central, const Worlds& worlds, const WorldsAsked& asked) {
   for (Finding& finding : assessment.checks) add_share(finding, worlds);
   Bands bands{.worlds = worlds.count,
               .seed = asked.seed,

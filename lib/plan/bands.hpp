@@ -5,14 +5,17 @@
 #include "plan/worlds.hpp"
 
 namespace lumwright {
-/// Puts what the worlds show into an assessment of the build as it stands. A band runs from the tenth to the ninetieth
-/// hundredth of the worlds; where the value as described lies outside (a spread to one side), the band is widened to
-/// it. A time that is never reached counts as longer than all others.
+/// Gives results their bands. A band runs from the tenth to the ninetieth hundredth of the worlds; where the value as
+/// described lies outside (a spread to one side), the band is widened to it. A time that is never reached counts as
+/// longer than all others.
+void add_result_bands(std::vector<Result>& results, const Worlds& worlds);
+/// Puts what else the worlds show into an assessment of the build as it stands.
 void add_bands(Assessment& assessment, const Solved& central, const Worlds& worlds, const WorldsAsked& asked);
 
 /// What a measurement would read in each world, an error of its own on it.
 struct WorldReadings {
   const data::MeasurementRow& row;
+  std::string within;  // how well, as the page says it
   std::vector<double> si;
 };
 /// Of the measurements of data/measurements.yaml, those of which the worlds know the quantity.

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/figures.hpp"
 #include "quantity/format.hpp"
 
 namespace lumwright {
@@ -12,33 +13,31 @@ bool fails(const Check& check, const Solved& solved) {
   }
 }
 
-std::string temperature_unit(const Solved& solved) {
-  for (const char* key : {"place.air", "fan.gas_limit"})
-    if (const Input* input = solved.inputs.find(key); input != nullptr && input->origin == Origin::written)
-      return input->unit;
-  return "";
+Measure measure(const Solved& solved, AnyQuantity quantity) { return {quantity, solved.page.of(quantity)}; }
+std::string say(const Solved& solved, AnyQuantity quantity, int digits) {
+  const Measure m = measure(solved, quantity);
+  return format(m.quantity, choose_unit(m.quantity, m.unit, solved.units),
+                figures_of(solved.results, m, solved.units, digits));
 }
-Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like) {
-  if (quantity.kind == kind_of<Temperature>) return {quantity, temperature_unit(solved)};
-  const Input* input = solved.inputs.find(like);
-  return {quantity, input != nullptr ? input->unit : ""};
+std::string say_like(const Solved& solved, AnyQuantity quantity, AnyQuantity like) {
+  return say(solved, quantity, figures_of(solved.results, {like}, solved.units));
 }
-std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like, int digits) {
-  const Measure m = measure(solved, quantity, like);
-  return format(m.quantity, choose_unit(m.quantity, m.unit, solved.units), digits);
+std::string roughly(const Solved& solved, AnyQuantity quantity) { return say(solved, quantity, 2); }
+std::string say_share(const Solved& solved, double share, int digits) {
+  return percent(share, figures_of(solved.results, {AnyQuantity(share), "%"}, solved.units, digits));
 }
 Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key) {
   const Input* input = solved.inputs.find(key);
   if (input == nullptr) throw std::logic_error("no input " + std::string(key));
-  const char* origin = input->origin == Origin::written ? "written"
-                       : input->origin == Origin::tuned ? "tuned"
-                                                        : "assumed";
-  return {std::string(symbol), std::string(meaning), measure(solved, input->value, key),
+  const bool written = input->origin == Origin::written;
+  const char* origin = written ? "written" : input->origin == Origin::tuned ? "tuned" : "assumed";
+  const bool quoted = written && input->value.kind != kind_of<Temperature>;  // temperatures are never mixed
+  return {std::string(symbol), std::string(meaning),
+          quoted ? Measure{input->value, input->unit} : measure(solved, input->value),
           std::string(key) + " (" + origin + ")"};
 }
-Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
-              std::string_view like) {
-  return {std::string(symbol), std::string(meaning), measure(solved, quantity, like), "computed"};
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity) {
+  return {std::string(symbol), std::string(meaning), measure(solved, quantity), "computed"};
 }
 Finding lacking(std::vector<std::string> keys) {
   Finding finding;

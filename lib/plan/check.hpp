@@ -24,18 +24,22 @@ const std::vector<Check>& all_checks();
 
 // What checks are written with.
 
-/// The unit of every temperature of a page: of the air as written, else of what the fan stands; empty: none written.
-std::string temperature_unit(const Solved& solved);
-/// The quantity in the unit that the user wrote for `like` (a key), or with no preference; a temperature in the one
-/// unit of all temperatures.
-Measure measure(const Solved& solved, AnyQuantity quantity, std::string_view like = "");
-/// "0.12 mm", in the unit system of the run.
-std::string say(const Solved& solved, AnyQuantity quantity, std::string_view like = "", int digits = 3);
-/// A number that was read from the description, assumed, or looked up under `key`.
+/// The quantity in the one unit that things of its kind have on the page.
+Measure measure(const Solved& solved, AnyQuantity quantity);
+/// "0.12 mm", in the unit system of the run. A number that is a result of the page has the figures that it has there;
+/// `digits` is for all others.
+std::string say(const Solved& solved, AnyQuantity quantity, int digits = 3);
+/// In the figures that `like` has: numbers of a row look alike.
+std::string say_like(const Solved& solved, AnyQuantity quantity, AnyQuantity like);
+/// The same for numbers that no check shows beside its limit: two figures.
+std::string roughly(const Solved& solved, AnyQuantity quantity);
+/// "35 %", with the figures that it has as a result.
+std::string say_share(const Solved& solved, double share, int digits = 3);
+/// A number that was read from the description, in the unit in which it was written; or assumed, or looked up under
+/// `key`.
 Term term(const Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key);
 /// A number that the model worked out.
-Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity,
-              std::string_view like = "");
+Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity);
 
 /// For a part that could not be solved: unknown with its keys, or a failure with why it cannot be.
 template <class T>

@@ -73,7 +73,7 @@ double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
   const double leak = inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed);
   return inputs.otherwise(
       "fuel.carbon_monoxide_share", build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
-      because(fmt::format("a fire {:.2g} lumps deep with {} of the air over it, much air or little", lumps,
+      because(fmt::format("a fire {} lumps deep with {} of the air over it, much air or little", format_number(lumps),
                           percent(leak, 2)),
               "thin beds, charcoal stoves and deep beds of char as measured, straight between", "secondary"));
 }

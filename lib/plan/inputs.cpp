@@ -34,11 +34,13 @@ Input typical_input(std::string_view key, Kind kind) {
   Input input{AnyQuantity(value.value, kind), band.low, band.high, value.unit, Origin::assumed};
   return known.insert_or_assign(std::string(key), input).first->second;
 }
-std::string unit_of(const Input& input, UnitSystem units) { return choose_unit(input.value, input.unit, units); }
 std::string band_text(const Input& input, const std::string& unit) {
   if (!(input.low < input.high)) return "";
-  return format({input.low, input.value.kind}, unit) + " .. " + format({input.high, input.value.kind}, unit);
+  const std::string low = format({input.low, input.value.kind}, unit),
+                    high = format({input.high, input.value.kind}, unit);
+  return low == high ? "" : low + " .. " + high;  // two ends that read alike are no band
 }
+std::string own_unit(const Input& input) { return choose_unit(input.value, input.unit, UnitSystem::as_written); }
 }  // namespace
 
 Assumed because(std::string why, std::string source, std::string standing) {
@@ -54,9 +56,8 @@ double Inputs::record(std::string_view key, Input input) {
     if (const auto tuned = tuning_->values.find(key); tuned != tuning_->values.end()) {
       const TunedValue& v = tuned->second;
       input = {v.value, v.low, v.high, v.unit, Origin::tuned};
-      note({std::string(key), format(v.value, choose_unit(v.value, v.unit, UnitSystem::as_written), 4),
-            band_text(input, unit_of(input, UnitSystem::as_written)), "tuned from measured lighting-ups", tuning_->file,
-            "measured"});
+      note({std::string(key), format(v.value, own_unit(input), 4), band_text(input, own_unit(input)),
+            "tuned from measured lighting-ups", tuning_->file, "measured"});
     }
   }
   if (draw_) input.value.si = draw_(key, input);
@@ -66,9 +67,8 @@ double Inputs::assume(std::string_view key, Input input, Assumed assumed) {
   if (const Input* earlier = find(key)) return earlier->value.si;
   if (one_of_many()) return record(key, std::move(input));
   assumed.key = std::string(key);
-  if (assumed.value.empty())
-    assumed.value = format(input.value, choose_unit(input.value, input.unit, UnitSystem::as_written));
-  if (assumed.band.empty()) assumed.band = band_text(input, unit_of(input, UnitSystem::as_written));
+  if (assumed.value.empty()) assumed.value = format(input.value, own_unit(input));
+  if (assumed.band.empty()) assumed.band = band_text(input, own_unit(input));
   const double si = record(key, std::move(input));  // may note the key as tuned
   note(std::move(assumed));
   return si;
@@ -90,17 +90,14 @@ int Inputs::count(std::string_view key, const Count& given, int otherwise, std::
   note({std::string(key), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
   return otherwise;
 }
-std::vector<Assumed> Inputs::assumed(UnitSystem units, std::string_view temperature_unit) const {
+std::vector<Assumed> Inputs::assumed(UnitSystem units, const PageUnits& page) const {
   std::vector<Assumed> converted = assumed_;
   for (Assumed& one : converted) {
     const Input* input = find(one.key);
     if (input == nullptr) continue;
-    std::string unit = unit_of(*input, units);
-    if (units == UnitSystem::as_written) {  // told so already, but for temperatures
-      if (temperature_unit.empty() || input->value.kind != kind_of<Temperature> || input->unit == temperature_unit)
-        continue;
-      unit = temperature_unit;
-    }
+    const std::string of = page.of(input->value);
+    const std::string unit = choose_unit(input->value, of.empty() ? input->unit : of, units);
+    if (units == UnitSystem::as_written && (of.empty() || unit == input->unit)) continue;  // as the table has it
     one.value = format(input->value, unit);
     one.band = band_text(*input, unit);
   }

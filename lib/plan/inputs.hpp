@@ -1,6 +1,7 @@
 // Everything a solve takes in: what the user wrote, and what is assumed where the description is silent.
 #pragma once
 #include "build/given.hpp"
+#include "build/page_units.hpp"
 #include "plan/assessment.hpp"
 #include "plan/tuning.hpp"
 #include "quantity/format.hpp"
@@ -76,8 +77,8 @@ class Inputs {
   void note(Assumed assumed);
 
   const std::vector<Assumed>& assumed() const { return assumed_; }
-  /// The same with numbers in another system of units; as written, all temperatures in one unit, where one is given.
-  std::vector<Assumed> assumed(UnitSystem units, std::string_view temperature_unit = "") const;
+  /// The same in the units of a page.
+  std::vector<Assumed> assumed(UnitSystem units, const PageUnits& page) const;
   const std::map<std::string, Input, std::less<>>& all() const { return all_; }
   const Input* find(std::string_view key) const;
   /// A sampler draws the values: nothing is noted, and a written spread is a value that was drawn from it.

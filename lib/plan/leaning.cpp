@@ -57,6 +57,15 @@ double standard_error(const data::MeasurementRow& row, AnyQuantity value) {
   if (kind.scale == Scale::point) kind.scale = Scale::ratio;  // an error in kelvin is a difference
   return parse_band(row.within, kind).value / expanded;
 }
+/// How well it measures, in the unit that such things have on the page.
+std::string within_on_page(const data::MeasurementRow& row, AnyQuantity value, const Solved& central) {
+  if (row.within.ends_with("%") || value.kind.scale == Scale::point) return row.within;
+  const WrittenBand written = parse_band(row.within, value.kind);
+  const AnyQuantity within(written.value, value.kind);
+  const std::string of = central.page.of(within);
+  const std::string unit = choose_unit(within, of.empty() ? written.unit : of, central.units);
+  return unit == written.unit ? row.within : format(within, unit, 2);
+}
 }  // namespace
 
 std::vector<WorldReadings> readings_in(const Worlds& worlds, const Solved& central, const std::vector<Result>& results,
@@ -69,7 +78,7 @@ std::vector<WorldReadings> readings_in(const Worlds& worlds, const Solved& centr
     const std::string name = "reading of " + row.id;
     std::vector<double> read = seen->column->si;
     for (std::size_t i = 0; i < read.size(); ++i) read[i] += error * normal_score(stray_coordinate(i, name, seed));
-    all.push_back({row, std::move(read)});
+    all.push_back({row, within_on_page(row, seen->value, central), std::move(read)});
   }
   return all;
 }
@@ -83,16 +92,18 @@ Leaning leaning_of(const std::string& answer, const Solved& central, const World
     const double share = Pairs(cause.si, effect->si).share();
     const Input* input = worlds.drawn_from.find(cause.key);
     if (share < worth_a_word || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
-    const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), input->unit}; };
+    const std::string of = input->origin == Origin::written ? "" : central.page.of(input->value);
+    const std::string& unit = of.empty() ? input->unit : of;
+    const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), unit}; };
     leaning.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
                               shown(input->low), shown(input->high)});
   }
-  for (const auto& [row, read] : readings) {
+  for (const auto& [row, within, read] : readings) {
     if (row.of == answer) continue;
     const double left = std::sqrt(1.0 - Pairs(read, effect->si).share());
     if (left < worth_measuring)
       leaning.narrowings.push_back(
-          {row.id, row.of, row.within, row.needs, row.tool, row.how, row.write, row.source, row.standing, left});
+          {row.id, row.of, within, row.needs, row.tool, row.how, row.write, row.source, row.standing, left});
   }
   const auto cut = [](auto& list, std::size_t most, auto before) {
     std::stable_sort(list.begin(), list.end(), before);

@@ -1,6 +1,5 @@
 #include "plan/report_data.hpp"
 #include "matter/water.hpp"
-#include "plan/check.hpp"
 #include "plan/curve_bands.hpp"
 #include <algorithm>
 
@@ -28,20 +27,6 @@ RaiseMarks marks(const Build& build, const SolvedRaise& raise) {
           .fan_gas_limit = raise.input.fan_gas_limit,
           .wanted = raise.within,
           .wish_written = static_cast<bool>(build.want.steam_within)};
-}
-WrittenUnits units_of(const Solved& solved) {
-  const auto unit = [&](std::string_view key) {
-    const Input* input = solved.inputs.find(key);
-    return input != nullptr ? input->unit : std::string();
-  };
-  const auto first = [](std::string one, std::string other) { return one.empty() ? other : one; };
-  return {.flow = solved.build.fan.curve.x_unit,
-          .pressure = solved.build.fan.curve.y_unit,
-          .gauge = first(unit("engine.boiler.own_blower_from"), unit("engine.boiler.working")),
-          .temperature = temperature_unit(solved),
-          .fan_gas = temperature_unit(solved),
-          .time = unit("want.steam_within"),
-          .size = unit("engine.chimney.bore")};
 }
 }  // namespace
 
@@ -102,7 +87,7 @@ ReportData report_data(const Build& build, const ReportAsked& asked) {
 ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
   ReportData data{
       .assessment = judged(solved, tuning, worlds),
-      .units = units_of(solved),
+      .units = solved.page,
       .draught = made_from<DraughtCurves>(solved.draught,
                                           [&](const SolvedDraught& d) { return draught_curves(d, solved.fan); }),
       .raise = made_from<RaiseMarks>(solved.raise, [&](const SolvedRaise& r) { return marks(solved.build, r); }),

@@ -49,14 +49,9 @@ struct HeatBalance {
 /// Water and metal share what the boiler holds in proportion to what warms them; steam is what was let out at the boil.
 HeatBalance heat_balance(const SolvedRaise& raise);
 
-/// Units that the owner wrote for things of a kind; empty where nothing was written.
-struct WrittenUnits {
-  std::string flow, pressure, gauge, temperature, fan_gas, time, size;
-};
-
 struct ReportData {
   Assessment assessment;
-  WrittenUnits units;
+  PageUnits units;
   Outcome<DraughtCurves> draught;
   Outcome<RaiseMarks> raise;
   Outcome<HeatBalance> heat;

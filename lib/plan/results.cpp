@@ -2,6 +2,7 @@
 #include "draught/bed.hpp"
 #include "fire/combustion.hpp"
 #include "plan/check.hpp"
+#include "plan/u_tube.hpp"
 #include "quantity/sound.hpp"
 #include <cmath>
 #include <fmt/format.h>
@@ -12,9 +13,7 @@ namespace {
 class List {
  public:
   explicit List(const Solved& solved) : solved_(solved) {}
-  void add(std::string key, AnyQuantity quantity, std::string_view like = "") {
-    put(std::move(key), measure(solved_, quantity, like));
-  }
+  void add(std::string key, AnyQuantity quantity) { put(std::move(key), measure(solved_, quantity)); }
   void add_share(std::string key, double share) { put(std::move(key), Measure{AnyQuantity(share), "%"}); }
   void put(std::string key, Measure measure) {
     if (!std::isfinite(measure.quantity.si)) refuse(key, measure.quantity);
@@ -38,24 +37,23 @@ class List {
 void add_draught(const Solved& solved, List& list) {
   if (!solved.draught) return;
   const SolvedDraught& d = *solved.draught;
-  list.add("draught.air_flow", d.hot_flow.engine, "draught.air_flow");
-  list.add("draught.cold_air_flow", d.cold_flow.engine, "draught.air_flow");
+  list.add("draught.air_flow", d.hot_flow.engine);
+  list.add("draught.cold_air_flow", d.cold_flow.engine);
   if (d.hot) {
-    const std::string& unit = solved.build.fan.curve.x_unit;
-    list.put("draught.fan_flow", Measure{d.hot_flow.fan_volume, unit});
-    list.put("draught.fan_static_pressure", Measure{d.hot->static_pressure, solved.build.fan.curve.y_unit});
+    list.add("draught.fan_flow", d.hot_flow.fan_volume);
+    list.add("draught.fan_static_pressure", d.hot->static_pressure);
     list.add_share("draught.free_air_share", d.hot->free_air_share);
     list.add("draught.cold_fan_static_pressure", d.cold->static_pressure);
-    list.add("draught.fan_speed", d.fan_speed, "fan.rated.speed");
+    list.add("draught.fan_speed", d.fan_speed);
   }
-  list.put("draught.smokebox_depression", {AnyQuantity(d.hot_flow.smokebox_suction), "mmH2O"});
-  list.put("draught.cold_smokebox_depression", {AnyQuantity(d.cold_flow.smokebox_suction), "mmH2O"});
+  list.put("draught.smokebox_depression", on_u_tube(d.hot_flow.smokebox_suction, solved.page));
+  list.put("draught.cold_smokebox_depression", on_u_tube(d.cold_flow.smokebox_suction, solved.page));
   for (const ElementLoss& loss : losses(d.path, d.hot_flow))
     list.add("draught.loss." + std::string(loss.name), loss.loss);
   list.add("draught.natural", d.hot_flow.natural_draught);
   if (d.fan_off) {
-    list.add("draught.fan_off_air_flow", d.fan_off->engine, "draught.air_flow");
-    list.add("draught.fan_off_smokebox_depression", d.fan_off->smokebox_suction);
+    list.add("draught.fan_off_air_flow", d.fan_off->engine);
+    list.put("draught.fan_off_smokebox_depression", on_u_tube(d.fan_off->smokebox_suction, solved.page));
   }
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);
@@ -63,15 +61,14 @@ void add_draught(const Solved& solved, List& list) {
 /// As it is without an engine: at rated voltage, 1.2 kg/m3.
 void add_fan(const Solved& solved, List& list) {
   if (!solved.fan) return;
-  const part::FanPart& fan = solved.build.fan;
-  list.put("fan.shut_off_pressure", Measure{solved.fan->curve.shut_off(), fan.curve.y_unit});
-  list.put("fan.free_air_flow", Measure{solved.fan->curve.free_air(), fan.curve.x_unit});
+  list.add("fan.shut_off_pressure", solved.fan->curve.shut_off());
+  list.add("fan.free_air_flow", solved.fan->curve.free_air());
 }
 void add_fire(const Solved& solved, List& list) {
   if (!solved.draught) return;
   const SolvedDraught& d = *solved.draught;
-  if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas, "fan.gas_limit");
-  list.add("heat.chimney_gas", d.hot_flow.smokebox_gas, "place.air");
+  if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas);
+  list.add("heat.chimney_gas", d.hot_flow.smokebox_gas);
   list.add("fire.power", d.burning->chemical);
   list.add_share("fire.air_used", d.burning->air_used);
   list.add("fire.fuel_rate", d.burning->fuel);
@@ -82,21 +79,20 @@ void add_fire(const Solved& solved, List& list) {
 void add_raise(const Solved& solved, List& list) {
   if (!solved.raise) return;
   const Raise& raise = solved.raise->raise;
-  if (const auto t = raise.time_of(RaiseEventKind::own_blower))
-    list.add("raise.to_own_blower", *t, "want.steam_within");
-  if (const auto t = raise.time_of(RaiseEventKind::working)) list.add("raise.to_working", *t, "want.steam_within");
+  if (const auto t = raise.time_of(RaiseEventKind::own_blower)) list.add("raise.to_own_blower", *t);
+  if (const auto t = raise.time_of(RaiseEventKind::working)) list.add("raise.to_working", *t);
   const RaiseEvent* taken_over = raise.find(RaiseEventKind::own_blower);
   const RaiseAccount& account = taken_over ? taken_over->account : raise.account;
-  list.add("raise.fuel_burnt", account.fuel, "fuel.bed_mass");
-  list.add("raise.carbon_monoxide", Mass(account.carbon_monoxide / carbon_monoxide_heat()), "fuel.bed_mass");
+  list.add("raise.fuel_burnt", account.fuel);
+  list.add("raise.carbon_monoxide", Mass(account.carbon_monoxide / carbon_monoxide_heat()));
   list.add("raise.heat_absorbed", account.absorbed);
   list.add_share("raise.efficiency", account.efficiency());
 }
 void add_power(const Solved& solved, List& list) {
   if (!solved.supply) return;
   const SolvedSupply& s = *solved.supply;
-  list.add("power.fan", s.start.fan, "load.power");
-  list.add("power.fan_voltage", s.start.fan_voltage, "fan.rated.voltage");
+  list.add("power.fan", s.start.fan);
+  list.add("power.fan_voltage", s.start.fan_voltage);
   list.add("power.pack_current_start", s.run.start.current);
   list.add("power.pack_current_end", s.run.end.current);
   list.add("power.pack_voltage_start", s.run.start.voltage);
@@ -104,7 +100,7 @@ void add_power(const Solved& solved, List& list) {
   if (s.run.step_up_efficiency_start) list.add_share("power.step_up_efficiency_start", *s.run.step_up_efficiency_start);
   list.add("power.runtime", s.run.runtime);
   list.add("power.light_ups_per_charge", static_cast<double>(solved.light_ups->count));
-  if (solved.light_ups->count > 0) list.add("power.light_up_last", solved.light_ups->last, "want.steam_within");
+  if (solved.light_ups->count > 0) list.add("power.light_up_last", solved.light_ups->last);
   list.add_share("power.charge_left_share", s.run.charge_left_share);
   list.add_text("power.stop_reason", name(s.run.reason));
   const part::LeadsPart& leads = solved.build.supply.leads;
@@ -113,10 +109,10 @@ void add_power(const Solved& solved, List& list) {
 void add_fit(const Solved& solved, List& list) {
   if (!solved.fit) return;
   const Fit& fit = solved.fit->fit;
-  list.add("fit.clearance_cold", fit.cold.value, "engine.chimney.bore");
-  list.add("fit.clearance_hot", fit.lighting_up.clearance.value, "engine.chimney.bore");
-  list.add("fit.clearance_both_hot", fit.both_hot.clearance.value, "engine.chimney.bore");
-  list.add("fit.clearance_needed", fit.needed + fit.uncertainty, "engine.chimney.bore");
+  list.add("fit.clearance_cold", fit.cold.value);
+  list.add("fit.clearance_hot", fit.lighting_up.clearance.value);
+  list.add("fit.clearance_both_hot", fit.both_hot.clearance.value);
+  list.add("fit.clearance_needed", fit.needed + fit.uncertainty);
   list.add_share("fit.leak_area_share", fit.leak_share.value);
 }
 }  // namespace

@@ -8,6 +8,7 @@ Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
   solved.draught = solve_draught(build, solved.inputs, solved.fan, solved.supply);
   solved.fit = solve_fit(build, solved.inputs, solved.draught);
   solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
+  if (!solved.inputs.one_of_many()) solved.page = PageUnits(build);
   if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs);
   const auto steam = solved.raise ? solved.raise->raise.time_of(RaiseEventKind::own_blower) : std::nullopt;
   solved.light_up = steam ? *steam : solved.inputs.usual("want.steam_within", build.want.steam_within);

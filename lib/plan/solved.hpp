@@ -4,6 +4,7 @@
 #include "boiler/light_ups_lived.hpp"
 #include "boiler/raise.hpp"
 #include "build/build.hpp"
+#include "build/page_units.hpp"
 #include "draught/duty.hpp"
 #include "draught/fan_estimate.hpp"
 #include "draught/fan_speed.hpp"
@@ -107,6 +108,8 @@ struct Solved {
   const Build& build;
   Inputs inputs;
   UnitSystem units = UnitSystem::as_written;  // for the sentences of the checks
+  PageUnits page{};                           // the same, kind by kind; worlds do without
+  std::vector<Result> results{};              // of the page, with their bands, once they are known
   bool spread_tried = false;  // every spread is tried in many worlds: checks keep no reserve of their own for it
   Outcome<SolvedFan> fan{};
   Outcome<SolvedSupply> supply{};

@@ -8,7 +8,7 @@ Finding judge_start_voltage(const Solved& solved) {
   const MotorLaw& motor = *solved.fan->motor;
   const Voltage gets = solved.supply->start.fan_voltage;
   Finding f;
-  judge_by(f, measure(solved, gets, "fan.rated.voltage"),
+  judge_by(f, measure(solved, gets),
            {Bound::at_least, AnyQuantity(motor.starts.value), AnyQuantity(motor.starts.low)});
   f.why = fmt::format("the fan gets {} from a fresh pack; it starts from rest at about {}", say(solved, gets),
                       say(solved, motor.starts.value));

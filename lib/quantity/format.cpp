@@ -68,7 +68,8 @@ bool readable(AnyQuantity q, std::string_view symbol) {
   constexpr double most = 1e4;
   const UnitRow& row = row_for(symbol, q.kind);
   const bool long_unit = q.kind == kind_of<Length> && row.factor >= 0.01 && symbol != "in";
-  const double least = long_unit ? 0.1 : 0.02;
+  // a draught of 0.002 inH2O is told so: one unit a page
+  const double least = long_unit ? 0.1 : q.kind == kind_of<Pressure> ? 1e-4 : 0.02;
   const double number = std::abs(q.si / row.factor);
   return row.offset != 0.0 || q.si == 0.0 || (number >= least && number < most);
 }
@@ -76,9 +77,10 @@ bool readable(AnyQuantity q, std::string_view symbol) {
 
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system) {
   if (q.kind.dimension == Dimension{}) return symbol == "%" ? "%" : "";
-  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr &&
-      readable(q, symbol))
-    return symbol == "in" && std::abs(q.si) < 0.0025 ? "thou" : std::string(symbol);  // nobody speaks of 0.0014 in
+  if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr) {
+    if (symbol == "in" && std::abs(q.si) < 0.0025) return "thou";  // nobody speaks of 0.0014 in
+    if (readable(q, symbol)) return std::string(symbol);
+  }
   for (const Usual& row : usual)
     if (row.kind == q.kind && std::abs(q.si) < row.below)
       return std::string(system == UnitSystem::imperial ? row.imperial : row.metric);

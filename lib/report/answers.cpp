@@ -1,6 +1,6 @@
 #include "report/answers.hpp"
+#include "plan/figures.hpp"
 #include <algorithm>
-#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -85,15 +85,13 @@ Measure readable(Measure measure, std::string_view key) {
   if (share && measure.unit.empty() && measure.quantity.kind == kind_of<double>) measure.unit = "%";
   return measure;
 }
-/// Power of ten of the first figure.
-int exponent(double x) { return static_cast<int>(std::floor(std::log10(std::abs(x)))); }
 
 // "  (6.1 to 9.8 min)"; a pressure that is not always reached has no upper end
 std::string band_of(const Result& result, const Measure& like, const TextStyle& style) {
   if (!result.low) return "";
   if (result.high) {
     if (result.low->quantity.si == result.high->quantity.si) return "";
-    const std::string span = show_span(*result.low, *result.high, like, style, figures_of(result, style));
+    const std::string span = show_span(*result.low, *result.high, like, style, figures_of(result, style.units));
     return span.find(" to ") == std::string::npos ? "" : "  (" + span + ")";
   }
   const double never = 100.0 * (1.0 - result.share.value_or(1.0));
@@ -103,7 +101,8 @@ Page::Row row(std::string_view words, const Result& result, const TextStyle& sty
   const Measure* plain = std::get_if<Measure>(&result.value);
   if (plain == nullptr) return {{std::string(words), in_words(std::get<std::string>(result.value))}, ""};
   const Measure measure = readable(*plain, result.key);
-  return {{std::string(words), show(measure, style, figures_of(result, style)) + band_of(result, measure, style)}, ""};
+  return {{std::string(words), show(measure, style, figures_of(result, style.units)) + band_of(result, measure, style)},
+          ""};
 }
 std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction"
   std::string text(key);
@@ -137,27 +136,15 @@ std::string words_for(std::string_view key) {
   return std::string(key);
 }
 
-int figures_of(const Result& result, const TextStyle& style) {
-  constexpr int usual = 3;
-  const Measure* plain = std::get_if<Measure>(&result.value);
-  if (plain == nullptr || !result.low) return usual;
-  if (!result.high) return usual - 1;
-  const Measure like = readable(*plain, result.key);
-  const std::string unit = choose_unit(like.quantity, like.unit, style.units);
-  const double centre = number_in(like.quantity, unit),
-               half = 0.5 * (number_in(result.high->quantity, unit) - number_in(result.low->quantity, unit));
-  if (!(half > 0.0) || centre == 0.0) return usual;
-  return std::clamp(exponent(centre) - (exponent(half) - 1) + 1, 1, usual);
-}
-int figures_of(const Assessment& assessment, const Measure& measure, const TextStyle& style) {
-  for (const Result& result : assessment.results) {
-    const Measure* same = std::get_if<Measure>(&result.value);
-    if (same != nullptr && same->quantity.kind == measure.quantity.kind && same->quantity.si == measure.quantity.si)
-      return figures_of(result, style);
-  }
-  return 3;
+std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style, int digits) {
+  return show(measure, style, figures_of(assessment.results, measure, style.units, digits));
 }
 
+std::string number_of(const Assessment& assessment, std::string_view key, const TextStyle& style) {
+  const Result* result = find_result(assessment, key);
+  const Measure* measure = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
+  return measure == nullptr ? "" : show(*measure, style, figures_of(*result, style.units));
+}
 std::string answer_text(const Result& result, const TextStyle& style) { return row("", result, style).cells[1]; }
 std::string element_words(std::string_view key) {
   return spaced(key.starts_with(loss_prefix) ? key.substr(loss_prefix.size()) : key);

@@ -11,10 +11,11 @@ void write_numbers(Page& page, const Assessment& assessment);
 std::string words_for(std::string_view key);
 /// "8.4 min  (6.1 to 9.8 min)", "the pack is at your stop voltage".
 std::string answer_text(const Result& result, const TextStyle& style);
-/// Significant figures of a result: three, and no finer than two figures of half its band.
-int figures_of(const Result& result, const TextStyle& style);
-/// Those of the result of the assessment that is this very number; three where there is none.
-int figures_of(const Assessment& assessment, const Measure& measure, const TextStyle& style);
+/// A result without its band; empty where it is not there.
+std::string number_of(const Assessment& assessment, std::string_view key, const TextStyle& style);
+/// A number of the page, in the figures of the result that says it; `digits` where none does.
+std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style,
+                            int digits = 3);
 /// "draught.loss.tube_friction" -> "tube friction".
 std::string element_words(std::string_view key);
 

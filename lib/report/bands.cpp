@@ -1,4 +1,5 @@
 #include "report/bands.hpp"
+#include "plan/figures.hpp"
 #include "report/answers.hpp"
 #include "report/standing.hpp"
 #include <algorithm>
@@ -35,7 +36,9 @@ std::string hang_together(const Leaning& leaning) {
   return text;
 }
 std::string span_now(const Result& result, const TextStyle& style) {
-  return result.low && result.high ? show_span(*result.low, *result.high, std::get<Measure>(result.value), style) : "";
+  return result.low && result.high ? show_span(*result.low, *result.high, std::get<Measure>(result.value), style,
+                                               figures_of(result, style.units))
+                                   : "";
 }
 /// The band about its middle, as wide as a measurement would leave it.
 std::string span_then(const Result& result, double left, const TextStyle& style) {
@@ -43,7 +46,8 @@ std::string span_then(const Result& result, double left, const TextStyle& style)
   const double middle = 0.5 * (low.quantity.si + result.high->quantity.si);
   const double half = 0.5 * left * (result.high->quantity.si - low.quantity.si);
   const auto edge = [&](double si) { return Measure{AnyQuantity(si, low.quantity.kind), low.unit}; };
-  return show_span(edge(middle - half), edge(middle + half), std::get<Measure>(result.value), style);
+  return show_span(edge(middle - half), edge(middle + half), std::get<Measure>(result.value), style,
+                   figures_of(result, style.units));
 }
 bool before_cutting(const Narrowing& one) { return one.needs != "the fan unit"; }
 }  // namespace

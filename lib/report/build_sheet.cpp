@@ -9,7 +9,7 @@ namespace lumwright {
 namespace {
 // Four digits at most and no idle noughts: "38 mm", "17.42 mm", "0.678 in".
 std::string say(const Measure& size, const TextStyle& style) {
-  const std::string unit = choose_unit(size.quantity, size.unit, style.units);
+  const std::string unit = page_unit(size, style);
   std::string number = format_number(number_in(size.quantity, unit), 4);
   if (const auto point = number.find('.'); point != std::string::npos) {
     number.erase(number.find_last_not_of('0') + 1);
@@ -148,12 +148,14 @@ void write_steps(Page& page, const Assessment& assessment, const Solved& solved)
 }
 }  // namespace
 
-std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style) {
+std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& wanted) {
   if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
   if (!solved.unit)
     throw NothingToMake(fmt::format("the description says nothing of the unit to make; it needs {}",
                                     fmt::join(solved.unit.missing, ", ")));
   const FanUnit& unit = *solved.unit;
+  TextStyle style = wanted;
+  style.page = solved.page;
   Page page(style);
   page.paragraph("Build sheet: " + (assessment.build.empty() ? assessment.file : assessment.build), 0, Ink::strong);
   if (const auto failed = failed_geometry(assessment); !failed.empty()) {

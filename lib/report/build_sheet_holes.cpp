@@ -1,6 +1,8 @@
+#include "data/fits.hpp"
 #include "report/build_sheet.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -18,6 +20,12 @@ std::string in_plate(Length diameter) {
   for (const data::DrillRow& drill : plate_drills(diameter)) text += (text.empty() ? "" : ", then ") + drill.name;
   return text + " drill";
 }
+/// To the nearest that filing can tell.
+std::string filed(Length left) {
+  const Length step = data::length_rule("finest filing").value.value;
+  const Length off = std::round(in(left, step)) * step;
+  return off > 0.0 * mm ? fmt::format("file {} mm out on diameter", mm_text(off)) : "file to size";
+}
 std::string in_sheet(Length diameter, Length sheet) {
   const SheetHolePlan plan = sheet_hole({diameter, sheet});
   if (plan.twist) return plan.twist->name + " drill, the sheet between boards";
@@ -30,7 +38,7 @@ std::string in_sheet(Length diameter, Length sheet) {
     text += (text.empty() ? "" : ", ") + std::string("step drill ");
     for (const Length& step : plan.steps) text += (step == plan.steps.front() ? "" : "-") + mm_text(step);
   }
-  if (plan.finish == HoleFinish::file) text += fmt::format(", file {} mm out on diameter", mm_text(plan.left));
+  if (plan.finish == HoleFinish::file) text += ", " + filed(plan.left);
   if (plan.finish == HoleFinish::cut_out) text += ", then piercing saw or hole saw, and a half-round file to the line";
   return text;
 }

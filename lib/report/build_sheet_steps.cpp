@@ -1,16 +1,13 @@
 #include "report/build_sheet_steps.hpp"
 #include "data/strengths.hpp"
+#include "plan/figures.hpp"
 #include "plan/u_tube.hpp"
+#include "report/answers.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-std::string value_of(const Assessment& a, std::string_view key, const TextStyle& style) {
-  const Result* result = find_result(a, key);
-  const Measure* measure = result != nullptr ? std::get_if<Measure>(&result->value) : nullptr;
-  return measure != nullptr ? show(*measure, style) : "";
-}
 BenchStep measure_step(const FanUnit& unit) {
   std::string text =
       "Take the sizes under \"Measure before you cut\" once more, with the parts in hand. Print the templates at 100 "
@@ -105,15 +102,16 @@ BenchStep try_step(const Assessment& a, const TextStyle& style) {
       "Out of doors, engine cold, no fire: sit the unit on the chimney and run it. A strip of paper at the "
       "fire-door must be drawn in.";
   if (const Result* suction = find_result(a, "draught.cold_smokebox_depression"); suction != nullptr)
-    text += fmt::format(" A U-tube on the smokebox should read {}.",
-                        u_tube_reading(std::get<Measure>(suction->value).quantity.si * Pa, style.units));
-  if (const std::string current = value_of(a, "power.pack_current_start", style); !current.empty())
+    text +=
+        fmt::format(" A U-tube on the smokebox should read {}.",
+                    u_tube_reading(std::get<Measure>(suction->value), style.units, figures_of(*suction, style.units)));
+  if (const std::string current = number_of(a, "power.pack_current_start", style); !current.empty())
     text += fmt::format(" The full pack should give {}.", current);
   return {"try", "Try it cold", text};
 }
 BenchStep light_step(const Assessment& a, const TextStyle& style) {
   std::string text = "Water first, then fire.";
-  if (const std::string time = value_of(a, "raise.to_own_blower", style); !time.empty())
+  if (const std::string time = number_of(a, "raise.to_own_blower", style); !time.empty())
     text += fmt::format(" The engine's own blower should take over after {}.", time);
   text += " Write down times, temperatures and readings: `lumwright tune` learns from them.";
   return {"light", "First lighting-up", text};

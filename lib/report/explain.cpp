@@ -34,10 +34,16 @@ std::string origin(std::string_view from) {  // "computed", or "engine.chimney.b
   if (from.ends_with("(tuned)")) return fmt::format("tuned by a lighting-up: {}", key);
   return std::string(from);
 }
-std::vector<Page::Row> rows(const Finding& f, const TextStyle& style) {
+std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextStyle& style) {
+  const auto is_value = [&](const Term& term) {  // it stands below once more
+    return f.value && f.value->quantity.kind == term.value.quantity.kind &&
+           f.value->quantity.si == term.value.quantity.si;
+  };
   std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
   for (const Term& term : f.terms)
-    out.push_back({{term.symbol, show(term.value, style, 4), term.meaning, origin(term.from)}, ""});
+    out.push_back(
+        {{term.symbol, in_page_figures(a, term.value, style, is_value(term) ? 3 : 4), term.meaning, origin(term.from)},
+         ""});
   return out;
 }
 void write_lines(Page& page, std::string_view text) {  // a formula may have several
@@ -50,9 +56,8 @@ void write_lines(Page& page, std::string_view text) {  // a formula may have sev
 void write_result(Page& page, const Assessment& assessment, const Finding& f) {
   page.heading("Result");
   page.gap();
-  const auto value = [&] { return show(*f.value, page.style(), figures_of(assessment, *f.value, page.style())); };
-  page.hung(verdict_word(f.verdict), f.value ? value() : "no value", ink_of(f.verdict),
-            Ink::strong);
+  const auto value = [&] { return in_page_figures(assessment, *f.value, page.style()); };
+  page.hung(verdict_word(f.verdict), f.value ? value() : "no value", ink_of(f.verdict), Ink::strong);
   if (f.limit) page.hung("limit", limit_in_words(f, page.style()));
   if (f.holds) page.hung("", holds_in(f, assessment));
   if (!f.why.empty()) page.hung("why", f.why);
@@ -88,7 +93,7 @@ std::string explain_report(const Assessment& assessment, std::string_view id, co
   if (!finding->terms.empty()) {
     page.heading("The numbers in it");
     page.gap();
-    page.table(rows(*finding, style));
+    page.table(rows(assessment, *finding, style));
   }
   write_result(page, assessment, *finding);
   write_missing(page, *finding);

@@ -1,6 +1,7 @@
 #include "report/judged.hpp"
 #include "report/answers.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -12,6 +13,12 @@ int gravity(Verdict verdict) { return verdict == Verdict::fail ? 0 : verdict == 
 
 bool open_alike(const Finding& x, const Finding& y) {
   return x.verdict == y.verdict && x.missing == y.missing && x.why == y.why && x.action == y.action;
+}
+/// Of a value that reads like its limit: on which side it lies.
+std::string a_hair(double value, double limit) {
+  constexpr double rounding = 1e-6;
+  if (std::abs(value - limit) <= rounding * std::abs(limit)) return "";
+  return value > limit ? ", a hair above it" : ", a hair below it";
 }
 }  // namespace
 
@@ -69,11 +76,11 @@ std::string limit_in_words(const Finding& f, const TextStyle& style) {
                      f.limit_name == LimitName::not_to_fail ? "," : "", limit_words(f.limit_name));
 }
 std::string against_limit(const Finding& f, const Assessment& a, const TextStyle& style) {
-  std::string value = f.value ? show(*f.value, style, figures_of(a, *f.value, style)) : "";
+  const std::string value = f.value ? in_page_figures(a, *f.value, style) : "";
   if (!f.limit) return value;
-  if (f.value && f.value->quantity.si != f.limit->quantity.si && value == show(*f.limit, style))
-    value = show(*f.value, style, 5);  // a hair beyond its limit: show the hair
-  return fmt::format("{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style));
+  const std::string hair =
+      f.value && value == show(*f.limit, style) ? a_hair(f.value->quantity.si, f.limit->quantity.si) : "";
+  return fmt::format("{}{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style), hair);
 }
 bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }
 }  // namespace lumwright

@@ -74,15 +74,19 @@ std::string gauge_remark(Kind kind, std::string_view unit) {
 }
 }  // namespace
 
+std::string page_unit(const Measure& measure, const TextStyle& style) {
+  return choose_unit(measure.quantity, measure.unit.empty() ? style.page.of(measure.quantity) : measure.unit,
+                     style.units);
+}
 std::string show(const Measure& measure, const TextStyle& style, int digits) {
-  const std::string unit = choose_unit(measure.quantity, measure.unit, style.units);
+  const std::string unit = page_unit(measure, style);
   return format(measure.quantity, unit, digits) + gauge_remark(measure.quantity.kind, unit);
 }
 const char* bound_words(Bound bound) { return bound == Bound::at_most ? "at most" : "at least"; }
 std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style,
                       int digits) {
   constexpr int most_digits = 6;
-  const std::string unit = choose_unit(like.quantity, like.unit, style.units), remark = gauge_remark(like.quantity.kind, unit);
+  const std::string unit = page_unit(like, style), remark = gauge_remark(like.quantity.kind, unit);
   for (; digits <= most_digits; ++digits) {
     const std::string from = format(low.quantity, unit, digits), to = format(high.quantity, unit, digits);
     if (from == to) continue;

@@ -1,5 +1,6 @@
 // The page that text reports are written on: a margin for labels, the text hung beside it, colour only when asked for.
 #pragma once
+#include "build/page_units.hpp"
 #include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include <string>
@@ -11,11 +12,14 @@ struct TextStyle {
   UnitSystem units = UnitSystem::as_written;
   bool colour = false;
   int width = 80;
+  PageUnits page{};  // for numbers that bring no unit of their own
 };
 
 enum class Ink { plain, strong, faint, good, care, bad };
 Ink ink_of(Verdict verdict);
 
+/// The symbol that a measure has on the page.
+std::string page_unit(const Measure& measure, const TextStyle& style);
 /// A measure in the unit of the style: "0.220 mm", "1.20 bar (gauge)".
 std::string show(const Measure& measure, const TextStyle& style, int digits = 3);
 const char* bound_words(Bound bound);  // "at most", "at least"

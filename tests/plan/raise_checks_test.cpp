@@ -219,7 +219,7 @@ TEST_CASE("too little water fails, by the share of the boiler, by the time it la
   CHECK(judged("430 ml\n    volume: 570 ml").verdict == Verdict::pass);
   const Finding both = judged("30 ml\n    volume: 570 ml");
   CHECK(both.verdict == Verdict::fail);
-  CHECK(says(both, "5.3 %"));
+  CHECK(says(both, "5.26 %"));  // hand: 30/570
   CHECK(says(both, "half of it"));
   for (const Finding& f : {dry, low, both}) CHECK(f.action.starts_with("more water"));
   // the share is judged where no time is known

@@ -2,6 +2,7 @@
 // contract.
 #include "build/random_build.hpp"
 #include "plan/assess.hpp"
+#include "plan/figures.hpp"
 #include "plan/report_data.hpp"
 #include "quantity/format.hpp"
 #include "report/answers.hpp"
@@ -59,10 +60,10 @@ void say_the_same(const Json& row, const Finding& finding, const Assessment& a, 
   };
   const std::string name = row["limit_name"], bound = row["bound"];
   const std::string limit = shown("limit", *finding.limit, 3);
-  std::string value = shown("value", *finding.value, figures_of(a, *finding.value, style));
-  if (value == limit && row["value"]["value"] != row["limit"]["value"])  // a hair apart
-    value = shown("value", *finding.value, 5);
-  const std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id, value, bound, limit, name == "to pass" ? "" : ",", name);
+  const std::string value = shown("value", *finding.value, figures_of(a.results, *finding.value, units));
+  std::string said = fmt::format("[{}] {}, {} {}{} {}", finding.id, value, bound, limit, name == "to pass" ? "" : ",", name);
+  const double at = row["value"]["value"], most = row["limit"]["value"];
+  if (value == limit && std::abs(at - most) > 1e-6 * std::abs(most)) said += at > most ? ", a hair above it" : ", a hair below it";
   CAPTURE(said);
   CHECK(text.find(said) != std::string::npos);
 }
@@ -72,7 +73,7 @@ void agree(const Json& report, const Assessment& a, const std::string& text, Uni
     const Measure* measure = std::get_if<Measure>(&result.value);
     if (measure == nullptr) continue;
     const AnyQuantity quantity(report["results"][result.key]["value"].get<double>(), measure->quantity.kind);
-    const std::string said = show({quantity, measure->unit}, {.units = units}, figures_of(result, {.units = units}));
+    const std::string said = show({quantity, measure->unit}, {.units = units}, figures_of(result, units));
     CAPTURE(result.key);
     CAPTURE(said);
     CHECK(text.find(said) != std::string::npos);

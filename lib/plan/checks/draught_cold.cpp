@@ -1,5 +1,6 @@
 #include "data/limits.hpp"
 #include "plan/check.hpp"
+#include "plan/figures.hpp"
 #include "plan/two_limits.hpp"
 #include "plan/u_tube.hpp"
 #include <fmt/format.h>
@@ -15,12 +16,15 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
   const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
   static const Pressure readable = data::limit<Pressure>("draught.cold readable");
-  judge_by(f, {AnyQuantity(cold.smokebox_suction), "mmH2O"}, {Bound::at_least, AnyQuantity(readable), std::nullopt});
+  judge_by(f, on_u_tube(cold.smokebox_suction, solved.page), {Bound::at_least, AnyQuantity(readable), std::nullopt});
+  const auto read = [&](Pressure suction) {
+    const Measure reading = on_u_tube(suction, solved.page);
+    return u_tube_reading(reading, solved.units, figures_of(solved.results, reading, solved.units));
+  };
   f.why = fmt::format(
       "before the fire is lit a U-tube on the smokebox should read {} with {} of air; alight, {} with {}, for hot "
       "gas is thin",
-      u_tube_reading(cold.smokebox_suction, solved.units), say(solved, cold.engine, "draught.air_flow"),
-      u_tube_reading(hot.smokebox_suction, solved.units), say(solved, hot.engine, "draught.air_flow"));
+      read(cold.smokebox_suction), say(solved, cold.engine), read(hot.smokebox_suction), say(solved, hot.engine));
   if (f.verdict != Verdict::pass)
     f.action = cold.smokebox_suction < inclined * readable
                    ? "too little for any U-tube: hold a strip of paper to the fire-door, it must be drawn in"
@@ -28,9 +32,9 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
   f.source = "same gas path with everything at room temperature, leaks as the openings they are";
   f.standing = "derived";
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";
-  f.terms = {computed(solved, "p_c", "smokebox suction, cold", cold.smokebox_suction),
+  f.terms = {Term{"p_c", "smokebox suction, cold", on_u_tube(cold.smokebox_suction, solved.page), "computed"},
              computed(solved, "m_c", "air, cold", cold.engine),
-             computed(solved, "p_h", "smokebox suction, fire alight", hot.smokebox_suction),
+             Term{"p_h", "smokebox suction, fire alight", on_u_tube(hot.smokebox_suction, solved.page), "computed"},
              computed(solved, "m_h", "air, fire alight", hot.engine),
              computed(solved, "V_c", "fan's flow, cold", cold.fan_volume)};
   return f;

@@ -30,21 +30,20 @@ std::optional<Finding> judge_draught_flow(const Solved& solved) {
   const SolvedDraught& d = *solved.draught;
   const auto all = losses(d.path, d.hot_flow);
   Finding f;
-  f.value = measure(solved, d.hot_flow.engine, "draught.air_flow");
+  f.value = measure(solved, d.hot_flow.engine);
   f.verdict = Verdict::pass;
   f.why = fmt::format(
       "with the fire well alight {} of air goes through the engine ({}); before lighting it is {}. The pressure goes "
       "to: {}",
-      say(solved, d.hot_flow.engine, "draught.air_flow"), how(solved),
-      say(solved, d.cold_flow.engine, "draught.air_flow"), greatest(all));
+      say(solved, d.hot_flow.engine), how(solved), say(solved, d.cold_flow.engine), greatest(all));
   f.source = "operating point of fan and gas path, every gas temperature solved with it";
   f.standing = "derived";
   f.formula = "fan pressure (at its own gas and speed) = sum of losses - natural draught";
   for (const ElementLoss& loss : all)
     f.terms.push_back(computed(solved, "dp", "lost in: " + in_words(loss.name), loss.loss));
   f.terms.push_back(computed(solved, "dp_n", "natural draught", d.hot_flow.natural_draught));
-  f.terms.push_back(computed(solved, "T_f", "gas in the firebox", d.hot_flow.firebox_gas, "place.air"));
-  f.terms.push_back(computed(solved, "T_e", "gas at the end of the fire tubes", d.hot_flow.tube_exit_gas, "place.air"));
+  f.terms.push_back(computed(solved, "T_f", "gas in the firebox", d.hot_flow.firebox_gas));
+  f.terms.push_back(computed(solved, "T_e", "gas at the end of the fire tubes", d.hot_flow.tube_exit_gas));
   f.terms.push_back(computed(solved, "m", "air through the engine", d.hot_flow.engine));
   return f;
 }

@@ -1,6 +1,7 @@
 #include "data/limits.hpp"
 #include "plan/check.hpp"
 #include "plan/two_limits.hpp"
+#include "plan/u_tube.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -16,18 +17,17 @@ std::optional<Finding> judge_draught_leak(const Solved& solved) {
   judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(usual), AnyQuantity(heavy)});
   f.why = fmt::format(
       "{} of cold air leaks in round the tube, {} of what the fan draws up the chimney; it bypasses the fire",
-      say(solved, hot.annulus), percent(share, 2));
+      say(solved, hot.annulus), say_share(solved, share));
   if (f.verdict != Verdict::pass)
     f.action = "a closer tube, a longer engaged length, or a turn of heat-proof cord round the tube at the chimney top";
   f.source =
       "ring gap with inlet, exit and laminar friction losses (plane Poiseuille flow), driven by the smokebox suction";
   f.standing = "derived";
   f.formula = "dp = rho v^2/2 (1.5 + f L / 2c), f = 96/Re eased by 1 + 1.5 e^2";
-  f.terms = {computed(solved, "2c", "diametral gap, cold", 2.0 * solved.draught->path.annulus->radial_gap,
-                      "engine.chimney.bore"),
-             computed(solved, "L", "engaged length", solved.draught->path.annulus->engaged, "adapter.tube.engaged"),
+  f.terms = {computed(solved, "2c", "diametral gap, cold", 2.0 * solved.draught->path.annulus->radial_gap),
+             computed(solved, "L", "engaged length", solved.draught->path.annulus->engaged),
              term(solved, "e", "eccentricity", "gas.annulus_eccentricity"),
-             computed(solved, "dp", "smokebox suction", hot.smokebox_suction),
+             Term{"dp", "smokebox suction", on_u_tube(hot.smokebox_suction, solved.page), "computed"},
              computed(solved, "m", "leak", hot.annulus),
              computed(solved, "m_c", "gas up the chimney", hot.chimney)};
   return f;

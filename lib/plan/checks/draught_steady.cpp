@@ -5,14 +5,14 @@
 namespace lumwright {
 namespace {
 std::string why(const Solved& solved, const Duty& duty) {
-  const std::string at = fmt::format("the fan works at {} of its free-air flow", percent(duty.free_air_share, 2));
+  const std::string at =
+      fmt::format("the fan works at {} of its free-air flow", say_share(solved, duty.free_air_share));
   if (duty.several)
     return at + fmt::format(", and {} flows satisfy the balance: it may settle at a lower one", duty.crossings.size());
   if (duty.stall == StallZone::unsteady)
     return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
   if (duty.stall == StallZone::stalled)
     return at + ", left of its dip: steady, noisy, and only the shut-off pressure of the sheet can be trusted";
-  (void)solved;
   return at + ", clear of stall";
 }
 std::optional<Finding> judge_draught_steady(const Solved& solved) {

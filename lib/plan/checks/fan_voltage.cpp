@@ -12,13 +12,13 @@ std::optional<Finding> judge_fan_voltage(const Solved& solved) {
   const Voltage at_end = solved.supply->end ? solved.supply->end->fan_voltage : start.fan_voltage;
   const AnyQuantity most(motor.highest);
   Finding f;
-  judge_by(f, measure(solved, start.fan_voltage, "fan.rated.voltage"), {Bound::at_most, most, most});
+  judge_by(f, measure(solved, start.fan_voltage), {Bound::at_most, most, most});
   if (f.verdict == Verdict::fail) {
     f.action = "too much voltage: fewer cells, a lower output, or a fan rated for it";
   } else {
     f = judge_start_voltage(solved);
     if (f.verdict == Verdict::pass && at_end < motor.starts.value) {
-      judge_by(f, measure(solved, at_end, "fan.rated.voltage"), {Bound::at_least, AnyQuantity(motor.starts.value), {}});
+      judge_by(f, measure(solved, at_end), {Bound::at_least, AnyQuantity(motor.starts.value), {}});
       f.action =
           "near the end of the charge it may not start again: stop earlier, or recharge before the last light-up";
     }

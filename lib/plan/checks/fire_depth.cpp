@@ -28,9 +28,8 @@ std::string good_depth(const Solved& solved) {
   const data::DepthInLumps& depth = data::depth_in_lumps();
   const Length lump = solved.inputs.find("fuel.lump")->value.si * m, bed = solved.inputs.find("fuel.bed")->value.si * m;
   const Length better = depth.good * lump;
-  std::string words = fmt::format("make the fire {} deep, {:.2g} lumps, or burn lumps of {}",
-                                  say(solved, better, "fuel.bed"), depth.good,
-                                  say(solved, bed / depth.good, "fuel.lump"));
+  std::string words = fmt::format("make the fire {} deep, {:.2g} lumps, or burn lumps of {}", say(solved, better),
+                                  depth.good, say(solved, bed / depth.good));
   const Input* heat = solved.inputs.find("tuned.heat");
   if (!solved.raise || heat == nullptr || heat->origin == Origin::tuned) return words;
   Build changed = solved.build;
@@ -40,8 +39,7 @@ std::string good_depth(const Solved& solved) {
   const Solved again = solve(changed);
   const auto after = again.raise ? again.raise->raise.time_of(RaiseEventKind::own_blower) : std::nullopt;
   if (before && after)
-    words += fmt::format("; with that depth steam takes {} in place of {}", say(solved, *after, "want.steam_within"),
-                         say(solved, *before, "want.steam_within"));
+    words += fmt::format("; with that depth steam takes {} in place of {}", say(solved, *after), say(solved, *before));
   return words;
 }
 std::optional<Finding> judge_fire_depth(const Solved& solved) {
@@ -52,7 +50,7 @@ std::optional<Finding> judge_fire_depth(const Solved& solved) {
   const double lumps = *found;
   Finding f;
   judge_by(f, Measure{AnyQuantity(lumps), ""}, limits_of(lumps));
-  f.why = fmt::format("the fire is {:.2g} lumps deep", lumps);
+  f.why = fmt::format("the fire is {} lumps deep", format_number(lumps));
   if (lumps < depth.least)
     f.why += ": oxygen slips through between the lumps, and the gas is cold";
   else if (lumps > depth.most)
@@ -70,7 +68,11 @@ std::optional<Finding> judge_fire_depth(const Solved& solved) {
 }  // namespace
 
 Check fire_depth() {
-  return {"fire.depth", "Depth of the fire in lumps", "Is the fire too thin for the air, or deep enough to make gas?",
-          133, judge_fire_depth, depth_holds};
+  return {"fire.depth",
+          "Depth of the fire in lumps",
+          "Is the fire too thin for the air, or deep enough to make gas?",
+          133,
+          judge_fire_depth,
+          depth_holds};
 }
 }  // namespace lumwright

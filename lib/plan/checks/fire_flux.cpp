@@ -18,7 +18,7 @@ std::optional<Finding> judge_fire_flux(const Solved& solved) {
   Finding f;
   judge_by(f, measure(solved, flux), {Bound::at_most, AnyQuantity(limit), AnyQuantity(floats)});
   f.why = fmt::format("{} of air goes up through the grate, and {} would float lumps of {}", say(solved, flux),
-                      say(solved, floats), say(solved, d.path.bed->particle, "fuel.lump"));
+                      say(solved, floats), say(solved, d.path.bed->particle));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, or burn larger lumps until the engine's own blower is on";
   f.source = "minimum fluidization after Wen and Yu 1966, 25 %; advise below 70 % of it";
   f.standing = "secondary";
@@ -27,7 +27,7 @@ std::optional<Finding> judge_fire_flux(const Solved& solved) {
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),
              term(solved, "d", "lump", "fuel.lump"),
              computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
-             computed(solved, "T", "gas in the glowing bed", glow, "place.air"),
+             computed(solved, "T", "gas in the glowing bed", glow),
              computed(solved, "G_mf", "flux that floats a lump", floats)};
   return f;
 }

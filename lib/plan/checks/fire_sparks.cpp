@@ -35,11 +35,11 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   Finding f;
   judge_by(f, measure(solved, gas.over_bed), {Bound::at_most, AnyQuantity(hangs_small), AnyQuantity(hangs_large)});
   f.why = fmt::format(
-      "above the bed the gas rises at {}; pieces of char of {:g} mm hang in it at {} and of {:g} mm at {}. What "
-      "reaches "
-      "the tubes meets {} there{}",
-      say(solved, gas.over_bed), in(small, mm), say(solved, hangs_small), in(large, mm), say(solved, hangs_large),
-      say(solved, gas.in_tubes), gas.in_tubes > hangs_small ? ", and small ones go on to the fan" : "");
+      "above the bed the gas rises at {}; pieces of char of {} hang in it at {} and of {} at {}. What "
+      "reaches the tubes meets {} there{}",
+      say(solved, gas.over_bed), roughly(solved, small), say(solved, hangs_small), roughly(solved, large),
+      say(solved, hangs_large), say(solved, gas.in_tubes),
+      gas.in_tubes > hangs_small ? ", and small ones go on to the fan" : "");
   if (f.verdict != Verdict::pass)
     f.action =
         "sieve out the dust, slow the fan, and put a spark screen of at least 60 % open area between tube and fan";
@@ -47,12 +47,12 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   f.standing = "secondary";
   f.formula = "v = m / (rho_gas A_grate) against the speed at which drag carries the weight of the piece";
   f.terms = {computed(solved, "m", "gas out of the firebox", d.hot_flow.tubes),
-             computed(solved, "T", "gas in the firebox", d.hot_flow.firebox_gas, "place.air"),
+             computed(solved, "T", "gas in the firebox", d.hot_flow.firebox_gas),
              computed(solved, "rho_gas", "its density", gas.gas),
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),
              char_piece.term("rho", "density of a piece of char"),
-             computed(solved, "v_s", fmt::format("at which {:g} mm hangs", in(small, mm)), hangs_small),
-             computed(solved, "v_l", fmt::format("at which {:g} mm hangs", in(large, mm)), hangs_large),
+             computed(solved, "v_s", "at which the small piece hangs", hangs_small),
+             computed(solved, "v_l", "at which the large one hangs", hangs_large),
              computed(solved, "v_t", "gas in the fire tubes", gas.in_tubes)};
   return f;
 }

@@ -18,23 +18,22 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
   const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
   Finding f;
-  judge_by(f, measure(solved, burnt, "fuel.bed_mass"), {Bound::at_most, AnyQuantity(share * bed), std::nullopt});
+  judge_by(f, measure(solved, burnt), {Bound::at_most, AnyQuantity(share * bed), std::nullopt});
   const std::string burns =
       fmt::format("well alight the fire burns {} of the {} on the grate, half of it in {}; {} {} is burnt",
-                  say(solved, burning), say(solved, bed, "fuel.bed_mass"),
-                  say(solved, interval, "want.steam_within", 2), until, say(solved, burnt, "fuel.bed_mass", 2));
+                  say(solved, burning), say(solved, bed), roughly(solved, interval), until, say(solved, burnt));
   f.why = burns + (burnt > bed           ? ", more than lies there at first"
                    : burnt > share * bed ? ", more than half, and a bed of under half its depth lets air slip through"
                                          : ": it lasts without topping up");
   if (f.verdict == Verdict::watch)
-    f.action = fmt::format("put on about {} every {} once the fire is bright, a little at a time",
-                           say(solved, share * bed, "fuel.bed_mass", 2), say(solved, interval, "want.steam_within", 2));
+    f.action = fmt::format("put on half a bed, {}, every {} once the fire is bright, a little at a time",
+                           say(solved, share * bed), roughly(solved, interval));
   f.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
   f.standing = "derived";
   f.formula = "t = m_bed / (2 m_f)";
   f.terms = {term(solved, "m_bed", "fuel on the grate", "fuel.bed_mass"),
              computed(solved, "m_f", "fuel burnt in time, well alight", burning),
-             computed(solved, "t", "half of it is gone in", interval, "want.steam_within"),
+             computed(solved, "t", "half of it is gone in", interval),
              computed(solved, "m", std::string("burnt ") + until, burnt)};
   return f;
 }

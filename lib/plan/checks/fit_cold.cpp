@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/taken_off.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
@@ -9,36 +10,35 @@ std::string change_of_tube(const Solved& solved) {
   if (fit.cold.value <= 0.0 * mm)
     return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
   return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
-                     say(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "adapter.tube.outside", 2));
+                     taken_off(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "finest cut").text);
 }
 std::string gap_in_words(const Solved& solved, Length gap) {
-  if (gap > 0.0 * mm) return "the gap on diameter is " + say(solved, gap, "engine.chimney.bore");
+  if (gap > 0.0 * mm) return "the gap on diameter is " + say(solved, gap);
   if (gap == 0.0 * mm) return "the tube is as large as the bore and leaves no gap";
-  return fmt::format("the tube is {} larger than the bore and leaves no gap", say(solved, -gap, "engine.chimney.bore"));
+  return fmt::format("the tube is {} larger than the bore and leaves no gap", say(solved, -gap));
 }
 std::optional<Finding> judge_fit_cold(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   const Fit& fit = solved.fit->fit;
   const FitInput& in = solved.fit->input;
   Finding f;
-  judge_by(f, measure(solved, fit.cold.value, "engine.chimney.bore"),
+  judge_by(f, measure(solved, fit.cold.value),
            {Bound::at_least, AnyQuantity(fit.needed + fit.uncertainty), AnyQuantity(fit.needed)});
   f.why = fmt::format("{}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
-                      gap_in_words(solved, fit.cold.value), say(solved, fit.needed, "engine.chimney.bore"),
-                      say(solved, fit.uncertainty, "engine.chimney.bore", 2));
+                      gap_in_words(solved, fit.cold.value), say(solved, fit.needed), roughly(solved, fit.uncertainty));
   if (f.verdict != Verdict::pass) f.action = change_of_tube(solved);
   f.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
   f.standing = "derived";
   f.formula = "c_need = d (a_t dT_t - a_b dT_b) + 2 s + c_run; accept when D - d - ridge - U >= c_need";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              term(solved, "d", "tube outside", "adapter.tube.outside"),
-             computed(solved, "ridge", "seam ridge", in.seam_ridge, "engine.chimney.bore"),
-             computed(solved, "T_t", "tube at lighting-up, where the gap is least", fit.lighting_up.tube, "place.air"),
-             computed(solved, "T_b", "chimney there", fit.lighting_up.chimney, "place.air"),
+             computed(solved, "ridge", "seam ridge", in.seam_ridge),
+             computed(solved, "T_t", "tube at lighting-up, where the gap is least", fit.lighting_up.tube),
+             computed(solved, "T_b", "chimney there", fit.lighting_up.chimney),
              term(solved, "s", "soot on each side", "adapter.tube.soot"),
              computed(solved, "c_run", "gap left for sliding", in.running_clearance),
              computed(solved, "U", "uncertainty of the gap", fit.uncertainty),
-             computed(solved, "c_need", "gap needed cold", fit.needed, "engine.chimney.bore")};
+             computed(solved, "c_need", "gap needed cold", fit.needed)};
   return f;
 }
 }  // namespace

@@ -20,13 +20,12 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   const bool too_deep = e.share_of_depth && *e.share_of_depth > 1.0;
   Finding f;
   const Length outside = solved.fit->input.outside.value;
-  judge_by(f, measure(solved, *solved.fit->input.engaged, "adapter.tube.engaged"),
+  judge_by(f, measure(solved, *solved.fit->input.engaged),
            {Bound::at_least, AnyQuantity(rule.value.value * outside), AnyQuantity(rule.value.low * outside)});
   if (too_deep && f.verdict != Verdict::fail)  // another limit decides: the depth of the chimney
     judge_by(f, *f.value, {Bound::at_most, AnyQuantity(*solved.fit->input.depth), std::nullopt});
-  f.why =
-      fmt::format("{} of tube is in the chimney, {} diameters",
-                  say(solved, *solved.fit->input.engaged, "adapter.tube.engaged"), format_number(e.over_outside, 2));
+  f.why = fmt::format("{} of tube is in the chimney, {} diameters", say(solved, *solved.fit->input.engaged),
+                      format_number(e.over_outside, 2));
   f.why += e.tilt < no_stand
                ? fmt::format("; it can tip sideways by {} in every 100 of its length", format_number(100.0 * e.tilt, 2))
                : "; so loose and so short it cannot stand there at all: it falls over until it jams";
@@ -37,7 +36,7 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "engaged / outside; tip = gap / engaged";
-  f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged, "adapter.tube.engaged"),
+  f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged),
              term(solved, "d", "tube outside", "adapter.tube.outside"),
              computed(solved, "lean", "gap over engaged length", e.tilt)};
   if (e.share_of_depth) f.terms.push_back(computed(solved, "share", "of the chimney's depth", *e.share_of_depth));

@@ -14,16 +14,16 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
   judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
            {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(most_leak_share())});
   f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
-                      percent(fit.leak_share.value, 2));
+                      say_share(solved, fit.leak_share.value));
   if (f.verdict != Verdict::pass)
     f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "share = (D^2 - d^2) / d_i^2";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
-             term(solved, "d", "tube outside", "adapter.tube.outside"),
-             computed(solved, "d_i", "bore of the tube",
-                      solved.fit->input.outside.value - 2.0 * solved.fit->input.tube_wall, "adapter.tube.outside")};
+  f.terms = {
+      term(solved, "D", "chimney bore", "engine.chimney.bore"),
+      term(solved, "d", "tube outside", "adapter.tube.outside"),
+      computed(solved, "d_i", "bore of the tube", solved.fit->input.outside.value - 2.0 * solved.fit->input.tube_wall)};
   return f;
 }
 }  // namespace

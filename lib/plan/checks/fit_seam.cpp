@@ -1,9 +1,18 @@
 #include "plan/check.hpp"
+#include "plan/taken_off.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
+std::string away_with_it(const Solved& solved, const RidgeFlat& flat) {
+  const TakenOff depth = taken_off(solved, flat.depth, "finest filing"),
+                 width = taken_off(solved, flat.width, "finest filing");
+  const Length left = flat.wall_left - (depth.length - flat.depth);
+  if (!flat.strong_enough || left <= 0.0 * mm) return "scrape the ridge down: the tube's wall is too thin for a flat";
+  return fmt::format("scrape the ridge down, or file a flat {} deep and {} wide along the tube (wall left {})",
+                     depth.text, width.text, roughly(solved, left));
+}
 std::optional<Finding> judge_fit_seam(const Solved& solved) {
   if (!solved.fit || !solved.fit->fit.ridge_flat) return std::nullopt;
   const RidgeFlat& flat = *solved.fit->fit.ridge_flat;
@@ -11,19 +20,10 @@ std::optional<Finding> judge_fit_seam(const Solved& solved) {
   const Length highest = solved.fit->input.seam_ridge + solved.fit->fit.margin;  // ridge under which the tube enters
   f.verdict = Verdict::watch;
   if (highest >= 0.0 * mm)
-    judge_by(f, measure(solved, solved.fit->input.seam_ridge, "engine.chimney.seam_ridge"),
-             {Bound::at_most, AnyQuantity(highest), std::nullopt});
-  f.why = fmt::format("a ridge of {} makes the bore act as {}",
-                      say(solved, solved.fit->input.seam_ridge, "engine.chimney.seam_ridge"),
-                      say(solved, solved.fit->fit.effective_bore.value, "engine.chimney.bore", 4));
-  if (f.verdict != Verdict::pass)
-    f.action =
-        flat.strong_enough
-            ? fmt::format("scrape the ridge down, or file a flat {} deep and {} wide along the tube (wall left {})",
-                          say(solved, flat.depth, "engine.chimney.bore", 2),
-                          say(solved, flat.width, "engine.chimney.bore", 2),
-                          say(solved, flat.wall_left, "engine.chimney.bore", 2))
-            : "scrape the ridge down: the tube's wall is too thin for a flat";
+    judge_by(f, measure(solved, solved.fit->input.seam_ridge), {Bound::at_most, AnyQuantity(highest), std::nullopt});
+  f.why = fmt::format("a ridge of {} makes the bore act as {}", say(solved, solved.fit->input.seam_ridge),
+                      say(solved, solved.fit->fit.effective_bore.value, 4));
+  if (f.verdict != Verdict::pass) f.action = away_with_it(solved, flat);
   f.source = "largest cylinder that enters a bore with one ridge";
   f.standing = "derived";
   f.formula = "effective bore = D - h";

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/taken_off.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
@@ -8,24 +9,23 @@ std::string offer(const Solved& solved, const StockTube& stock) {
   const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
   const Length gap = none ? 0.0 * mm : stock.fit.cold.value;
   std::string text = stock.tube.name + " (" +
-                     (gap > 0.0 * mm                           ? "gap " + say(solved, gap, "engine.chimney.bore", 2)
+                     (gap > 0.0 * mm                           ? "gap " + roughly(solved, gap)
                       : stock.fit.skim.on_diameter <= 0.0 * mm ? std::string("once the ridge is off")
-                      : gap < 0.0 * mm ? say(solved, -gap, "engine.chimney.bore", 2) + " larger than the bore"
-                                       : "as large as the bore");
+                      : gap < 0.0 * mm                         ? roughly(solved, -gap) + " larger than the bore"
+                                                               : "as large as the bore");
   if (stock.fit.skim.on_diameter > 0.0 * mm)
-    text += fmt::format(", skim the bore by {}", say(solved, stock.fit.skim.on_diameter, "engine.chimney.bore", 2));
+    text += fmt::format(", skim the bore by {}", taken_off(solved, stock.fit.skim.on_diameter, "finest cut").text);
   if (!stock.tube.documented) text += ", ask the stockist";
   return text + ")";
 }
 std::string own_skim(const Solved& solved, const Skim& skim) {
   if (skim.on_diameter <= 0.0 * mm || !skim.wall_left || !skim.wall_needed) return "";
-  if (*skim.wall_left <= 0.0 * mm)
-    return fmt::format("; your own tube would need the bore skimmed by {}, more than its wall is thick",
-                       say(solved, skim.on_diameter, "engine.chimney.bore", 2));
-  const bool enough = *skim.wall_left >= *skim.wall_needed;
-  return fmt::format("; your own tube would need the bore skimmed by {}, leaving {} of wall, {}",
-                     say(solved, skim.on_diameter, "engine.chimney.bore", 2),
-                     say(solved, *skim.wall_left, "engine.chimney.wall"), enough ? "which is enough" : "too little");
+  const TakenOff off = taken_off(solved, skim.on_diameter, "finest cut");
+  const std::string text = "; your own tube would need the bore skimmed by " + off.text;
+  const Length left = *skim.wall_left - 0.5 * (off.length - skim.on_diameter);
+  if (left <= 0.0 * mm) return text + ", more than its wall is thick";
+  return text + fmt::format(", leaving {} of wall, {}", roughly(solved, left),
+                            left >= *skim.wall_needed ? "which is enough" : "too little");
 }
 std::optional<Finding> judge_fit_stock(const Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
@@ -48,8 +48,8 @@ std::optional<Finding> judge_fit_stock(const Solved& solved) {
   f.standing = fit.stock.empty() ? "secondary" : fit.stock.front().tube.standing;
   f.formula = "least skim first, then least leak";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
-             computed(solved, "c_need", "gap needed cold", fit.fit.needed, "engine.chimney.bore"),
-             computed(solved, "U", "uncertainty of the gap", fit.fit.uncertainty, "engine.chimney.bore")};
+             computed(solved, "c_need", "gap needed cold", fit.fit.needed),
+             computed(solved, "U", "uncertainty of the gap", fit.fit.uncertainty)};
   return f;
 }
 }  // namespace

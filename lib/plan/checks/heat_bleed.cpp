@@ -36,13 +36,13 @@ Case look(const Solved& solved) {
   if (c.time) c.within = std::max(solved.raise->within, patience * *c.time);
   return c;
 }
-std::string minutes(const Case& c, Duration time) { return say(c.solved, time, "want.steam_within", 2); }
-// "8 holes of 6 mm"
+std::string minutes(const Case& c, Duration time) { return roughly(c.solved, time); }
+// "8 holes of 6 mm": as the owner wrote it, else the name of a drill
 std::string in_holes(const Case& c, Area area) {
   const auto& each = c.solved.build.adapter.bleed.diameter;
   const Holes holes = holes_for(area, each ? std::optional(*each) : std::nullopt);
   return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
-                     say(c.solved, holes.diameter, "adapter.bleed.diameter", 2));
+                     each ? format(holes.diameter, each.unit) : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
 }
 // What the holes there are cost against none.
 std::string cost_so_far(const Case& c) {
@@ -56,19 +56,19 @@ std::string instead(const Case& c) {
     return "no single change of box, tube or speed does it: take a fan for hotter gas, or one that moves more";
   std::string text = other->words;
   if (other->bleed > bleed_area(c.now)) text += ", with " + in_holes(c, other->bleed);
-  return text + fmt::format(": that holds {}", say(c.solved, c.limit, "fan.gas_limit")) +
+  return text + fmt::format(": that holds {}", say(c.solved, c.limit)) +
          (other->time ? " and takes " + minutes(c, *other->time) : "");
 }
 // What to drill for a gas of `hold`; nothing if there is no room for it or it costs too much, and `why` then says so.
 std::optional<std::string> drill(const Case& c, Temperature hold, std::string& why) {
   const auto area = bleed_to_hold(c.trial, c.now, hold);
   if (!area) {
-    why += fmt::format("; no holes that the box has room for bring it to {}", say(c.solved, hold, "fan.gas_limit"));
+    why += fmt::format("; no holes that the box has room for bring it to {}", say(c.solved, hold));
     return std::nullopt;
   }
   const Area wanted = std::max(*area, bleed_area(c.now));
   const auto then = c.trial.to_own_blower(with_bleed(c.now, wanted));
-  const std::string holes = in_holes(c, wanted) + " in all", held = say(c.solved, hold, "fan.gas_limit");
+  const std::string holes = in_holes(c, wanted) + " in all", held = say(c.solved, hold);
   if (!c.time) return fmt::format("drill {}: that holds {}", holes, held);
   if (then && *then <= *c.within)
     return fmt::format("drill {}: that holds {} and costs {}", holes, held,
@@ -86,8 +86,7 @@ std::string advice(const Case& c, std::string& why) {
 }
 // The gas decides; what is shown are the holes, where so many more or fewer are what puts it right.
 void judge_holes(Finding& f, const Case& c, const std::optional<Area>& needed) {
-  judge_by(f, measure(c.solved, c.gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(c.limit - margin()), AnyQuantity(c.limit)});
+  judge_by(f, measure(c.solved, c.gas), {Bound::at_most, AnyQuantity(c.limit - margin()), AnyQuantity(c.limit)});
   const auto ample = f.verdict == Verdict::fail ? needed : bleed_to_hold(c.trial, c.now, c.limit - margin());
   if (!needed || !ample) return;
   Finding holes = f;
@@ -102,13 +101,13 @@ Finding blown_out(const Solved& solved, Finding f) {
   f.why = fmt::format(
       "hot gas of {} blows out of the bleed holes, {} of it with all its carbon monoxide: the fire drives more through "
       "the tube than this fan takes, and the holes do not cool it",
-      say(solved, hot.adapter_exit_gas, "fan.gas_limit"), say(solved, -hot.bleed));
+      say(solved, hot.adapter_exit_gas), say(solved, -hot.bleed));
   f.action = "close the bleed holes and take a fan that moves more";
   f.formula = "suction in the box >= 0";
   f.terms = {computed(solved, "p_box", "suction in the box", hot.box_suction),
              computed(solved, "m", "gas through the tube", hot.chimney),
              computed(solved, "m_b", "bleed air, below zero: gas that blows out", hot.bleed),
-             computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas, "place.air")};
+             computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas)};
   return f;
 }
 std::optional<Finding> judge_heat_bleed(const Solved& solved) {
@@ -124,8 +123,7 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (blows_out(d)) return blown_out(solved, f);
   if (limit <= room + margin()) {
     f.verdict = Verdict::fail;
-    f.why = fmt::format("air of {} cannot hold a fan at {}", say(solved, room, "place.air"),
-                        say(solved, limit, "fan.gas_limit"));
+    f.why = fmt::format("air of {} cannot hold a fan at {}", say(solved, room), say(solved, limit));
     f.action = "wait for a cooler day, or take a fan for hotter gas";
     return f;
   }
@@ -133,21 +131,20 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   const auto needed = bleed_to_hold(c.trial, c.now, limit);
   judge_holes(f, c, needed);
   f.why = fmt::format("the box has {} of bleed holes and the gas reaches the fan at {}", say(solved, bleed_area(c.now)),
-                      say(solved, c.gas, "fan.gas_limit"));
+                      say(solved, c.gas));
   if (needed && *needed > 0.0 * mm2)
-    f.why += fmt::format("; {} ({}) would hold it at {}", say(solved, *needed, "", 4), in_holes(c, *needed),
-                         say(solved, limit, "fan.gas_limit"));
-  if (needed && *needed == 0.0 * mm2)
-    f.why += "; without any it would stay below " + say(solved, limit, "fan.gas_limit");
+    f.why +=
+        fmt::format("; {} ({}) would hold it at {}", say(solved, *needed), in_holes(c, *needed), say(solved, limit));
+  if (needed && *needed == 0.0 * mm2) f.why += "; without any it would stay below " + say(solved, limit);
   f.why += cost_so_far(c);
   if (f.verdict != Verdict::pass) f.action = advice(c, f.why);
   f.terms = {computed(solved, "A", "bleed holes that are there", bleed_area(c.now)),
              computed(solved, "p_box", "suction in the box", d.hot_flow.box_suction),
              computed(solved, "m", "gas through the tube", d.hot_flow.chimney),
              computed(solved, "m_b", "bleed air", d.hot_flow.bleed),
-             computed(solved, "T_t", "gas at the end of the adapter tube", d.hot_flow.adapter_exit_gas, "place.air")};
+             computed(solved, "T_t", "gas at the end of the adapter tube", d.hot_flow.adapter_exit_gas)};
   if (needed) f.terms.push_back(computed(solved, "A_0", "holes that hold the limit", *needed));
-  if (c.time) f.terms.push_back(computed(solved, "t", "time to own-blower pressure", *c.time, "want.steam_within"));
+  if (c.time) f.terms.push_back(computed(solved, "t", "time to own-blower pressure", *c.time));
   return f;
 }
 bool holds(const Solved& solved) {

@@ -32,12 +32,11 @@ std::string on_the_way(const Solved& solved, Temperature limit) {
   for (const RaiseInstant& at : raise.series)
     if (at.path && (!end || at.time <= *end) && (!hottest || at.path->fan_gas > hottest->path->fan_gas)) hottest = &at;
   if (!hottest) return "";
-  std::string text = fmt::format("; on the way to pressure it comes to {} at most",
-                                 say(solved, hottest->path->fan_gas, "fan.gas_limit"));
+  std::string text =
+      fmt::format("; on the way to pressure it comes to {} at most", say(solved, hottest->path->fan_gas));
   const auto passed = raise.time_of(RaiseEventKind::fan_too_hot);
   if (passed && (!end || *passed <= *end))
-    text += fmt::format(" and passes {} after {}", say(solved, limit, "fan.gas_limit"),
-                        say(solved, *passed, "want.steam_within", 2));
+    text += fmt::format(" and passes {} after {}", say(solved, limit), roughly(solved, *passed));
   return text;
 }
 std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
@@ -46,22 +45,20 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
   const PathFlow& hot = solved.draught->hot_flow;
   const Temperature limit = solved.fan->gas_limit;
   Finding f;
-  judge_by(f, measure(solved, hot.fan_gas, "fan.gas_limit"),
-           {Bound::at_most, AnyQuantity(limit - kept_below()), AnyQuantity(limit)});
+  judge_by(f, measure(solved, hot.fan_gas), {Bound::at_most, AnyQuantity(limit - kept_below()), AnyQuantity(limit)});
   f.why = fmt::format("gas leaves the chimney at {} and reaches the fan at {}; the fan stands {}",
-                      say(solved, hot.smokebox_gas, "fan.gas_limit"), say(solved, hot.fan_gas, "fan.gas_limit"),
-                      say(solved, limit, "fan.gas_limit"));
+                      say(solved, hot.smokebox_gas), say(solved, hot.fan_gas), say(solved, limit));
   f.why += on_the_way(solved, limit);
   if (f.verdict != Verdict::pass) f.action = cooler_fan(solved, limit);
   f.source = "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
   f.standing = "estimate";
   f.formula = "T_fan = mix(cooled gas, bleed); cooled = T_a + (T - T_a) exp(-NTU) in the tube, / (1 + NTU) in the box";
-  f.terms = {computed(solved, "T_e", "gas at the end of the fire tubes", hot.tube_exit_gas, "place.air"),
-             computed(solved, "T_s", "gas in the chimney, with leaks", hot.smokebox_gas, "place.air"),
-             computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas, "place.air"),
+  f.terms = {computed(solved, "T_e", "gas at the end of the fire tubes", hot.tube_exit_gas),
+             computed(solved, "T_s", "gas in the chimney, with leaks", hot.smokebox_gas),
+             computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas),
              computed(solved, "m", "gas through the tube", hot.chimney),
              computed(solved, "m_b", "bleed air", hot.bleed),
-             computed(solved, "T_fan", "gas at the fan", hot.fan_gas, "place.air")};
+             computed(solved, "T_fan", "gas at the fan", hot.fan_gas)};
   return f;
 }
 }  // namespace

@@ -23,13 +23,12 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   const Temperature gas = solved.draught->hot_flow.smokebox_gas, limit = *joint.limit();
   static const TemperatureRise kept = data::limit<TemperatureRise>("heat.joint kept");
-  judge_by(f, measure(solved, gas, "fan.gas_limit"), {Bound::at_most, AnyQuantity(limit - kept), AnyQuantity(limit)});
-  f.why = fmt::format("gas of {} goes through the tube; {} begins to melt at {} and is good to {}",
-                      say(solved, gas, "fan.gas_limit"), joint.name, say(solved, *joint.melts, "fan.gas_limit"),
-                      say(solved, limit, "fan.gas_limit"));
+  judge_by(f, measure(solved, gas), {Bound::at_most, AnyQuantity(limit - kept), AnyQuantity(limit)});
+  f.why = fmt::format("gas of {} goes through the tube; {} begins to melt at {} and is good to {}", say(solved, gas),
+                      joint.name, say(solved, *joint.melts), say(solved, limit));
   if (f.verdict != Verdict::pass) f.action = "silver-braze the flange to the tube, or screw or press it on";
-  f.terms = {computed(solved, "T", "gas in the chimney, with leaks", gas, "place.air"),
-             computed(solved, "T_m", "where the joint begins to melt", *joint.melts, "place.air"),
+  f.terms = {computed(solved, "T", "gas in the chimney, with leaks", gas),
+             computed(solved, "T_m", "where the joint begins to melt", *joint.melts),
              computed(solved, "r", "reserve", joint.reserve)};
   return f;
 }

@@ -25,11 +25,10 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
   const Temperature runs = *tin.solidus, gas = d.hot_flow.adapter_exit_gas;
   const Temperature wall = box_conductance(*d.path.box->wall, d.hot_flow.fan_gas, d.ambient.temperature).wall;
   Finding f;
-  judge_by(f, measure(solved, gas, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), std::nullopt});
-  and_by(f, measure(solved, wall, "fan.gas_limit"), {Bound::at_most, AnyQuantity(runs), AnyQuantity(runs)});
+  judge_by(f, measure(solved, gas), {Bound::at_most, AnyQuantity(runs), std::nullopt});
+  and_by(f, measure(solved, wall), {Bound::at_most, AnyQuantity(runs), AnyQuantity(runs)});
   f.why = fmt::format("gas enters the box at {} and the walls of the box come to {}; the coat of tin melts at {}",
-                      say(solved, gas, "fan.gas_limit"), say(solved, wall, "fan.gas_limit"),
-                      say(solved, runs, "fan.gas_limit"));
+                      say(solved, gas), say(solved, wall), say(solved, runs));
   if (f.verdict == Verdict::watch)
     f.action =
         "keep the tin off the tube: let a flange of bare metal carry it, with a ring of gasket between, and burn the "
@@ -38,9 +37,9 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
   f.source = tin.source + "; wall between free convection inside and out and radiation, a factor of two";
   f.standing = tin.standing;
   f.formula = "wall: h_in (T_gas - T_w) = (h_out + h_rad) (T_w - T_room)";
-  f.terms = {computed(solved, "T_t", "gas at the end of the adapter tube", gas, "place.air"),
-             computed(solved, "T_gas", "gas in the box", d.hot_flow.fan_gas, "place.air"),
-             computed(solved, "T_w", "wall of the box", wall, "place.air"), term(solved, "T_room", "air", "place.air")};
+  f.terms = {computed(solved, "T_t", "gas at the end of the adapter tube", gas),
+             computed(solved, "T_gas", "gas in the box", d.hot_flow.fan_gas),
+             computed(solved, "T_w", "wall of the box", wall), term(solved, "T_room", "air", "place.air")};
   return f;
 }
 }  // namespace

@@ -27,11 +27,9 @@ std::string say_one(const Solved& solved, const Metal& one) {
   if (one.left.has <= 0.0 * mm)
     return fmt::format(
         "{} there is nothing: the hole's middle lies {} beyond the edge ({} of metal at least, better {})", one.where,
-        say(solved, -one.left.has, "adapter.flange.outside"), say(solved, one.left.least, "adapter.flange.outside"),
-        say(solved, one.left.prefer, "adapter.flange.outside"));
-  return fmt::format(
-      "{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has, "adapter.flange.outside"),
-      say(solved, one.left.least, "adapter.flange.outside"), say(solved, one.left.prefer, "adapter.flange.outside"));
+        say(solved, -one.left.has), say(solved, one.left.least), say(solved, one.left.prefer));
+  return fmt::format("{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has),
+                     say(solved, one.left.least), say(solved, one.left.prefer));
 }
 std::optional<Finding> judge_make_flange(const Solved& solved) {
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
@@ -42,12 +40,11 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
     return std::pair(a.left.room, short_of(a)) < std::pair(b.left.room, short_of(b));
   });
   Finding f;
-  judge_by(f, measure(solved, worst.left.has, "adapter.flange.outside"),
+  judge_by(f, measure(solved, worst.left.has),
            {Bound::at_least, AnyQuantity(worst.left.prefer - hair), AnyQuantity(worst.left.least - hair)});
   f.why = fmt::format("the flange has {} of {} on {}; between middles and edges, ",
                       flange.screws->count == 1 ? "1 hole" : fmt::format("{} holes", flange.screws->count),
-                      say(solved, flange.screws->drill, "adapter.flange.outside"),
-                      say(solved, flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"));
+                      say(solved, flange.screws->drill), say(solved, flange.screws->pitch_circle));
   for (const Metal& one : all) f.why += (&one == &all.front() ? "" : "; ") + say_one(solved, one);
   if (f.verdict == Verdict::fail) f.action = "a larger flange, another pitch circle, or a smaller screw";
   if (f.verdict == Verdict::watch) f.action = "it can be made; mark out with care, or take a smaller screw";
@@ -55,10 +52,10 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
   f.standing = worst.left.standing;
   f.formula =
       "rim: (outside - pitch circle) / 2; neighbours: pitch circle sin(180 / n); tube: (pitch circle - hole) / 2";
-  f.terms = {computed(solved, "D", "flange outside", flange.outside, "adapter.flange.outside"),
-             computed(solved, "P", "pitch circle", flange.screws->pitch_circle, "adapter.flange.holes.pitch_circle"),
+  f.terms = {computed(solved, "D", "flange outside", flange.outside),
+             computed(solved, "P", "pitch circle", flange.screws->pitch_circle),
              computed(solved, "n", "holes", static_cast<double>(flange.screws->count)),
-             computed(solved, "d", "hole", flange.screws->drill, "adapter.flange.outside")};
+             computed(solved, "d", "hole", flange.screws->drill)};
   if (flange.tube_hole) f.terms.push_back(computed(solved, "t", "hole for the tube", *flange.tube_hole));
   return f;
 }

@@ -37,19 +37,19 @@ std::string what_to_change(const Solved& solved, const LidHoles& lid, const Made
   if (l.web.room != Room::enough && lid.opening && l.web.room <= l.rim.room) {
     const Length smaller = *lid.opening - 2.0 * (l.web.prefer - l.web.has);
     if (smaller > 0.5 * *lid.opening)
-      text = fmt::format("make the cut-out {}: the fan loses next to nothing", say(solved, smaller, "fan.frame"));
+      text = fmt::format("make the cut-out {}: the fan loses next to nothing", say(solved, smaller));
     else
       text = "holes and cut-out of this fan run into each other: measure them once more";
   }
   if (l.rim.room == Room::enough) return text;
   return text + (text.empty() ? "" : "; ") +
          fmt::format("a box {} wide inside at least: the fan's holes then stand clear of its wall",
-                     say(solved, width_needed(box, l.rim), "adapter.box.diameter"));
+                     say(solved, width_needed(box, l.rim)));
 }
 /// What is left between the cut-out, the holes and the wall; where nothing is, by how much they run into each other.
 std::string metal_words(const Solved& solved, const Least& l) {
-  const std::string web = say(solved, l.web.has < 0.0 * mm ? -l.web.has : l.web.has, "fan.frame"),
-                    rim = say(solved, l.rim.has < 0.0 * mm ? -l.rim.has : l.rim.has, "fan.frame");
+  const std::string web = say(solved, l.web.has < 0.0 * mm ? -l.web.has : l.web.has),
+                    rim = say(solved, l.rim.has < 0.0 * mm ? -l.rim.has : l.rim.has);
   return fmt::format("{}; {}",
                      l.web.has < 0.0 * mm ? fmt::format("cut-out and holes run {} into each other", web)
                                           : fmt::format("{} of tin is left between cut-out and holes", web),
@@ -76,11 +76,10 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
   Finding f;
   const bool web = std::pair(l.web.room, l.web.has) < std::pair(l.rim.room, l.rim.has);
   const MetalLeft& shown = web ? l.web : l.rim;
-  judge_by(f, measure(solved, shown.has, "adapter.box.diameter"),
+  judge_by(f, measure(solved, shown.has),
            {Bound::at_least, AnyQuantity(shown.prefer - last_bit), AnyQuantity(shown.least - last_bit)});
-  f.why = fmt::format(
-      "{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(), say(solved, lid->screw_hole, "fan.frame"),
-      lid->opening ? " and a cut-out of " + say(solved, *lid->opening, "fan.frame") : "", metal_words(solved, l));
+  f.why = fmt::format("{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(), say(solved, lid->screw_hole),
+                      lid->opening ? " and a cut-out of " + say(solved, *lid->opening) : "", metal_words(solved, l));
   if (f.verdict != Verdict::pass) f.action = what_to_change(solved, *lid, box, l);
   f.source = pattern.source;
   f.standing = pattern.standing;

@@ -5,23 +5,27 @@
 
 namespace lumwright {
 namespace {
-std::string chimney_words(const ChimneyLoad& load) {
+/// A number that stands beside its limit reads here as it does there; others more roughly.
+int figures(const Finding& f, double number) { return f.value && f.value->quantity.si == number ? 3 : 2; }
+std::string chimney_words(const Finding& f, const ChimneyLoad& load) {
   if (!load.reserve || !load.allowed) return "";
   const char* knock = "; a knock on top, as heavy as half a kilogram, strains the chimney to ";
   return *load.reserve >= 1.0
-             ? fmt::format("{}1/{} of what it stands hot", knock, format_number(*load.reserve, 2))
+             ? fmt::format("{}1/{} of what it stands hot", knock,
+                           format_number(*load.reserve, figures(f, *load.reserve)))
              : fmt::format("{}{} times what it stands hot", knock, format_number(1.0 / *load.reserve, 2));
 }
 std::string lean_words(const Solved& solved, const Stability& s) {
   if (s.lean <= 1e-6) return "";
   if (s.lean >= no_stand) return "; the tube cannot stand in a bore so wide: it falls over until it jams";
   return fmt::format("; the tube can tip 1 in {}, which takes the top {} sideways", format_number(1.0 / s.lean, 2),
-                     say(solved, s.top_offset, "adapter.tube.outside"));
+                     say(solved, s.top_offset));
 }
-std::string weight_words(const Stability& s) {
+std::string weight_words(const Finding& f, const Stability& s) {
   if (!s.free_reserve) return "";
   return *s.free_reserve >= 1.0
-             ? fmt::format("; its weight holds it up {} times over", format_number(*s.free_reserve, 2))
+             ? fmt::format("; its weight holds it up {} times over",
+                           format_number(*s.free_reserve, figures(f, *s.free_reserve)))
              : fmt::format("; its weight gives only {} of what would hold it up", percent(*s.free_reserve, 2));
 }
 std::optional<Finding> judge_make_stability(const Solved& solved) {
@@ -42,17 +46,17 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
     and_by(f, {AnyQuantity(*s.free_reserve), ""}, {Bound::at_least, AnyQuantity(tipping_asked), std::nullopt});
   const bool weak = s.chimney.reserve && and_by(f, {AnyQuantity(*s.chimney.reserve), ""},
                                                 {Bound::at_least, AnyQuantity(reserve_asked), std::nullopt});
-  f.why = fmt::format("{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass, "fan.mass"),
-                      say(solved, s.centre, "adapter.box.height"));
-  f.why += lean_words(solved, s) + weight_words(s) + chimney_words(s.chimney);
+  f.why = fmt::format("{} stand on the chimney with their middle {} above its mouth", say(solved, s.mass),
+                      say(solved, s.centre));
+  f.why += lean_words(solved, s) + weight_words(f, s) + chimney_words(f, s.chimney);
   if (f.verdict == Verdict::watch)
     f.action = weak ? "the chimney is thin for this: lead the cable away loosely, and never lift the engine by the fan"
                     : "a longer tube in the chimney, a closer fit, or a lower box";
   f.source = "statics of a rigid stack in its bore; the rules for lean, knock and reserve are estimates";
   f.standing = "estimate";
   f.formula = "tip = clearance / engaged length";
-  f.terms = {computed(solved, "m", "mass of the unit", s.mass, "fan.mass"),
-             computed(solved, "h", "its middle above the mouth", s.centre, "adapter.box.height"),
+  f.terms = {computed(solved, "m", "mass of the unit", s.mass),
+             computed(solved, "h", "its middle above the mouth", s.centre),
              computed(solved, "lean", "clearance over engaged length", s.lean),
              computed(solved, "p", "pressure on the bore at the mouth", s.chimney.bearing)};
   if (s.chimney.ring_stress)

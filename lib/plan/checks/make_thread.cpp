@@ -13,13 +13,12 @@ std::optional<Finding> judge_make_thread(const Solved& solved) {
   Finding f;
   f.verdict = Verdict::pass;  // nuts hold in any plate
   if (screws.tapped)          // a plate cut to the very size must not fail by the last bit
-    judge_by(f, measure(solved, flange.thickness, "adapter.flange.thickness"),
+    judge_by(f, measure(solved, flange.thickness),
              {Bound::at_least, AnyQuantity(hold.prefer * (1.0 - 1e-9)), std::nullopt});
   f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} would be better",
-                      screws.thread.name, say(solved, flange.thickness, "adapter.flange.thickness"), flange.metal.name,
-                      format_number(hold.full_threads, 2), format_number(hold.over_major, 2),
-                      say(solved, hold.prefer, "adapter.flange.thickness"));
-  if (screws.tapped) f.why += fmt::format("; drill {} to tap", say(solved, screws.drill, "adapter.flange.thickness"));
+                      screws.thread.name, say(solved, flange.thickness), flange.metal.name,
+                      format_number(hold.full_threads, 2), format_number(hold.over_major, 2), say(solved, hold.prefer));
+  if (screws.tapped) f.why += fmt::format("; drill {} to tap", say(solved, screws.drill));
   if (!screws.tapped) f.why += "; that is too little to tap";
   if (!screws.tapped)
     f.action = fmt::format("do not tap it: drill {} right through and use nuts", say(solved, screws.drill));
@@ -28,8 +27,7 @@ std::optional<Finding> judge_make_thread(const Solved& solved) {
   f.source = hold.source;
   f.standing = hold.standing;
   f.formula = "plate / pitch, at least three threads; plate / major diameter by metal";
-  f.terms = {computed(solved, "t", "plate", flange.thickness, "adapter.flange.thickness"),
-             computed(solved, "p", "pitch", screws.thread.pitch),
+  f.terms = {computed(solved, "t", "plate", flange.thickness), computed(solved, "p", "pitch", screws.thread.pitch),
              computed(solved, "d", "major diameter", screws.thread.major),
              computed(solved, "L_s", "length that breaks the screw before it strips", hold.strip_safe)};
   return f;

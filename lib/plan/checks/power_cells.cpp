@@ -22,7 +22,7 @@ std::optional<Finding> judge_power_cells(const Solved& solved) {
   f.standing = s.pack_input.cell.standing;
   f.formula = "rate = I / (capacity / 1 h)";
   f.terms = {computed(solved, "I", "most current of one cell", each),
-             computed(solved, "Q", "capacity of one cell", s.pack_input.capacity, "supply.pack.capacity"),
+             computed(solved, "Q", "capacity of one cell", s.pack_input.capacity),
              computed(solved, "rate", "share of the one-hour current", rate)};
   return f;
 }

@@ -37,8 +37,7 @@ std::string advised(const Solved& solved) {
 /// A fuse that the short does not open fails, whatever it carries.
 void judge_short(Finding& f, const Solved& solved, Current shorted, Current opens_at) {
   Finding kept;
-  judge_by(kept, measure(solved, shorted, "supply.fuse"),
-           {Bound::at_least, AnyQuantity(opens_at), AnyQuantity(opens_at)});
+  judge_by(kept, measure(solved, shorted), {Bound::at_least, AnyQuantity(opens_at), AnyQuantity(opens_at)});
   if (kept.verdict == Verdict::pass) return;
   f.verdict = kept.verdict;
   f.value = kept.value;
@@ -73,7 +72,7 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
   }
   const Current fuse = rating->value.si * A, shorted = short_behind_leads(s.pack);
   const AnyQuantity carried(rule.continuous * fuse);
-  judge_by(f, measure(solved, s.run.most_current, "supply.fuse"), {Bound::at_most, carried, carried});
+  judge_by(f, measure(solved, s.run.most_current), {Bound::at_most, carried, carried});
   if (f.verdict == Verdict::fail)
     f.action = fmt::format("the fuse would blow in use: fit {}, on wires that it protects", advised(solved));
   judge_short(f, solved, shorted, opens * fuse);

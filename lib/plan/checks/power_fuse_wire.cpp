@@ -26,17 +26,16 @@ std::optional<Finding> judge_power_fuse_wire(const Solved& solved) {
   const data::FuseOverWire& rule = data::fuse_over_wire();
   const AnyQuantity most(rule.share * carries);
   Finding f;
-  judge_by(f, measure(solved, rating, "supply.fuse"), {Bound::at_most, most, most});
+  judge_by(f, measure(solved, rating), {Bound::at_most, most, most});
   f.why = fmt::format(
       "a wire of {} carries {} in free air; the fuse opens for certain only at about twice its rating, so it may be "
       "rated at {} of that",
-      say(solved, section->value.si * m2, "supply.leads.section"), say(solved, carries, "supply.fuse"),
-      percent(rule.share, 2));
+      say(solved, section->value.si * m2), say(solved, carries), percent(rule.share, 2));
   if (f.verdict != Verdict::pass) {
     const auto thick = wire_for(rating);
     f.action = thick
                    ? fmt::format("on an overload the wire burns before the fuse opens: a smaller fuse, or wires of {}",
-                                 say(solved, *thick, "supply.leads.section"))
+                                 say(solved, *thick))
                    : "on an overload the wire burns before the fuse opens: a smaller fuse";
   }
   f.source = rule.source;

@@ -6,19 +6,19 @@ namespace lumwright {
 namespace {
 std::vector<Term> working(const Solved& solved, int count) {
   const SolvedSupply& s = *solved.supply;
-  return {computed(solved, "Q", "charge of the pack when full", s.pack.full, "supply.pack.capacity"),
-          computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance(), "supply.pack.resistance"),
+  return {computed(solved, "Q", "charge of the pack when full", s.pack.full),
+          computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance()),
           computed(solved, "V_0", "pack voltage at the start, under load", s.run.start.voltage),
           computed(solved, "I_0", "pack current at the start", s.run.start.current),
           computed(solved, "I_1", "pack current at the end", s.run.end.current),
           computed(solved, "t_run", "runtime of one charge", s.run.runtime),
-          computed(solved, "t_1", "the first light-up", solved.light_ups->first, "want.steam_within"),
-          computed(solved, "t_n", "the last light-up", solved.light_ups->last, "want.steam_within"),
+          computed(solved, "t_1", "the first light-up", solved.light_ups->first),
+          computed(solved, "t_n", "the last light-up", solved.light_ups->last),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
 }
 std::string how_many(const Solved& solved) {
   const SolvedLightUps& all = *solved.light_ups;
-  const auto time = [&](Duration t) { return say(solved, t, "want.steam_within"); };
+  const auto time = [&](Duration t) { return say(solved, t); };
   const std::string first = time(all.first), last = time(all.last);
   if (all.end == LightUpsEnd::never) return "not even one of them comes to pressure";
   if (all.count == 0)

@@ -23,7 +23,7 @@ std::optional<Finding> judge_power_over_discharge(const Solved& solved) {
   const double cells = s.pack_input.series * s.pack_input.cell.cells_inside;
   const AnyQuantity least(rounding * cells * chemistry.end);
   Finding f;
-  judge_by(f, measure(solved, *s.stop_at, "supply.stop_at"),
+  judge_by(f, measure(solved, *s.stop_at),
            {Bound::at_least, least, chemistry.spoilt_below_end ? std::optional(least) : std::nullopt});
   const bool said = static_cast<bool>(solved.build.supply.stop_at);
   f.why = fmt::format("the run {} at {}, {} a cell; cells of this kind are empty at {}",

@@ -15,7 +15,7 @@ std::optional<Finding> judge_power_pass_through(const Solved& solved) {
   std::optional<Voltage> most = s.output_most;
   if (solved.fan) most = std::min(most.value_or(solved.fan->motor->highest), solved.fan->motor->highest);
   Finding f;
-  judge_by(f, measure(solved, lifted, "supply.step_up.output"),
+  judge_by(f, measure(solved, lifted),
            {Bound::at_most, AnyQuantity(step_up.output), most ? std::optional(AnyQuantity(*most)) : std::nullopt});
   f.why = fmt::format(
       "a fresh pack stands at {}, above the {} the step-up is set to: a step-up cannot lower a voltage, even switched "

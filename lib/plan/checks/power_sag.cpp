@@ -14,7 +14,7 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
   judge_by(f, {AnyQuantity(pressure), "%"}, {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format(
       "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",
-      percent(speed, 2), percent(pressure, 2));
+      percent(speed, 2), say_share(solved, pressure));
   if (f.verdict != Verdict::pass) f.action = "stop earlier, use cells that hold their voltage, or a step-up";
   f.source = "similarity laws (ISO 5801): pressure goes with the square of speed";
   f.standing = "standard";

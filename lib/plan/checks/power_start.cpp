@@ -25,7 +25,7 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
   judge_by(f, measure(solved, *margin), {Bound::at_least, AnyQuantity(ample), AnyQuantity(least)});
   f.why = fmt::format(
       "a starting fan asks for about {} times its running power; the pack, at its lowest, can give {} times that",
-      format_number(electrics.start_current.value, 2), format_number(*margin, 2));
+      format_number(electrics.start_current.value, 2), format_number(*margin));
   if (f.verdict != Verdict::pass)
     f.action = "cells with less resistance, shorter or thicker leads, or start the fan before the pack is low";
   f.source = electrics.source;

@@ -21,11 +21,11 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
   const Temperature spot = hot_spot(heat, loss);
   Finding f;
   static const TemperatureRise kept = data::limit<TemperatureRise>("power.step_up_heat kept");
-  judge_by(f, measure(solved, spot, "place.air"),
+  judge_by(f, measure(solved, spot),
            {Bound::at_most, AnyQuantity(s.module->hot_spot_limit - kept), AnyQuantity(s.module->hot_spot_limit)});
-  f.why = fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}{}",
-                      say(solved, loss), say(solved, spot, "place.air"),
-                      spot > beyond_solder ? ", or would, had it not burnt out before" : "");
+  f.why =
+      fmt::format("it turns {} into heat at worst; in free air its hottest part comes to about {}{}", say(solved, loss),
+                  say(solved, spot), spot > beyond_solder ? ", or would, had it not burnt out before" : "");
   if (f.verdict != Verdict::pass)
     f.action = "a larger step-up, more input voltage, or keep it in moving air away from the boiler";
   f.source = s.module->source;

@@ -12,7 +12,7 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
   if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
   Finding f;
   static const double share = data::limit<double>("power.step_up_input share");
-  judge_by(f, measure(solved, s.run.most_current, "supply.step_up.input_limit"),
+  judge_by(f, measure(solved, s.run.most_current),
            {Bound::at_most, AnyQuantity(share * *s.input_limit), AnyQuantity(*s.input_limit)});
   f.why = fmt::format(
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",

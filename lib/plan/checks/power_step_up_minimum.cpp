@@ -16,8 +16,8 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
       sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
   static const double in_hand = data::limit<double>("power.step_up_minimum in hand");
   const AnyQuantity least(in_hand * step_up.input_min);
-  judge_by(f, measure(solved, end, "supply.stop_at"),
-           {Bound::at_least, least, step_up.runs_away ? std::optional(least) : std::nullopt}, "V");
+  judge_by(f, measure(solved, end), {Bound::at_least, least, step_up.runs_away ? std::optional(least) : std::nullopt},
+           "V");
   f.why =
       fmt::format("the pack {} {} when the run ends; this step-up works down to {}, and a stop has its own spread",
                   end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end), say(solved, step_up.input_min));

@@ -5,8 +5,8 @@
 
 namespace lumwright {
 namespace {
-void judge_end(Finding& f, const Solved& solved, Voltage at, Voltage most, std::string_view like) {
-  judge_by(f, measure(solved, at, like), {Bound::at_most, AnyQuantity(most), AnyQuantity(most)});
+void judge_end(Finding& f, const Solved& solved, Voltage at, Voltage most) {
+  judge_by(f, measure(solved, at), {Bound::at_most, AnyQuantity(most), AnyQuantity(most)});
 }
 std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
@@ -15,10 +15,10 @@ std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
   const Voltage set = s.feed.step_up->output, rest = s.run.start.open_circuit;
   Finding f;
   f.verdict = Verdict::pass;
-  if (s.output_most) judge_end(f, solved, set, *s.output_most, "supply.step_up.output");
+  if (s.output_most) judge_end(f, solved, set, *s.output_most);
   if (f.verdict == Verdict::pass && s.input_most) {
     Finding input;
-    judge_end(input, solved, rest, *s.input_most, "supply.step_up.output");
+    judge_end(input, solved, rest, *s.input_most);
     if (!s.output_most || input.verdict == Verdict::fail) f = input;
   }
   f.why = fmt::format("it is set to {}", say(solved, set));

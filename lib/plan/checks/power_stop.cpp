@@ -30,8 +30,9 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
     f.verdict = Verdict::watch;
     f.value = f.limit = std::nullopt;
   }
-  f.why = fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason),
-                      say(solved, run.end.voltage), say(solved, run.end.current), percent(run.charge_left_share, 2));
+  f.why =
+      fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason),
+                  say(solved, run.end.voltage), say(solved, run.end.current), say_share(solved, run.charge_left_share));
   if (sudden)
     f.action = "the fan will stop dead in seconds: set a stop above this voltage, or take cells with less resistance";
   else if (wasteful)

@@ -17,7 +17,7 @@ std::optional<Finding> judge_power_storage(const Solved& solved) {
   const double kept = charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
   Finding f;
   judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(least), {}});
-  f.why = fmt::format("after a month on the shelf about {} of a full charge is left", percent(kept, 2));
+  f.why = fmt::format("after a month on the shelf {} of a full charge is left", say_share(solved, kept));
   f.action = kept >= hardly ? "" : "charge it the day before";
   f.source = chemistry.source;
   f.standing = chemistry.standing;

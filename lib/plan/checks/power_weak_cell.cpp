@@ -19,10 +19,10 @@ std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
   static const AnyQuantity long_backwards(data::limit<Duration>("power.weak_cell backwards"));
   judge_by(f, measure(solved, backwards), {Bound::at_most, long_backwards, long_backwards});
   if (f.verdict == Verdict::pass)
-    judge_by(f, measure(solved, run.end.voltage, "supply.stop_at"), {Bound::at_least, AnyQuantity(least), {}});
+    judge_by(f, measure(solved, run.end.voltage), {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format(
       "with one cell at {} of the others' capacity the run ends at {}; that cell is driven backwards for {}",
-      percent(s.weakest, 2), say(solved, run.end.voltage), say(solved, backwards, "", 2));
+      percent(s.weakest, 2), say(solved, run.end.voltage), say(solved, backwards));
   if (f.verdict != Verdict::pass)
     f.action = fmt::format("stop at {} or above, or match the cells; a reversed cell is damaged and may leak",
                            say(solved, least));

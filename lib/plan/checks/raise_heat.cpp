@@ -39,8 +39,8 @@ std::optional<Finding> judge_raise_heat(const Solved& solved) {
       term(solved, "k", "heat that reaches the water over what the model says", "tuned.heat"),
       computed(solved, "H_t", "heat from firebox and tubes by the model", at.heat.firebox.heat + at.heat.tubes.heat),
       computed(solved, "m", "gas through the tubes", at.burning.gas),
-      computed(solved, "T_e", "gas at the end of the tubes", at.heat.tubes.exit, "place.air"),
-      computed(solved, "T_w", "water", at.water, "place.air"),
+      computed(solved, "T_e", "gas at the end of the tubes", at.heat.tubes.exit),
+      computed(solved, "T_w", "water", at.water),
       computed(solved, "H_m", "the most that the gas could give", at.heat.most)};
   return f;
 }

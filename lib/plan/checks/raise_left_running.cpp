@@ -23,7 +23,7 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
   f.standing = "estimate";
   f.formula = "m = (firebox + tubes - room) / (h_steam - h_water); t = water / (2 m)";
   f.terms = {term(solved, "M", "water", "engine.boiler.water"),
-             computed(solved, "p", "gauge pressure", event->at.gauge, "engine.boiler.working"),
+             computed(solved, "p", "gauge pressure", event->at.gauge),
              computed(solved, "H", "heat to the water", event->at.heat.absorbed),
              computed(solved, "H_o", "lost to the room", event->at.heat.outside),
              computed(solved, "m", "steam", steam),
@@ -34,13 +34,11 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
     return f;
   }
   const Duration half = 0.5 * water / steam;
-  judge_by(f, measure(solved, half, "want.steam_within"), {Bound::at_least, least.input.value, std::nullopt},
-           least.input.unit);
+  judge_by(f, measure(solved, half), {Bound::at_least, least.input.value, std::nullopt}, least.input.unit);
   f.why = fmt::format(
       "a fan that is left running at {} boils off {} of water: half of the {} is gone in {}, whatever the engine uses "
       "on top",
-      say(solved, event->at.gauge, "engine.boiler.working"), say(solved, steam),
-      say(solved, water / (1000.0 * kg_per_m3), "engine.boiler.water"), say(solved, half, "want.steam_within", 2));
+      say(solved, event->at.gauge), say(solved, steam), say(solved, water / (1000.0 * kg_per_m3)), say(solved, half));
   if (f.verdict == Verdict::watch)
     f.action = "stop the fan as soon as the engine's own blower draws, and watch the water glass until then";
   return f;

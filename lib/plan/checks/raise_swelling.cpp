@@ -13,7 +13,6 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const SolvedRaise& r = *solved.raise;
   const bool working = r.input.working.has_value();
-  const char* key = working ? "engine.boiler.working" : "engine.boiler.own_blower_from";
   const GaugePressure pressure = working ? *r.input.working : *r.input.own_blower;
   const Temperature hot = saturation_temperature(pressure.above_barometer + r.fill.barometer);
   const double swells = saturation(r.fill.cold).water_density / saturation(hot).water_density - 1.0;
@@ -21,16 +20,16 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
   const double share = r.fill.water_share * (1.0 + swells);
   Finding f;
   judge_by(f, {AnyQuantity(share), "%"}, {Bound::at_most, AnyQuantity(most), AnyQuantity(1.0)});
-  f.why = fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
-                      say(solved, r.fill.cold, "place.air"), say(solved, pressure, key), percent(r.fill.water_share, 2),
-                      percent(share, 3));
+  f.why =
+      fmt::format("water swells by {} from {} to {}: a boiler filled to {} is then {} full", percent(swells, 2),
+                  say(solved, r.fill.cold), say(solved, pressure), percent(r.fill.water_share, 2), percent(share, 3));
   if (f.verdict != Verdict::pass)
     f.action = "fill to the mark of the engine's maker; if it stands there, measure once more what the boiler holds";
   f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
   f.standing = "derived";
   f.formula = "x_hot = x rho(T_0) / rho(T)";
-  f.terms = {fill_term(solved), computed(solved, "T_0", "cold water", r.fill.cold, "place.air"),
-             computed(solved, "T", "water at that pressure", hot, "place.air"),
+  f.terms = {fill_term(solved), computed(solved, "T_0", "cold water", r.fill.cold),
+             computed(solved, "T", "water at that pressure", hot),
              computed(solved, "x_hot", "share that it then fills", share)};
   return f;
 }

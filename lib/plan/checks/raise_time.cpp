@@ -31,9 +31,8 @@ std::vector<Term> working(const Solved& solved) {
                              computed(solved, "m_f", "fuel burnt", sums.fuel)};
   if (event) {
     terms.push_back(computed(solved, "m", "air then", event->at.air));
-    terms.push_back(computed(solved, "T_fb", "gas in the firebox then", event->at.heat.firebox.gas, "place.air"));
-    terms.push_back(
-        computed(solved, "T_e", "gas at the end of the tubes then", event->at.heat.tubes.exit, "place.air"));
+    terms.push_back(computed(solved, "T_fb", "gas in the firebox then", event->at.heat.firebox.gas));
+    terms.push_back(computed(solved, "T_e", "gas at the end of the tubes then", event->at.heat.tubes.exit));
   }
   return terms;
 }
@@ -58,15 +57,13 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
     return f;
   }
   const double reserve = solved.spread_tried ? 0.0 : doubt(solved);
-  judge_by(f, measure(solved, *time, "want.steam_within"),
-           {Bound::at_most, AnyQuantity(r.within / (1.0 + reserve)), AnyQuantity(r.within)});
+  judge_by(f, measure(solved, *time), {Bound::at_most, AnyQuantity(r.within / (1.0 + reserve)), AnyQuantity(r.within)});
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
-      say(solved, *time, "want.steam_within", 2),
-      say(solved, r.raise.find(RaiseEventKind::own_blower)->account.fuel, "fuel.bed_mass", 2),
-      percent(r.raise.find(RaiseEventKind::own_blower)->account.efficiency(), 2));
+      roughly(solved, *time), roughly(solved, r.raise.find(RaiseEventKind::own_blower)->account.fuel),
+      say_share(solved, r.raise.find(RaiseEventKind::own_blower)->account.efficiency(), 2));
   if (const auto working = r.raise.time_of(RaiseEventKind::working))
-    f.why += fmt::format("; working pressure after {}", say(solved, *working, "want.steam_within", 2));
+    f.why += fmt::format("; working pressure after {}", roughly(solved, *working));
   if (f.verdict == Verdict::fail)
     f.action =
         "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "

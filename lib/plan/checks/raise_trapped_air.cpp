@@ -16,23 +16,23 @@ std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
   const Temperature steam_at = saturation_temperature(reading.above_barometer + r.fill.barometer);
   Finding f;
   f.verdict = Verdict::pass;
-  f.value = measure(solved, shown_at, "place.air");
+  f.value = measure(solved, shown_at);
   f.why = fmt::format(
       "with air left in the boiler, {} full of water at {}, the gauge would show {} at {} already; steam has that "
       "pressure at {}. Such a pressure falls away as soon as the blower is opened: keep blower or vent a little open "
       "until steam comes out of it, then close it",
-      percent(r.fill.water_share, 2), say(solved, r.fill.cold, "place.air"), say(solved, reading, key),
-      say(solved, shown_at, "place.air"), say(solved, steam_at, "place.air"));
+      percent(r.fill.water_share, 2), say(solved, r.fill.cold), say(solved, reading), say(solved, shown_at),
+      say(solved, steam_at));
   f.source =
       "steam after IAPWS-IF97 and the air that was shut in, squeezed as the water swells; times here are with "
       "the air driven out";
   f.standing = "derived";
   f.formula = "p = p_sat(T) + p_air (T/T_0) (V_0/V) - barometer";
   f.terms = {fill_term(solved),
-             computed(solved, "T_0", "water when the boiler is shut", r.fill.cold, "place.air"),
+             computed(solved, "T_0", "water when the boiler is shut", r.fill.cold),
              term(solved, "p", "own blower from", key),
-             computed(solved, "T", "where the gauge shows it with air left in", shown_at, "place.air"),
-             computed(solved, "T_sat", "where steam alone has it", steam_at, "place.air"),
+             computed(solved, "T", "where the gauge shows it with air left in", shown_at),
+             computed(solved, "T_sat", "where steam alone has it", steam_at),
              computed(solved, "x_T", "share of the boiler that water fills there", water_share_at(r.fill, shown_at))};
   return f;
 }

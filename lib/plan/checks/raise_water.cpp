@@ -26,7 +26,7 @@ std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms
   return WaterSide{{AnyQuantity(share), "%"},
                    {Bound::at_least, low.input.value, least.input.value},
                    "%",
-                   fmt::format("the water fills {} of what the boiler holds", percent(share, 2))};
+                   fmt::format("the water fills {} of what the boiler holds", percent(share))};
 }
 std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms) {
   if (!solved.raise) return std::nullopt;
@@ -40,11 +40,10 @@ std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms)
   const Duration half = 0.5 * r.input.boiler.water / steam;
   terms.insert(terms.end(), {computed(solved, "m", "steam with the fan left on", steam),
                              least.term("t_fail", "too little below this"), low.term("t_low", "to watch below this")});
-  return WaterSide{measure(solved, half, "want.steam_within"),
+  return WaterSide{measure(solved, half),
                    {Bound::at_least, low.input.value, least.input.value},
                    low.input.unit,
-                   fmt::format("with the fan left on, this fire boils half of it away in {}",
-                               say(solved, half, "want.steam_within", 2))};
+                   fmt::format("with the fan left on, this fire boils half of it away in {}", say(solved, half))};
 }
 std::optional<Finding> judge_raise_water(const Solved& solved) {
   Finding f;
@@ -61,7 +60,8 @@ std::optional<Finding> judge_raise_water(const Solved& solved) {
   f.why = time_decides ? time->why : share->why;
   if (share && time) f.why += "; " + (time_decides ? share->why : time->why);
   if (f.verdict != Verdict::pass)
-    f.action = too_full && !time_decides ? "no boiler holds that: measure the water and the boiler once more" : more_water;
+    f.action =
+        too_full && !time_decides ? "no boiler holds that: measure the water and the boiler once more" : more_water;
   f.source = "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
   f.standing = "estimate";
   f.formula = "x = V / V_boiler; t = M / (2 m)";

@@ -9,8 +9,7 @@ const char* const running_reserve =
 void not_reached(const Solved& solved, Finding& f) {
   const SolvedRaise& r = *solved.raise;
   const bool taken_over = r.raise.time_of(RaiseEventKind::own_blower).has_value();
-  f.why = fmt::format("the fan does not bring the boiler to {} by itself: {}",
-                      say(solved, *r.input.working, "engine.boiler.working"),
+  f.why = fmt::format("the fan does not bring the boiler to {} by itself: {}", say(solved, *r.input.working),
                       r.raise.end == RaiseEnd::pack_stopped ? "the pack stops before" : "not within four hours");
   if (taken_over)
     f.why += fmt::format("; it need not, for the engine's own blower has taken over by then. {}", running_reserve);
@@ -32,12 +31,12 @@ std::optional<Finding> judge_raise_working(const Solved& solved) {
     not_reached(solved, f);
     return f;
   }
-  f.value = measure(solved, event->at.time, "want.steam_within");
+  f.value = measure(solved, event->at.time);
   f.why = fmt::format(
       "with the fan left on, {} is reached after {} and {} of fuel; by then the engine's own blower has taken over. {}",
-      say(solved, *r.input.working, "engine.boiler.working"), say(solved, event->at.time, "want.steam_within", 2),
-      say(solved, event->account.fuel, "fuel.bed_mass", 2), running_reserve);
-  f.terms.push_back(computed(solved, "T", "water then", event->at.water, "place.air"));
+      say(solved, *r.input.working), roughly(solved, event->at.time), roughly(solved, event->account.fuel),
+      running_reserve);
+  f.terms.push_back(computed(solved, "T", "water then", event->at.water));
   f.terms.push_back(computed(solved, "m_f", "fuel burnt", event->account.fuel));
   f.terms.push_back(computed(solved, "H_w", "taken up by water and metal", event->account.absorbed));
   return f;

@@ -1,3 +1,4 @@
+#include "report/answers.hpp"
 #include "report/picture/parts.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -7,10 +8,17 @@ namespace {
 using namespace chart;
 struct Axes {
   AxisUnit flow, pressure;
+  int hot_flow, hot_pressure, cold_flow, cold_pressure;  // figures of what is a result only where there is a fan
 };
 Axes axes_of(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& curves = *data.draught;
-  return {AxisUnit(curves.widest, data.units.flow, style), AxisUnit(curves.highest, data.units.pressure, style)};
+  const auto figures = [&](std::string_view key) {
+    const Result* result = find_result(data.assessment, key);
+    return result != nullptr ? figures_of(*result, style.units) : 2;
+  };
+  return {AxisUnit(curves.widest, data, style), AxisUnit(curves.highest, data, style),
+          figures("draught.air_flow"),          figures("draught.smokebox_depression"),
+          figures("draught.cold_air_flow"),     figures("draught.cold_smokebox_depression")};
 }
 std::vector<Point> points(const std::vector<FlowPoint>& curve, const Axes& axes) {
   std::vector<Point> out;
@@ -25,8 +33,13 @@ std::vector<Slice> slices(const std::vector<FlowBand>& band, const Axes& axes, P
     out.push_back({axes.flow(b.flow), axes.pressure(b.low), axes.pressure(b.high.value_or(ceiling))});
   return out;
 }
-std::string at(const FlowPoint& p, const Axes& axes) {
-  return axes.pressure.text(p.pressure) + " at " + axes.flow.text(p.flow);
+std::string hot_at(const DraughtCurves& c, const Axes& axes) {
+  return axes.pressure.text(c.hot.at.pressure, axes.hot_pressure) + " at " +
+         axes.flow.text(c.hot.at.flow, axes.hot_flow);
+}
+std::string cold_at(const DraughtCurves& c, const Axes& axes) {
+  return axes.pressure.text(c.cold.at.pressure, axes.cold_pressure) + " at " +
+         axes.flow.text(c.cold.at.flow, axes.cold_flow);
 }
 void draw_state(Plot& plot, const DraughtState& state, const Axes& axes, const std::string& look) {
   plot.curve(points(state.path, axes), look + " dashed");
@@ -54,8 +67,8 @@ void note_both(Plot& plot, const DraughtCurves& c, const Axes& axes) {
   const auto point = [&](const FlowPoint& p) { return Point{axes.flow(p.flow), axes.pressure(p.pressure)}; };
   plot.mark(point(c.cold.at), Marker::square, "line cold");
   plot.mark(point(c.hot.at), Marker::circle, "dot-hot");
-  plot.note(point(c.hot.at), "alight: " + at(c.hot.at, axes), "label strong halo");
-  plot.note(point(c.cold.at), "cold: " + at(c.cold.at, axes), "label strong halo");
+  plot.note(point(c.hot.at), "alight: " + hot_at(c, axes), "label strong halo");
+  plot.note(point(c.cold.at), "cold: " + cold_at(c, axes), "label strong halo");
 }
 void draw_draught(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const DraughtCurves& c = *data.draught;
@@ -80,9 +93,9 @@ std::string draught_in_a_sentence(const ReportData& data, const TextStyle& style
   const DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   if (c.hot.fan.empty())
-    return fmt::format("The measured flow asks for {} with the fire alight. No fan is judged.", at(c.hot.at, axes));
+    return fmt::format("The measured flow asks for {} with the fire alight. No fan is judged.", hot_at(c, axes));
   std::string text = fmt::format("With the fire alight the fan develops {}, {} of what it moves in free air",
-                                 at(c.hot.at, axes), percent(c.hot.at.flow / c.widest, 2));
+                                 hot_at(c, axes), number_of(data.assessment, "draught.free_air_share", style));
   if (!c.stall) return text + "; a centrifugal fan does not stall there.";
   if (c.hot.at.flow > c.stall->to) return text + ", clear of the stretch where it stalls.";
   return text + (c.hot.at.flow < c.stall->from ? ", below the stretch where it stalls and recovers: noisy, and weaker "
@@ -97,7 +110,7 @@ std::string draught_described(const ReportData& data, const TextStyle& style) {
     text += fmt::format("The fan's curve falls from {} at no flow to nothing at {} when hot. ",
                         axes.pressure.text(c.hot.fan.front().pressure), axes.flow.text(c.widest));
   text += fmt::format("What the gas path asks for climbs with the flow; they meet at {} when hot and at {} when cold.",
-                      at(c.hot.at, axes), at(c.cold.at, axes));
+                      hot_at(c, axes), cold_at(c, axes));
   if (!c.fan_band.empty()) text += " Shaded bands show where eight samples of ten lie.";
   return text;
 }

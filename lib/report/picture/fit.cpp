@@ -27,11 +27,11 @@ Faces faces(std::string title, const SolvedFit& s, double chimney_strain, double
 }
 std::vector<Faces> all_faces(const SolvedFit& s) {
   const HotClearance &lighting = s.fit.lighting_up, &hot = s.fit.both_hot;
-  return {faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold, "fit.clearance_cold"),
-          faces("lighting up: tube hot, chimney cold", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
-                lighting.clearance, "fit.clearance_hot"),
-          faces("both hot", s, hot.chimney_strain, hot.tube_strain, s.input.soot, hot.clearance,
-                "fit.clearance_both_hot")};
+  return {
+      faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold, "fit.clearance_cold"),
+      faces("lighting up: tube hot, chimney cold", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
+            lighting.clearance, "fit.clearance_hot"),
+      faces("both hot", s, hot.chimney_strain, hot.tube_strain, s.input.soot, hot.clearance, "fit.clearance_both_hot")};
 }
 /// How the panels are blown up, all alike: the widest gap takes a third of a panel and the deepest clash nearly so; no
 /// less than a twentieth of a millimetre is made that wide.
@@ -48,15 +48,28 @@ Lens lens_for(const std::vector<Faces>& all, double width) {
   const bool clash = deepest > 0.0;
   return {clash ? std::min(0.33 * width / widest, 0.3 * width / deepest) : 0.36 * width / widest, clash ? 0.44 : 0.3};
 }
-std::string verdict_words(const Faces& f, const AxisUnit& unit) {
-  if (f.clearance.value > 0.0 * mm) return unit.text(f.clearance.value) + " free";
-  return unit.text(-f.clearance.value) + " too tight";
+std::string verdict_words(const Faces& f, const ReportData& data, const TextStyle& style) {
+  const Length clearance = f.clearance.value;
+  const std::string told = in_page_figures(
+      data.assessment, {clearance < 0.0 * mm ? -clearance : clearance, data.units.of(clearance)}, style);
+  return told + (clearance > 0.0 * mm ? " free" : " too tight");
 }
-/// What the line with two ends spans: the gap on the radius.
-std::string half_words(const Faces& f, const AxisUnit& unit) { return unit.text(0.5 * f.clearance.value) + " a side"; }
+/// What the line with two ends spans: the gap on the radius, to the same place as the page has it on the diameter.
+std::string half_words(const Faces& f, const ReportData& data, const TextStyle& style) {
+  const Length half = f.gap() < 0.0 ? -f.gap() * mm : f.gap() * mm;
+  const Measure on_diameter{f.clearance.value, data.units.of(f.clearance.value)};
+  const std::string unit = page_unit(on_diameter, style);
+  const auto place = [&](AnyQuantity q) { return std::floor(std::log10(std::abs(number_in(q, unit)))); };
+  int digits = figures_of(data.assessment.results, on_diameter, style.units);
+  if (half > 0.0 * mm) digits = std::max(1, digits - static_cast<int>(place(f.clearance.value) - place(half)));
+  return format(half, unit, digits) + (f.gap() < 0.0 ? " a side too tight" : " a side");
+}
 
-void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const AxisUnit& unit, const Pane& room,
-                        const Lens& lens, const std::string& on_diameter) {
+struct PanelWords {
+  std::string a_side, on_diameter;
+};
+void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const Pane& room, const Lens& lens,
+                        const PanelWords& said) {
   const double zero = room.left + lens.wall_share * room.width();
   const auto x = [&](double millimetres) { return std::clamp(zero + lens.scale * millimetres, room.left, room.right); };
   double y = room.top - title_room(room.width()) + letter;
@@ -81,11 +94,11 @@ void draw_section_panel(Figure& figure, const Faces& f, const Faces& cold, const
   figure.line({a, middle}, {b, middle}, "axis");
   for (const double end : {a, b}) figure.line({end, middle - 6.0}, {end, middle + 6.0}, "axis");
   double base = room.bottom + 1.4 * letter;
-  for (const std::string& words : lines_of(half_words(f, unit), 0.75 * room.width(), letter)) {
+  for (const std::string& words : lines_of(said.a_side, 0.75 * room.width(), letter)) {
     figure.words({room.left, base}, words, f.gap() < 0.0 ? "label strong bad" : "label strong");
     base += 1.2 * letter;
   }
-  for (const std::string& words : lines_of("on the diameter: " + on_diameter, room.width(), 0.9 * letter)) {
+  for (const std::string& words : lines_of("on the diameter: " + said.on_diameter, room.width(), 0.9 * letter)) {
     figure.words({room.left, base}, words, "small");
     base += 1.1 * letter;
   }
@@ -131,7 +144,7 @@ void draw_section(Figure& figure, const SolvedFit& s, const Pane& room) {
 void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const SolvedFit& s = *data.fit;
   const std::vector<Faces> all = all_faces(s);
-  const AxisUnit unit(s.fit.cold.value, data.units.size, style);
+  const AxisUnit unit(s.fit.cold.value, data, style);
   const std::vector<Key> keys{{"chimney", "", "metal", -1, static_cast<int>(Hatch::slant)},
                               {"tube", "", "metal-warm", -1, static_cast<int>(Hatch::counter)},
                               {"soot", "", "soot", -1, static_cast<int>(Hatch::dots)},
@@ -144,34 +157,27 @@ void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const 
   const Lens lens = lens_for(all, each);
   for (std::size_t i = 0; i < all.size(); ++i) {
     const double from = left + (each + apart) * static_cast<double>(i);
-    draw_section_panel(figure, all[i], all.front(), unit, {from, top, from + each, bottom}, lens,
-                       told(data.assessment, all[i].result, style));
+    draw_section_panel(figure, all[i], all.front(), {from, top, from + each, bottom}, lens,
+                       {half_words(all[i], data, style), told(data.assessment, all[i].result, style)});
   }
   draw_scale_bar(figure, {left + 1.0, bottom + beneath_fit + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
   legend(figure, keys, 0.0, legend_top, width);
 }
-/// The number of the page, in the figures of the page.
-std::string as_on_page(const ReportData& data, std::string_view key, Length length, const TextStyle& style) {
-  const Result* result = find_result(data.assessment, key);
-  return show({AnyQuantity(length), data.units.size}, style, result != nullptr ? figures_of(*result, style) : 3);
-}
 std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const Fit& fit = data.fit->fit;
-  std::string text = fmt::format("Cold, the tube has {} on the diameter. ",
-                                 as_on_page(data, "fit.clearance_cold", fit.cold.value, style));
-  if (fit.lighting_up.clearance.value > 0.0 * mm)
-    text += fmt::format("Lighting up, with soot on it and the chimney still cold, {} are left",
-                        as_on_page(data, "fit.clearance_hot", fit.lighting_up.clearance.value, style));
-  else
-    text += fmt::format("Lighting up, with soot on it and the chimney still cold, it is {} too thick: it seizes",
-                        as_on_page(data, "fit.clearance_hot", -fit.lighting_up.clearance.value, style));
-  return text + fmt::format("; to keep sliding it needs {} cold.",
-                            as_on_page(data, "fit.clearance_needed", fit.needed + fit.uncertainty, style));
+  const auto on_page = [&](Length length) {
+    return in_page_figures(data.assessment, {AnyQuantity(length), data.units.of(length)}, style);
+  };
+  const Length hot = fit.lighting_up.clearance.value;
+  std::string text = fmt::format("Cold, the tube has {} on the diameter. ", on_page(fit.cold.value));
+  text += "Lighting up, with soot on it and the chimney still cold, ";
+  text += hot > 0.0 * mm ? fmt::format("{} are left", on_page(hot))
+                         : fmt::format("it is {} too thick: it seizes", on_page(-hot));
+  return text + fmt::format("; to keep sliding it needs {} cold.", on_page(fit.needed + fit.uncertainty));
 }
 std::string fit_described(const ReportData& data, const TextStyle& style) {
-  const AxisUnit unit(data.fit->fit.cold.value, data.units.size, style);
   std::string text = "An enlarged section through chimney wall, gap and tube, three times to one scale.";
-  for (const Faces& f : all_faces(*data.fit)) text += " " + f.title + ": " + verdict_words(f, unit) + ".";
+  for (const Faces& f : all_faces(*data.fit)) text += " " + f.title + ": " + verdict_words(f, data, style) + ".";
   return text;
 }
 }  // namespace

@@ -1,3 +1,4 @@
+#include "report/answers.hpp"
 #include "report/chart/cascade.hpp"
 #include "report/picture/parts.hpp"
 #include <algorithm>
@@ -36,7 +37,8 @@ std::vector<CascadeRow> heat_steps(const ReportData& data, const TextStyle& styl
     if (!shown(heat, part)) continue;
     const PartWords& w = heat_words(part.id);
     const double more = 100.0 * share(heat, part);
-    const std::string words = percent(share(heat, part), 2) + ", " + show(Measure{part.energy}, style);
+    const std::string words =
+        percent(share(heat, part), 2) + ", " + in_page_figures(data.assessment, {part.energy}, style);
     out.push_back({std::string(w.words),
                    {{sum, sum + more, words, w.useful ? "bar hot" : "bar grey",
                      w.useful ? std::nullopt : std::optional(Hatch::slant)}}});
@@ -56,13 +58,15 @@ std::string heat_in_a_sentence(const ReportData& data, const TextStyle& style) {
   for (const HeatPart& part : heat.parts)
     if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
   return fmt::format("{} of fuel burn {} {}; {} of their heat is in water, metal and steam, {} goes {}.",
-                     in_page_figures(data.assessment, {heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
-                     in_page_figures(data.assessment, {heat.until, data.units.time}, style), percent(useful_share(heat), 2),
+                     in_page_figures(data.assessment, {heat.fuel}, style),
+                     heat.reached ? "until there is steam, in" : "in",
+                     in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat), 2),
                      percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
 std::string heat_described(const ReportData& data, const TextStyle& style) {
   const HeatBalance& heat = *data.heat;
-  std::string text = "Bars that add up to the heat of the fuel, " + show(Measure{heat.chemical}, style) + ":";
+  std::string text =
+      "Bars that add up to the heat of the fuel, " + in_page_figures(data.assessment, {heat.chemical}, style) + ":";
   for (const HeatPart& part : heat.parts)
     if (shown(heat, part)) text += fmt::format(" {} {};", heat_words(part.id).words, percent(share(heat, part), 2));
   text.back() = '.';

@@ -34,7 +34,7 @@ std::string element_in_words(std::string_view name) {
   throw std::logic_error("a part of the gas path without words");
 }
 AxisUnit unit_of(const ReportData& data, const TextStyle& style) {
-  return {data.draught->highest, data.units.pressure, style};
+  return {data.draught->highest, data, style};
 }
 std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& style) {
   const DraughtCurves& c = *data.draught;

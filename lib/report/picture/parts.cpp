@@ -15,7 +15,4 @@ std::string told(const Assessment& assessment, std::string_view key, const TextS
   const Result* result = find_result(assessment, key);
   return result == nullptr ? "" : answer_text(*result, style);
 }
-std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style) {
-  return show(measure, style, figures_of(assessment, measure, style));
-}
 }  // namespace lumwright

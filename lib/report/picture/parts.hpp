@@ -1,25 +1,35 @@
 // What the pictures share: units of their axes, columns of a series, why a picture is missing.
 #pragma once
+#include "plan/figures.hpp"
 #include "report/chart/plot.hpp"
 #include "report/picture/picture.hpp"
 #include <optional>
 #include <string_view>
 
 namespace lumwright {
-/// The unit of an axis and numbers in it.
+/// The unit of an axis and numbers in it, in the figures that they have elsewhere on the page.
 class AxisUnit {
  public:
   /// The unit that suits `like`, as the owner wrote it where the style leaves that open.
   AxisUnit(AnyQuantity like, std::string_view written, const TextStyle& style)
-      : kind_(like.kind), unit_(choose_unit(like, written, style.units)) {}
+      : kind_(like.kind), units_(style.units), unit_(choose_unit(like, written, style.units)) {}
+  /// The unit that things like this have on the page. Keeps a reference to the data.
+  AxisUnit(AnyQuantity like, const ReportData& data, const TextStyle& style)
+      : AxisUnit(like, data.units.of(like), style) {
+    results_ = &data.assessment.results;
+  }
   double operator()(AnyQuantity q) const { return number_in(q, unit_); }
   double of_si(double si) const { return number_in(AnyQuantity(si, kind_), unit_); }
-  std::string text(AnyQuantity q, int digits = 3) const { return format(q, unit_, digits); }
+  std::string text(AnyQuantity q, int digits = 3) const {
+    return format(q, unit_, results_ ? figures_of(*results_, {q, unit_}, units_, digits) : digits);
+  }
   const std::string& symbol() const { return unit_; }
 
  private:
   Kind kind_;
+  UnitSystem units_;
   std::string unit_;
+  const std::vector<Result>* results_ = nullptr;
 };
 
 /// The SI numbers of a column; empty where series or column are not there.
@@ -36,8 +46,6 @@ std::string why_missing(const Outcome<T>& part) {
 }
 /// A result with its band, as the answers have it; empty where it is not there.
 std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style);
-/// A number that is a result of the page as well, in the figures that it has there.
-std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style);
 // Pixels left of a plot for the numbers of its axis, and between plots over one another.
 constexpr double axis_margin = 46.0, plot_gap = 34.0;
 

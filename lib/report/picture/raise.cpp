@@ -1,3 +1,4 @@
+#include "report/answers.hpp"
 #include "report/chart/labels.hpp"
 #include "report/picture/parts.hpp"
 #include <algorithm>
@@ -23,9 +24,9 @@ std::string event_in_words(std::string_view kind) {
   return std::string(kind);
 }
 
-/// Nobody says 0.16 min.
+/// No finer than what is judged about the raise: two figures.
 std::string clock(Duration time, const ReportData& data, const TextStyle& style) {
-  return time < 1.0 * minute ? format(time, "s", 2) : in_page_figures(data.assessment, {time, data.units.time}, style);
+  return in_page_figures(data.assessment, {time}, style, 2);
 }
 
 class Way {
@@ -34,7 +35,7 @@ class Way {
       : data_(data),
         style_(style),
         times_(column(data.assessment, "raise", "t")),
-        time_(Duration(times_.back() * s), data.units.time, style) {
+        time_(Duration(times_.back() * s), data, style) {
     Duration longest = times_.back() * s;
     if (data.raise->wish_written && data.raise->wanted < 2.0 * longest)
       longest = std::max(longest, 1.04 * data.raise->wanted);
@@ -82,13 +83,13 @@ class Way {
 };
 
 Way::Panel Way::water() const {
-  const AxisUnit unit(degC(100), data_.units.temperature, style_);
+  const AxisUnit unit(degC(100), data_, style_);
   return {"water, " + unit.symbol(), points("water_temperature", unit), "line cold", {}};
 }
 Way::Panel Way::gauge() const {
   const RaiseMarks& marks = *data_.raise;
   const GaugePressure top = marks.working ? *marks.working : *marks.own_blower;
-  const AxisUnit unit(top, data_.units.gauge, style_);
+  const AxisUnit unit(top, data_, style_);
   Panel panel{"gauge pressure, " + unit.symbol(), {}, "line ink", {}};
   const std::vector<double>& gauge = column(data_.assessment, "raise", "gauge_pressure");
   for (std::size_t i = 0; i < gauge.size(); ++i) panel.points.push_back({time_.of_si(times_[i]), unit.of_si(gauge[i])});
@@ -99,7 +100,7 @@ Way::Panel Way::gauge() const {
 }
 std::optional<Way::Panel> Way::fan_gas() const {
   if (column(data_.assessment, "raise", "fan_gas_temperature").empty()) return std::nullopt;
-  const AxisUnit unit(degC(100), data_.units.fan_gas, style_);
+  const AxisUnit unit(degC(100), data_, style_);
   Panel panel{"gas at the fan, " + unit.symbol(), points("fan_gas_temperature", unit), "line hot", {}};
   if (data_.raise->fan_gas_limit)
     panel.levels.push_back({unit(*data_.raise->fan_gas_limit), "limit, " + unit.text(*data_.raise->fan_gas_limit)});
@@ -115,7 +116,7 @@ std::vector<Way::Moment> Way::moments() const {
   }
   if (data_.raise->wish_written && data_.raise->wanted <= end_)
     found.push_back(
-        {time_(data_.raise->wanted), "you asked: " + clock(data_.raise->wanted, data_, style_), "moment wish"});
+        {time_(data_.raise->wanted), "you asked: " + show({data_.raise->wanted}, style_), "moment wish"});
   std::stable_sort(found.begin(), found.end(), [](const Moment& a, const Moment& b) { return a.at < b.at; });
   return found;
 }

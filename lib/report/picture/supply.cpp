@@ -11,7 +11,7 @@ using namespace chart;
 constexpr double headroom = 26.0;
 
 AxisUnit time_unit(const ReportData& data, const TextStyle& style) {
-  return {data.supply->series.back().time, "", style};
+  return {data.supply->series.back().time, data, style};
 }
 template <class Of>
 std::vector<Point> supply_points(const RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
@@ -40,9 +40,9 @@ void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, con
 }
 void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
   const RepeatedLightUps& all = *data.supply;
-  const AxisUnit time = time_unit(data, style), volts(all.series.front().voltage, "", style);
+  const AxisUnit time = time_unit(data, style), volts(all.series.front().voltage, data, style);
   const auto by_current = [](const Sample& a, const Sample& b) { return a.current < b.current; };
-  const AxisUnit amps(std::max_element(all.series.begin(), all.series.end(), by_current)->current, "", style);
+  const AxisUnit amps(std::max_element(all.series.begin(), all.series.end(), by_current)->current, data, style);
   const double each = width < 500.0 ? 120.0 : 140.0, bottom = headroom + 2.0 * each + plot_gap;
   Figure figure(parent, about, width, bottom + 42.0);
   const Axis x{
@@ -71,9 +71,9 @@ void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, con
 }
 std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
-  const std::string each = in_page_figures(data.assessment, {all.each, data.units.time}, style);
+  const std::string each = in_page_figures(data.assessment, {all.each}, style);
   const std::string why = told(data.assessment, "power.stop_reason", style);
-  const std::string last = in_page_figures(data.assessment, {all.last, data.units.time}, style);
+  const std::string last = in_page_figures(data.assessment, {all.last}, style);
   const std::string lengths = each == last     ? each + (all.whole == 1 ? "" : " each")
                               : all.whole == 2 ? fmt::format("{} and {}", each, last)
                                                : fmt::format("{} at first and {} at last", each, last);
@@ -88,7 +88,7 @@ std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style)
 }
 std::string supply_described(const ReportData& data, const TextStyle& style) {
   const RepeatedLightUps& all = *data.supply;
-  const auto say = [&](AnyQuantity q) { return show(Measure{q}, style); };
+  const auto say = [&](AnyQuantity q) { return in_page_figures(data.assessment, {q}, style); };
   return fmt::format("Pack voltage falls from {} to {} while the current goes from {} to {}, over {} of running.",
                      say(all.series.front().voltage), say(all.series.back().voltage), say(all.series.front().current),
                      say(all.series.back().current), say(all.series.back().time));
