@@ -2,6 +2,7 @@
 #include "matter/convection.hpp"
 #include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/format.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -28,6 +29,6 @@ FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Te
     t += step;
     if (std::abs(step) <= 1e-12 * t) return {.adiabatic = adiabatic, .gas = kelvin(t), .heat = taken * W};
   }
-  throw ModelError("the firebox finds no balance of heat with " + std::to_string(1e3 * m) + " g/s of gas");
+  throw ModelError("the firebox finds no balance of heat with " + format_number(1e3 * m) + " g/s of gas");
 }
 }  // namespace lumwright

@@ -77,13 +77,15 @@ TEST_CASE("the nearest stock tubes come first, each fits as it is or after the s
     CAPTURE(bore);
     const FitInput input = chimney(bore * mm, 2.5 * mm);
     const auto found = stock_tubes(input, 5);
-    REQUIRE(found.size() == 5);
+    REQUIRE(!found.empty());
+    REQUIRE(found.size() <= 5);
     Length before = 0.0 * mm;
     for (const StockTube& stock : found) {
       CAPTURE(stock.tube.name);
       const Length distance = stock.fit.margin < 0.0 * mm ? -stock.fit.margin : stock.fit.margin;
       CHECK(distance >= before);
       before = distance;
+      CHECK(stock.fit.leak_share.value <= 0.15);  // three times the 5 % of common practice, no source
       FitInput tried = input;
       tried.bore = exactly(stock.fit.skim.bore);
       tried.outside = stock.outside;
@@ -109,5 +111,13 @@ TEST_CASE("a skim is offered only where the wall is known and stays thick enough
 
 TEST_CASE("a chimney finer than any tube is offered none, and `most` bounds the list") {
   CHECK(stock_tubes(chimney(1.05 * mm, std::nullopt), 5).empty());
-  CHECK(stock_tubes(chimney(17.2 * mm, 2.0 * mm), 2).size() == 2);
+  CHECK(stock_tubes(chimney(5.0 * mm, 2.5 * mm), 5).size() == 3);
+  CHECK(stock_tubes(chimney(5.0 * mm, 2.5 * mm), 2).size() == 2);
+}
+
+// seen: "25 mm x 0.5 mm (gap 27 cm)" offered to a chimney of 297 mm; the largest tube of the table is 25.4 mm
+TEST_CASE("a chimney wider than any tube is offered none that rattles in it") {
+  CHECK(stock_tubes(chimney(297.0 * mm, 3.0 * mm), 5).empty());
+  // hand: 25.4 mm of 0.3556 mm wall has 24.69 mm bore; the ring of 28 mm has (28^2 - 25.4^2) / 24.69^2 = 23 % of it
+  CHECK(stock_tubes(chimney(28.0 * mm, 3.0 * mm), 5).empty());
 }

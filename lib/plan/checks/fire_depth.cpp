@@ -28,8 +28,8 @@ std::string good_depth(const Solved& solved) {
   const data::DepthInLumps& depth = data::depth_in_lumps();
   const Length lump = solved.inputs.find("fuel.lump")->value.si * m, bed = solved.inputs.find("fuel.bed")->value.si * m;
   const Length better = depth.good * lump;
-  std::string words = fmt::format("make the fire {} deep, {:.2g} lumps, or burn lumps of {}", say(solved, better),
-                                  depth.good, say(solved, bed / depth.good));
+  std::string words = fmt::format("make the fire {} deep, {} lumps, or burn lumps of {}", say(solved, better),
+                                  format(AnyQuantity(depth.good), "", 2), say(solved, bed / depth.good));
   const Input* heat = solved.inputs.find("tuned.heat");
   if (!solved.raise || heat == nullptr || heat->origin == Origin::tuned) return words;
   Build changed = solved.build;

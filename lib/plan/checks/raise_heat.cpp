@@ -22,9 +22,9 @@ std::optional<Finding> judge_raise_heat(const Solved& solved) {
   Finding f;
   judge_by(f, Measure{AnyQuantity(asked), ""}, {Bound::at_most, AnyQuantity(*most), AnyQuantity(*most)});
   f.why = fmt::format(
-      "the tuned file has the water take {:.3g} times the heat that the model says, and the gas, cooled to the water's "
-      "temperature, would give {:.3g} times",
-      asked, *most);
+      "the tuned file has the water take {} times the heat that the model says, and the gas, cooled to the water's "
+      "temperature, would give {} times",
+      format_number(asked), format_number(*most));
   if (f.verdict == Verdict::fail) {
     f.why += "; energy cannot be made, and every time here is worked out with no more than the fire gives";
     f.action =
