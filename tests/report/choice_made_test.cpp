@@ -9,6 +9,7 @@
 #include <doctest/doctest.h>
 #include <fstream>
 #include <iterator>
+#include <set>
 #include <tuple>
 using namespace lumwright;
 
@@ -166,6 +167,41 @@ TEST_CASE("ten places stand in their order, and a wish that nothing meets bars n
     check_order(choice);
     for (const EngineChoice& e : choice.engines) CHECK_FALSE(e.places.empty());
   }
+}
+
+TEST_CASE(
+    "a unit for all serves each engine with the tube that does best there") {  // identity: with the engine's own places
+  std::string text = new_bin();
+  const std::string stock = "tubes: stock";
+  text.replace(text.find(stock), stock.size(),
+               "tubes: [ { name: a, outside: 17.1 mm, wall: 0.8 mm }, { name: b, outside: 17.1 mm, wall: 0.45 mm }, "
+               "{ name: c, outside: 17.1 mm, wall: 0.6 mm } ]");
+  const auto first = text.find("  - name: No 1\n");
+  std::string other = text.substr(first);  // an engine like the first
+  text += other.replace(other.find("No 1"), 4, "No 2");
+  ChooseAsked asked;
+  asked.places = 40;
+  asked.samples = 1;
+  const Choice choice = choose(read_bin({"bin.yaml", text}), asked);
+  REQUIRE_FALSE(choice.for_all.empty());
+  std::set<std::string> tubes;
+  for (const UnitChoice& unit : choice.for_all)
+    for (std::size_t e = 0; e < unit.engines.size(); ++e) {
+      if (!unit.engines[e].with) continue;
+      const Candidate& served = *unit.engines[e].with;
+      for (const Place& p : choice.engines[e].places) {
+        std::vector<Candidate> alike = p.equals;  // as many points to watch as the first of them
+        alike.push_back(p.candidate);
+        for (const Candidate& c : alike) {
+          if (c.at.lowered || std::tie(c.fan, c.pack, c.step_up) != std::tie(served.fan, served.pack, served.step_up))
+            continue;
+          tubes.insert(c.tube);
+          CHECK(std::tuple(served.in_time && served.enough ? 0 : 1, unit.engines[e].watches.size(), served.to_steam) <=
+                std::tuple(c.in_time && c.enough ? 0 : 1, p.watches.size(), c.to_steam));
+        }
+      }
+    }
+  CHECK(tubes.size() > 1);
 }
 
 // hand: an 80 mm fan on a 40 mm box has its screw holes outside; a fuse of 0.5 A does not carry what 1.5 A need
