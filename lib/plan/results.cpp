@@ -53,7 +53,7 @@ void add_draught(const Solved& solved, List& list) {
   list.add("draught.natural", d.hot_flow.natural_draught);
   if (d.fan_off) {
     list.add("draught.fan_off_air_flow", d.fan_off->engine);
-    list.put("draught.fan_off_smokebox_depression", on_u_tube(d.fan_off->smokebox_suction, solved.page));
+    list.add("draught.fan_off_smokebox_depression", d.fan_off->smokebox_suction);
   }
   list.add("draught.tube_leak", d.hot_flow.annulus);
   list.add("draught.bleed", d.hot_flow.bleed);

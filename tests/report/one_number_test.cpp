@@ -75,6 +75,11 @@ std::set<std::string> rightly_told(const ReportData& data, const Finding* f, con
   for (const Result& result : data.assessment.results)
     if (const Measure* m = std::get_if<Measure>(&result.value)) add(*m, figures_of(result, style.units));
   if (f == nullptr) return told;
+  if (f->id == "draught.cold")  // a U-tube's height of water stands beside the pressure that it is
+    for (const char* key : {"draught.smokebox_depression", "draught.cold_smokebox_depression"})
+      if (const Result* result = find_result(data.assessment, key))
+        for (const char* unit : {"Pa", "mmH2O", "inH2O"})
+          told.insert(format(std::get<Measure>(result->value).quantity, unit, figures_of(*result, style.units)));
   for (const int digits : {2, 3}) {
     for (const Term& term : f->terms)
       if (figures_of(data.assessment.results, term.value, style.units, 0) == 0) add(term.value, digits);
@@ -108,6 +113,13 @@ std::string on_one_scale(const Measure& m, const TextStyle& style) {
   if (m.quantity.kind != kind_of<Length>) return unit;
   return unit == "in" || unit == "thou" || unit == "ft" ? "inches" : "metric";
 }
+/// A suction in the smokebox is read on a U-tube, and told so.
+bool of_u_tube(const Assessment& a, const Measure& m) {
+  for (const char* key : {"draught.smokebox_depression", "draught.cold_smokebox_depression"})
+    if (const Result* result = find_result(a, key))
+      if (std::get<Measure>(result->value).quantity.si == m.quantity.si) return m.unit.ends_with("H2O");
+  return false;
+}
 bool chosen_once(Kind kind) {
   return kind == kind_of<Length> || kind == kind_of<Pressure> || kind == kind_of<GaugePressure> ||
          kind == kind_of<Temperature> || kind == kind_of<VolumeFlow>;
@@ -135,7 +147,7 @@ TEST_CASE("a kind has one unit on its page, but for what is quoted as it was wri
     std::vector<std::pair<Kind, std::string>> seen;
     const auto look = [&](const Measure& m) {
       const bool barometer = m.quantity.kind == kind_of<Pressure> && std::abs(m.quantity.si) >= 3000.0;
-      if (!chosen_once(m.quantity.kind) || m.quantity.si == 0.0 || barometer) return;
+      if (!chosen_once(m.quantity.kind) || m.quantity.si == 0.0 || barometer || of_u_tube(a, m)) return;
       const std::string unit = on_one_scale(m, {});
       for (const auto& [kind, other] : seen)
         if (kind == m.quantity.kind) {

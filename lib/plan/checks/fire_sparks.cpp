@@ -51,8 +51,8 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
              computed(solved, "rho_gas", "its density", gas.gas),
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),
              char_piece.term("rho", "density of a piece of char"),
-             computed(solved, "v_s", "at which the small piece hangs", hangs_small),
-             computed(solved, "v_l", "at which the large one hangs", hangs_large),
+             computed(solved, "v_0.5", "at which the small piece hangs", hangs_small),
+             computed(solved, "v_1", "at which the large one hangs", hangs_large),
              computed(solved, "v_t", "gas in the fire tubes", gas.in_tubes)};
   return f;
 }

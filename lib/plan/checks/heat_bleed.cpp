@@ -1,3 +1,4 @@
+#include "build/written.hpp"
 #include "data/limits.hpp"
 #include "draught/cooling.hpp"
 #include "plan/bleed.hpp"
@@ -41,8 +42,9 @@ std::string minutes(const Case& c, Duration time) { return roughly(c.solved, tim
 std::string in_holes(const Case& c, Area area) {
   const auto& each = c.solved.build.adapter.bleed.diameter;
   const Holes holes = holes_for(area, each ? std::optional(*each) : std::nullopt);
-  return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
-                     each ? format(holes.diameter, each.unit) : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
+  return fmt::format(
+      "{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
+      each ? written(AnyQuantity(holes.diameter), each.unit) : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
 }
 // What the holes there are cost against none.
 std::string cost_so_far(const Case& c) {
