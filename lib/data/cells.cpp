@@ -36,12 +36,6 @@ const T& with_id(const std::vector<T>& rows, std::string_view id, const char* wh
   return *found;
 }
 
-Row row_with_id(std::string_view list, const std::string& id) {
-  for (const Row& row : rows("cells", list))
-    if (row.text("id") == id) return row;
-  throw std::logic_error("cells.yaml: no `" + id + "` in `" + std::string(list) + "`");
-}
-
 BankOutput read_bank(const Row& row) {
   return {.output = row.quantity<Voltage>("output"),
           .inside = row.triple<Voltage>("inside"),
@@ -52,8 +46,8 @@ BankOutput read_bank(const Row& row) {
 }
 
 CellRow read_cell(const Row& row) {
-  const ChemistryRow chemistry = read_chemistry(row_with_id("chemistries", row.text("chemistry")));
-  const Row curve = row_with_id("curves", row.text("curve", chemistry.id));
+  const ChemistryRow chemistry = read_chemistry(row_with_id("cells", "chemistries", row.text("chemistry")));
+  const Row curve = row_with_id("cells", "curves", row.text("curve", chemistry.id));
   CellRow c{.id = row.text("id"),
             .chemistry = chemistry,
             .cells_inside = row.has("cells_inside") ? static_cast<int>(row.number("cells_inside")) : 1,

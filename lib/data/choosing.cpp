@@ -1,14 +1,9 @@
 #include "data/choosing.hpp"
 #include "data/table.hpp"
-#include <stdexcept>
 
 namespace lumwright::data {
 namespace {
-Row rule(std::string_view id) {
-  for (const Row& row : rows("choosing", "rules"))
-    if (row.text("id") == id) return row;
-  throw std::logic_error("choosing.yaml has no rule with the id " + std::string(id));
-}
+Row rule(std::string_view id) { return row_with_id("choosing", "rules", id); }
 }  // namespace
 
 const ChoosingRules& choosing_rules() {

@@ -4,11 +4,10 @@
 #include <string_view>
 
 namespace lumwright::data {
-/// The row of limits.yaml with that id, as the check and what is limited: "power.sag pressure". Throws std::logic_error
-/// for one that the table lacks or of another kind. Reads the table: keep what it returns in a static.
-Row limit_row(std::string_view id);
+/// The value of the row with that id, the check and what is limited: "power.sag pressure". Throws std::logic_error for one
+/// that the table lacks or of another kind. Reads the table: keep what it returns in a static.
 template <class Q>
 Q limit(std::string_view id) {
-  return limit_row(id).quantity<Q>("value");
+  return row_with_id("limits", "limits", id).quantity<Q>("value");
 }
 }  // namespace lumwright::data

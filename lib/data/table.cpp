@@ -86,4 +86,9 @@ Row document(std::string_view name) {
   const Parsed& p = parsed(name);
   return {p.file, p.root};
 }
+Row row_with_id(std::string_view table, std::string_view list, std::string_view id) {
+  for (const Row& row : rows(table, list))
+    if (row.text("id") == id) return row;
+  throw std::logic_error(std::string(table) + ".yaml has no row with the id " + std::string(id));
+}
 }  // namespace lumwright::data

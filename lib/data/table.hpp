@@ -69,6 +69,8 @@ class Row {
 /// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml. Parsed once a program
 /// run.
 std::vector<Row> rows(std::string_view table, std::string_view list);
+/// The row of a list with that id, for an id that our own code writes: std::logic_error where there is none.
+Row row_with_id(std::string_view table, std::string_view list, std::string_view id);
 /// A map in a table that is not a list.
 Row section(std::string_view table, std::string_view key);
 /// A whole embedded file as one row: document("cautions/zinc"). Parsed once a program run.

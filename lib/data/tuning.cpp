@@ -1,14 +1,11 @@
 #include "data/tuning.hpp"
 #include "data/table.hpp"
-#include <stdexcept>
 
 namespace lumwright::data {
 namespace {
 template <class Q>
 Q uncertainty(std::string_view id) {
-  for (const Row& row : rows("tuning", "instruments"))
-    if (row.text("id") == id) return row.quantity<Q>("uncertainty");
-  throw std::logic_error("tuning.yaml has no instrument " + std::string(id));
+  return row_with_id("tuning", "instruments", id).quantity<Q>("uncertainty");
 }
 }  // namespace
 

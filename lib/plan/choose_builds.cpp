@@ -136,10 +136,14 @@ Inputs quiet(const Tuning* tuning) {
 
 Stock stock_of(const Bin& bin, const Tuning* tuning) {
   Stock stock{.bin = bin, .tuning = tuning, .units = {}, .fans = {}, .time_spread = {}};
-  for (const part::BinFan& fan : bin.fans)
-    for (const FanPairing pairing : {FanPairing::one, FanPairing::series, FanPairing::side_by_side})
-      stock.fans.push_back(pairs_of(bin, fan) ? pair_part(fan, pairing) : part::FanPart(fan));
-  for (const part::FanPart& fan : stock.fans) stock.time_spread.push_back(time_spread(fan, tuning));
+  for (const part::BinFan& fan : bin.fans) {
+    const bool pairs = pairs_of(bin, fan);
+    for (const FanPairing pairing : {FanPairing::one, FanPairing::series, FanPairing::side_by_side}) {
+      stock.fans.push_back(pairs ? pair_part(fan, pairing) : part::FanPart(fan));
+      const bool known = !pairs && pairing != FanPairing::one;  // the same fan once more
+      stock.time_spread.push_back(known ? stock.time_spread.back() : time_spread(stock.fans.back(), tuning));
+    }
+  }
   for (std::size_t fan = 0; fan < bin.fans.size(); ++fan) {
     add_units(stock, fan, FanPairing::one);
     if (!pairs_of(bin, bin.fans[fan])) continue;
