@@ -24,7 +24,7 @@ std::vector<WorldReadings> readings_in(const Worlds& worlds, const Solved& centr
 
 /// What one answer hangs on: the inputs by the share of its variance that goes with them, and the measurements by what
 /// they would leave of its band: sqrt(1 - share of its variance that goes with the reading), as for a normal answer.
-/// Over the worlds in which the answer exists.
+/// Over the worlds in which the answer exists. A share that the number of worlds cannot tell from nothing is left out.
 Leaning leaning_of(const std::string& answer, const Solved& central, const Worlds& worlds,
                    const std::vector<WorldReadings>& readings);
 }  // namespace lumwright

@@ -88,10 +88,11 @@ Leaning leaning_of(const std::string& answer, const Solved& central, const World
   const WorldColumn* effect = find_column(worlds.results, answer);
   if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
   Leaning leaning{answer, {}, {}};
+  const double least = std::max(worth_a_word, 3.0 * share_of_nothing(worlds.count));  // one of some forty inputs
   for (const WorldColumn& cause : worlds.chances) {
     const double share = Pairs(cause.si, effect->si).share();
     const Input* input = worlds.drawn_from.find(cause.key);
-    if (share < worth_a_word || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
+    if (share < least || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
     const std::string of = input->origin == Origin::written ? "" : central.page.of(input->value);
     const std::string& unit = of.empty() ? input->unit : of;
     const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), unit}; };

@@ -6,7 +6,7 @@
 namespace lumwright {
 /// "93 of 100 worlds", "all 1000 worlds", "fewer than 1 of 100 worlds".
 std::string in_worlds(double share, const Bands& bands);
-/// "; holds in 93 of 100 worlds": nothing for a check that was not followed through the worlds.
+/// "fails in 7 of 100 samples": what is to be watched does not fail; nothing for a check that was not followed through the worlds.
 std::string holds_in(const Finding& finding, const Assessment& assessment);
 /// A result by its name on the page, in quotes; an input by its key.
 std::string named(const std::string& key);
