@@ -15,6 +15,8 @@ struct Answer {
   ExitStatus status = fine;
 };
 Answer check(const Options& options);
+Answer sweep(const Options& options);
+Answer compare(const Options& options);
 Answer explain(const Options& options);
 Answer trace(const Options& options);
 Answer tune(const Options& options);

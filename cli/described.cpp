@@ -6,6 +6,7 @@
 namespace lumwright::cli {
 Described described(const Options& options) {
   Build build = read_build(read_file(options.file));
+  if (!options.set.empty()) build = with_settings(std::move(build), options.set);
   return {std::move(build), tuned_beside(options)};
 }
 WorldsAsked worlds_asked(const Options& options, Progress& progress) {

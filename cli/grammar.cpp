@@ -24,6 +24,8 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& check = *app.add_subcommand("check");
   check.add_option("FILE", raw.file);
   check.add_option("--format", raw.format);
+  check.add_flag("--full", raw.full);
+  check.add_option("--only", raw.only);
   add_style(check, raw);
   add_worlds(check, raw);
   CLI::App& explain = *app.add_subcommand("explain");
@@ -31,6 +33,15 @@ void add_commands(CLI::App& app, Raw& raw) {
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
   add_worlds(explain, raw);
+  CLI::App& sweep = *app.add_subcommand("sweep");
+  sweep.add_option("FILE", raw.file);
+  sweep.add_option("KEY", raw.axes);
+  sweep.add_option("--format", raw.format);
+  add_style(sweep, raw);
+  CLI::App& compare = *app.add_subcommand("compare");
+  compare.add_option("FILE", raw.files);
+  add_style(compare, raw);
+  add_worlds(compare, raw);
   CLI::App& trace = *app.add_subcommand("trace");
   trace.add_option("FILE", raw.file);
   trace.add_flag("--csv", raw.csv);
@@ -64,7 +75,10 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& sheet = *app.add_subcommand("sheet");
   sheet.add_option("FILE", raw.file);
   add_style(sheet, raw);
-  for (CLI::App* one : {&check, &explain, &trace, &report, &draw, &sheet}) one->add_flag("--untuned", raw.untuned);
+  for (CLI::App* one : {&check, &sweep, &compare, &explain, &trace, &report, &draw, &sheet}) {
+    one->add_flag("--untuned", raw.untuned);
+    one->add_option("--set", raw.set)->allow_extra_args(false);
+  }
   CLI::App& create = *app.add_subcommand("new");
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);

@@ -11,9 +11,13 @@ struct Raw {
   std::string file, check_id, format = "text", units = "as-written", colour = "auto", topic;
   std::string series{};
   bool csv = false, json = false;  // of trace
+  bool full = false;               // of check
+  std::string only{};              // of check
   bool untuned = false;
   std::string samples = "1000", seed = "1";
   std::string log{};
+  std::vector<std::string> files{}, axes{};  // of compare; of sweep
+  std::vector<std::string> set{};  // "key=value" each
   std::string folder, paper = "A4", bar_x, bar_y;  // of draw
   bool draft = false, test_box = false, readings = false, bin = false, roff = false;
   bool help = false, version = false;

@@ -8,6 +8,9 @@ namespace {
 constexpr std::string_view manual = R"(lumwright: plans the fan that raises steam in a small locomotive
 
   lumwright check FILE        judge a build
+  lumwright sweep FILE KEY FROM..TO
+                              the answers along a key or two
+  lumwright compare FILE FILE builds side by side
   lumwright explain CHECK FILE
                               show how one check came about
   lumwright trace FILE        the raise through time, for a spreadsheet
@@ -58,6 +61,7 @@ Options of check and explain
 Options of check, explain and trace
   --untuned                   leave out what was tuned: mine.tuned.yaml beside
                               mine.yaml is read by itself when it is there
+  --set KEY=VALUE             as if the description said so; may be repeated
 Options of draw
   -o DIR                      the folder that the files go to
   --paper, --scale-x, --scale-y, --draft
@@ -86,15 +90,21 @@ in the boiler, under the boiler code that holds where you are.
 )";
 constexpr std::string_view check_page = R"(lumwright check FILE: judge a build
 
-  Reads the description and reports: the verdict; air flow, suction, running
-  time and clearances; each check with its limit, the reason, what to do and the
-  source; what was assumed; and the cautions that apply.
+  Reads the description and tells on one screen: the verdict; the six answers
+  that everybody asks for; what to do first, each change tried on the whole
+  build before it is named; what to write or to measure first; and what can
+  hurt. With --full each check with its limit, the reason, what to do and the
+  source; what was assumed; and every caution that applies, whole.
 
   Figures in brackets are bands: eight of ten samples lie between. A check that
   passes as described, but fails in more than one sample of ten, is to be
   watched; in more than five, it fails. The report names what widens the answer
   most, and what to measure next.
 
+  --full                      everything, not one screen
+  --only PART                 one group of checks, as in fit, or one, as in
+                              fit.hot, in full
+  --set KEY=VALUE             as if the description said so; may be repeated
   --format text | json        a page to read, or one JSON object in SI units
   --samples N                 samples to try (usual: 1000; 0 for no bands)
   --seed N                    other samples (usual: 1)
@@ -103,6 +113,9 @@ constexpr std::string_view check_page = R"(lumwright check FILE: judge a build
 
 Examples
   lumwright check mine.yaml
+  lumwright check --full mine.yaml
+  lumwright check --only fit mine.yaml
+  lumwright check --set adapter.tube.length="46 mm" mine.yaml
   lumwright check --units imperial mine.yaml
   lumwright check --format json mine.yaml > mine.json
   lumwright check - < mine.yaml
@@ -138,6 +151,7 @@ constexpr std::string_view trace_page = R"(lumwright trace FILE: the raise throu
                               (boils, own_blower, pack_stops, ...)
   --series raise | discharge  the raise (usual), or the pack over one charge
   --untuned                   leave out what was tuned
+  --set KEY=VALUE             as if the description said so; may be repeated
 
 Examples
   lumwright trace mine.yaml > mine.csv
@@ -196,6 +210,8 @@ or LOG cannot be used.
 const std::vector<ManualPage>& pages() {
   static const std::vector<ManualPage> all = {{"", manual},
                                               {"check", check_page},
+                                              {"sweep", sweep_page},
+                                              {"compare", compare_page},
                                               {"explain", explain_page},
                                               {"trace", trace_page},
                                               {"tune", tune_page},

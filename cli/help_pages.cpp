@@ -20,6 +20,7 @@ const std::string_view report_page = R"(lumwright report FILE -o DIR: one page t
                               as in `lumwright help draw`
   --units as-written | metric | imperial
   --untuned                   leave out what was tuned
+  --set KEY=VALUE             as if the description said so; may be repeated
 
 Example
   lumwright report mine.yaml -o mine
@@ -121,6 +122,7 @@ const std::string_view draw_page = R"(lumwright draw FILE -o DIR: 1:1 templates 
                               print comes out true. Not for DXF
   --draft                     draw what fails as well, with DRAFT across it
   --untuned                   leave out what was tuned
+  --set KEY=VALUE             as if the description said so; may be repeated
 
 Examples
   lumwright draw mine.yaml -o bench
@@ -138,6 +140,7 @@ const std::string_view sheet_page = R"(lumwright sheet FILE: what goes to the be
   --units as-written | metric | imperial
   --colour auto | always | never
   --untuned                   leave out what was tuned
+  --set KEY=VALUE             as if the description said so; may be repeated
 
 Example
   lumwright sheet mine.yaml > bench.txt

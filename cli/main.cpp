@@ -25,6 +25,10 @@ Answer run(const Options& options) {
       return version(options);
     case Command::check:
       return check(options);
+    case Command::sweep:
+      return sweep(options);
+    case Command::compare:
+      return compare(options);
     case Command::explain:
       return explain(options);
     case Command::trace:

@@ -2,6 +2,7 @@
 #include "grammar.hpp"
 #include "input/utf8.hpp"
 #include "quantity/words.hpp"
+#include "report/screen.hpp"
 #include <charconv>
 #include <fmt/format.h>
 #include <functional>
@@ -12,7 +13,8 @@ struct CommandWord {
   std::string_view word;
   Command command;
 };
-constexpr CommandWord commands[] = {{"check", Command::check},           {"explain", Command::explain},
+constexpr CommandWord commands[] = {{"check", Command::check},           {"sweep", Command::sweep},
+                                    {"compare", Command::compare},       {"explain", Command::explain},
                                     {"trace", Command::trace},           {"tune", Command::tune},
                                     {"report", Command::report},         {"draw", Command::draw},
                                     {"sheet", Command::sheet},           {"choose", Command::choose},
@@ -76,6 +78,13 @@ std::uint64_t whole(std::string_view option, const std::string& text, std::uint6
     throw UsageError(fmt::format("{} takes a whole number from 0 to {}, not `{}`", option, most, printable(text)));
   return number;
 }
+Setting setting(const std::string& text) {
+  const ReadSetting read = read_setting(text);
+  if (!read.complete || read.setting.key.empty())
+    throw UsageError(fmt::format("--set takes a key and its value, as in --set adapter.tube.length=\"40 mm\", not `{}`",
+                                 printable(text)));
+  return read.setting;
+}
 void trace_options(const Raw& raw, Options& out) {
   require(raw.file, "FILE", "trace FILE");
   if (raw.csv && raw.json) throw UsageError("`--csv` and `--json` ask for two forms: take one of them");
@@ -83,13 +92,36 @@ void trace_options(const Raw& raw, Options& out) {
   if (!raw.series.empty())
     out.series = chosen<std::string_view>("--series", raw.series, {{"raise", "raise"}, {"discharge", "discharge"}});
 }
+void sweep_options(const Raw& raw, Options& out) {
+  require(raw.file, "FILE", "sweep FILE KEY FROM..TO");
+  if (raw.axes.empty() || raw.axes.size() % 2 == 1 || raw.axes.size() > 4)
+    throw UsageError("`sweep` takes one or two keys, each with its range behind it: lumwright sweep FILE fuel.bed 20mm..40mm");
+  for (std::size_t i = 0; i < raw.axes.size(); i += 2) out.axes.emplace_back(raw.axes[i], raw.axes[i + 1]);
+}
+void compare_options(const Raw& raw, Options& out) {
+  constexpr std::size_t most = 5;
+  if (raw.files.size() < 2 || raw.files.size() > most)
+    throw UsageError(fmt::format("`compare` takes 2 to {} descriptions: lumwright compare FILE FILE", most));
+  out.files = raw.files;
+}
+void check_options(const Raw& raw, Options& out) {
+  out.full = raw.full;
+  if (raw.only.empty()) return;
+  if (raw.full) throw UsageError("`--full` and `--only` ask for two pages: take one of them");
+  if (!known_part(raw.only)) {
+    const std::vector<std::string> parts = parts_of_checks();
+    refuse("--only cannot be", raw.only, {parts.begin(), parts.end()});
+  }
+  out.only = raw.only;
+}
 Options options_of(Command command, const Raw& raw) {
   Options out;
   out.command = command;
   out.file = raw.file;
   out.check_id = raw.check_id;
   std::vector<Word<Format>> formats = {{"text", Format::text}, {"json", Format::json}};
-  if (command == Command::bench || command == Command::choose) formats.push_back({"csv", Format::csv});
+  if (command == Command::bench || command == Command::choose || command == Command::sweep) formats.push_back({"csv", Format::csv});
+  if (command == Command::sweep) std::erase_if(formats, [](const Word<Format>& row) { return row.value == Format::json; });
   out.format = chosen<Format>("--format", raw.format, formats);
   out.units = chosen<UnitSystem>(
       "--units", raw.units,
@@ -101,7 +133,11 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::explain) require(raw.file, "FILE", "explain CHECK FILE");
   if (command == Command::trace) trace_options(raw, out);
   out.untuned = raw.untuned;
-  if (command == Command::check || command == Command::explain || command == Command::report ||
+  if (command == Command::check) check_options(raw, out);
+  if (command == Command::sweep) sweep_options(raw, out);
+  if (command == Command::compare) compare_options(raw, out);
+  for (const std::string& one : raw.set) out.set.push_back(setting(one));
+  if (command == Command::check || command == Command::compare || command == Command::explain || command == Command::report ||
       command == Command::choose || command == Command::draw || command == Command::sheet)
     out.samples = whole("--samples", raw.samples, most_samples);
   out.seed = whole("--seed", raw.seed, 4294967295U);

@@ -1,11 +1,13 @@
 // The command line, taken apart. The only door to the argument parser.
 #pragma once
+#include "build/settings.hpp"
 #include "quantity/format.hpp"
 #include <cstddef>
 #include <cstdint>
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace lumwright::cli {
@@ -24,6 +26,8 @@ enum class Command {
   help,
   version,
   check,
+  compare,
+  sweep,
   explain,
   trace,
   create,
@@ -41,7 +45,12 @@ struct Options {
   std::string topic{};  // of help: the command it is asked for, or empty
   std::string file{};   // "-" is standard input, for `new` standard output
   std::string check_id{};
+  std::vector<std::string> files{};                          // of compare
+  std::vector<std::pair<std::string, std::string>> axes{};  // of sweep: a key and its range each
   std::string log{};        // of tune
+  std::vector<Setting> set{};  // keys of the description that are changed
+  bool full = false;        // of check: everything, not one screen
+  std::string only{};       // of check: a group of checks, or one
   bool untuned = false;     // what was tuned beside the description is ignored
   std::string series{};     // of trace; empty: the usual one
   std::size_t samples = 0;  // worlds to try for the bands; none: no bands

@@ -37,6 +37,14 @@ struct Term {
   std::string from;  // "engine.chimney.bore (written)", "gas.firebox (assumed)", "computed"
 };
 
+/// The least change of the build that was tried and clears a check, with no other failing for it.
+struct Move {
+  std::string words;                  // "a box 93 mm wide"
+  std::vector<std::string> settings;  // "adapter.box.diameter=93 mm" each, as `--set` takes them
+  Verdict verdict = Verdict::pass;    // of the check then: to watch, where it failed and nothing makes it pass
+  std::optional<Measure> value{};     // what the check then finds
+  std::optional<Measure> steam{};     // time to own-blower pressure then
+};
 /// What one check found.
 struct Finding {
   std::string id{}, title{};
@@ -55,6 +63,8 @@ struct Finding {
   std::size_t answered = 0;            // samples that answer it, where any were tried
   std::string stands_still{};          // the part of the build that does not work at all, so that nothing can be judged
   std::string told_by{};               // the check that says why it does not
+  std::optional<Move> move{};          // what clears it
+  bool moves_tried = false;            // changes were tried, whether one clears it or none
 };
 
 struct Assumed {
@@ -70,6 +80,8 @@ struct Caution {
   std::string id, title, text, authority;
   std::string near{};  // the part that it is told beside: everything, air, steam, pack, making
   std::vector<std::string> steps{};  // of the build sheet, where it bites: ids of report/build_sheet_steps.hpp
+  std::string brief{};   // one sentence, of what can kill: told even where the rest is told by title
+  bool general = false;  // it applies to every build
 };
 
 /// Equal-length columns over time.

@@ -27,7 +27,7 @@ const CautionCondition& condition_called(const std::string& file, const std::str
 Entry read_entry(const data::EmbeddedFile& file) {
   const data::Row row = data::document(file.name);
   Entry entry{{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near"),
-               row.texts("steps")},
+               row.texts("steps"), row.text("brief", ""), row.text("when") == "always"},
               &condition_called(file.name, row.text("when")),
               0,
               row.text("adds", "")};

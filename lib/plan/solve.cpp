@@ -1,12 +1,27 @@
 #include "plan/solved.hpp"
 
 namespace lumwright {
-Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
-  Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
+namespace {
+/// All that the fire's course stands on.
+void solve_parts(Solved& solved) {
+  const Build& build = solved.build;
   solved.fan = solve_fan(build, solved.inputs);
   solved.supply = solve_supply(build, solved.inputs, solved.fan);
   solved.draught = solve_draught(build, solved.inputs, solved.fan, solved.supply);
   solved.fit = solve_fit(build, solved.inputs, solved.draught);
+}
+}  // namespace
+
+Solved solve_cold(const Build& build, const Tuning* tuning) {
+  Solved solved{.build = build, .inputs = Inputs({}, tuning), .units = UnitSystem::as_written};
+  solve_parts(solved);
+  solved.page = PageUnits(build);
+  solved.unit = solve_unit(build, solved.inputs);
+  return solved;
+}
+Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
+  Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
+  solve_parts(solved);
   solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
   if (!solved.inputs.one_of_many()) solved.page = PageUnits(build);
   if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs);

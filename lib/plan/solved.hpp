@@ -127,6 +127,9 @@ struct Solved {
 /// A tuning must outlive it.
 Solved solve(const Build& build, Draw draw = {}, const Tuning* tuning = nullptr);
 
+/// The same without the raise and the light-ups, which are most of the work.
+Solved solve_cold(const Build& build, const Tuning* tuning = nullptr);
+
 // The parts, for solve() alone.
 Outcome<SolvedFan> solve_fan(const Build& build, Inputs& inputs);
 Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan);

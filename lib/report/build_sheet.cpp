@@ -1,4 +1,5 @@
 #include "report/build_sheet.hpp"
+#include "report/build_sheet_parts.hpp"
 #include "report/build_sheet_steps.hpp"
 #include "report/templates/templates.hpp"
 #include <algorithm>
@@ -125,11 +126,11 @@ bool bites_at(const Caution& caution, const std::string& step) {
   return std::find(caution.steps.begin(), caution.steps.end(), step) != caution.steps.end();
 }
 // At each step where it bites, in full; what has no step in this build stands at the end.
-void write_steps(Page& page, const Assessment& assessment, const Solved& solved) {
+void write_steps(Page& page, const Assessment& assessment, const std::vector<BenchStep>& steps) {
   page.heading("In this order");
   std::set<std::string> shown;
   int number = 0;
-  for (const BenchStep& step : steps_of(assessment, solved, page.style())) {
+  for (const BenchStep& step : steps) {
     page.gap();
     page.hung(std::to_string(++number), step.title, Ink::strong, Ink::strong);
     page.hung("", step.text);
@@ -168,6 +169,13 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
     page.gap();
     page.paragraph(fmt::format("Not described, and so not here: {}", fmt::join(unit.missing, ", ")), 0, Ink::care);
   }
+  const std::vector<BenchStep> steps = steps_of(assessment, solved, style);
+  page.heading("Parts");
+  page.gap();
+  page.table(parts_list(solved, style));
+  page.heading("Tools");
+  page.gap();
+  page.paragraph(tools_list(steps) + ", and the drills of the list below", 2);
   write_measuring(page, solved.build, unit);
   if (const auto rows = cut_rows(unit, style); rows.size() > 1) {
     page.heading("Cut list");
@@ -177,7 +185,7 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
   write_drilling(page, unit, style);
   write_screws(page, unit, style);
   write_places(page, unit);
-  write_steps(page, assessment, solved);
+  write_steps(page, assessment, steps);
   return page.finish();
 }
 }  // namespace lumwright

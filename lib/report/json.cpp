@@ -13,6 +13,12 @@ static Json object(const Result& result) {
   if (result.share) out["share"] = finite(*result.share);
   return out;
 }
+static Json object(const Move& move) {
+  Json out{{"words", move.words}, {"set", move.settings}};
+  if (move.value) out["value"] = object(*move.value);
+  if (move.steam) out["steam"] = object(*move.steam);
+  return out;
+}
 static Json object(const Finding& f) {
   Json out{{"id", f.id},
            {"title", f.title},
@@ -27,6 +33,7 @@ static Json object(const Finding& f) {
            {"standing", f.standing},
            {"missing", f.missing}};
   if (f.holds) out["holds"] = finite(*f.holds);
+  if (f.move) out["move"] = object(*f.move);
   return out;
 }
 static Json object(const Widening& w) {

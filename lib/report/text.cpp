@@ -2,9 +2,11 @@
 #include "report/answers.hpp"
 #include "report/bands.hpp"
 #include "report/judged.hpp"
+#include "report/moves.hpp"
 #include "report/standing.hpp"
 #include <algorithm>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace lumwright {
 namespace {
@@ -15,6 +17,8 @@ void write_slips(Page& page, const Assessment& a) {
   page.heading("Look at these first");
   for (const Remark& remark : a.remarks) page.hung("look", remark.text);
 }
+}  // namespace
+
 void write_check(Page& page, const Assessment& a, const Finding& f) {
   page.gap();
   page.hung(verdict_word(f.verdict), title_of(f), ink_of(f.verdict), Ink::strong);
@@ -23,33 +27,34 @@ void write_check(Page& page, const Assessment& a, const Finding& f) {
   if (!numbers.empty()) page.hung("", numbers);
   if (!f.why.empty()) page.hung("why", f.why);
   if (!f.action.empty()) page.hung("do", f.action);
+  if (f.move) page.hung("tried", move_text(f, page.style()));
+  if (f.move) page.hung("", move_settings(f));
+  if (!f.move && f.moves_tried) page.hung("tried", "no single change of those that were tried clears it");
   if (!f.source.empty()) page.hung("source", source_in_words(f.source, f.standing), Ink::faint, Ink::faint);
 }
+
+void write_open_question(Page& page, const std::vector<const Finding*>& alike) {
+  page.gap();
+  const Finding& f = *alike.front();
+  for (const Finding* one : alike)
+    page.hung(one == &f ? verdict_word(f.verdict) : "", title_of(*one), ink_of(f.verdict), Ink::strong);
+  if (!f.why.empty()) page.hung("why", f.why);
+  if (!f.action.empty()) page.hung("do", f.action);
+  if (!f.missing.empty()) page.hung("write", fmt::format("{}", fmt::join(f.missing, ", ")));
+}
+
+namespace {
 void write_checks(Page& page, const Assessment& a) {
   const std::vector<const Finding*> judged = gravest_first(a);
   if (judged.empty()) return;
   page.heading(judged.front()->verdict == Verdict::pass ? "Checks" : "Checks, the gravest first");
   for (const Finding* f : judged) write_check(page, a, *f);
 }
-std::string listed(const std::vector<std::string>& keys) {
-  std::string text;
-  for (const std::string& key : keys) text += (text.empty() ? "" : ", ") + key;
-  return text;
-}
-/// Checks that wait for the same keys are told together.
 void write_unknown(Page& page, const Assessment& a) {
   const auto groups = open_questions(a);
   if (groups.empty()) return;
   page.heading("Not known yet");
-  for (const std::vector<const Finding*>& alike : groups) {
-    page.gap();
-    const Finding& f = *alike.front();
-    for (const Finding* one : alike)
-      page.hung(one == &f ? verdict_word(f.verdict) : "", title_of(*one), ink_of(f.verdict), Ink::strong);
-    if (!f.why.empty()) page.hung("why", f.why);
-    if (!f.action.empty()) page.hung("do", f.action);
-    if (!f.missing.empty()) page.hung("write", listed(f.missing));
-  }
+  for (const std::vector<const Finding*>& alike : groups) write_open_question(page, alike);
 }
 void write_inputs(Page& page, const Assessment& a, bool of_tuning, const std::string& heading) {
   std::vector<Page::Row> rows{{{"key, and why", "value", "may lie between"}, "", Ink::faint}};

@@ -25,7 +25,7 @@ def run(line, folder):
 def bench(folder):
     """What the examples name: a description, a log, readings and a bin."""
     shutil.copytree(EXAMPLES, folder / 'examples')
-    for name in ('build.yaml', 'mine.yaml', 'description.yaml'):
+    for name in ('build.yaml', 'mine.yaml', 'other.yaml', 'description.yaml'):
         shutil.copy(EXAMPLES / 'tarn-beck.yaml', folder / name)
     shutil.copy(EXAMPLES / 'readings' / 'unmarked-fan.yaml', folder / 'fan.yaml')
     shutil.copy(EXAMPLES / 'bins' / 'tarn-beck-shed.yaml', folder / 'shed.yaml')
@@ -69,12 +69,32 @@ def check_examples():
                 wrong.append(f'{where}: `{line}` leaves with {done.returncode}: {(done.stderr or done.stdout)[:400]}')
 
 
+def check_shown_run():
+    """The run that README shows, line by line."""
+    lines = (PROJECT / 'README.md').read_text().splitlines()
+    for at, line in enumerate(lines):
+        if not line.startswith('    $ lumwright '):
+            continue
+        shown = []
+        for one in lines[at + 1:]:
+            if one and not one.startswith('    '):
+                break
+            shown.append(one[4:])
+        with tempfile.TemporaryDirectory() as name:
+            folder = pathlib.Path(name)
+            bench(folder)
+            said = run(line.strip().removeprefix('$ '), folder).stdout
+        if '\n'.join(shown).strip() != said.strip():
+            wrong.append(f'README shows another run than `{line.strip()}` gives')
+
+
 def check_heads():
     lines = ['check mine.yaml --samples 0', 'check mine.yaml --samples 0 --format json', 'explain fit.hot mine.yaml --samples 0',
              'explain raise.time mine.yaml', 'trace mine.yaml', 'trace mine.yaml --json', 'tune mine.yaml log.yaml',
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
-             'sheet mine.yaml', 'new -', 'new fresh.yaml', 'new --readings -', 'units', 'schema', 'completion bash', 'completion zsh',
+             'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',
+             'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'units', 'schema', 'completion bash', 'completion zsh',
              'completion fish', '--version', '--help', 'help'] + [f'help {command}' for command in commands()]
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
@@ -99,6 +119,7 @@ def check_heads():
 
 
 check_heads()
+check_shown_run()
 check_examples()
 if wrong:
     sys.exit('\n'.join(wrong))

@@ -82,7 +82,8 @@ std::optional<std::string> drill(const Case& c, Temperature hold, std::string& w
 // Some kelvin in hand if it can be had, else just enough, else something else.
 std::string advice(const Case& c, std::string& why) {
   if (const auto ample = drill(c, c.limit - margin(), why)) return *ample;
-  if (c.gas <= c.limit) return "feel the fan while it runs, and stop when it cannot be touched";
+  if (c.gas <= c.limit)
+    return fmt::format("hold a thermometer in the gas beside the fan, and stop when it shows {}", say(c.solved, c.limit));
   if (const auto enough = drill(c, c.limit, why)) return *enough;
   return instead(c);
 }

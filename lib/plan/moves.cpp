@@ -1,0 +1,150 @@
+#include "plan/moves.hpp"
+#include "input/source.hpp"
+#include "plan/check.hpp"
+#include "plan/crew.hpp"
+#include "quantity/errors.hpp"
+#include <algorithm>
+#include <thread>
+
+namespace lumwright {
+namespace {
+constexpr std::size_t samples_to_confirm = 64;
+constexpr double sure_in_samples = 0.95;  // of few samples, so that nine in ten of many hold as well
+
+int gravity_of(Verdict verdict) { return verdict == Verdict::fail ? 2 : verdict == Verdict::watch ? 1 : 0; }
+
+/// The build as described, and what a change of it may not make worse.
+struct Bench {
+  const Build& build;
+  UnitSystem units;
+  const Tuning* tuning;
+  WorldsAsked worlds;
+  Assessment now;  // without samples
+  Solved central;
+};
+std::optional<Build> changed(const Bench& bench, const Change& change) {
+  try {
+    return with_settings(bench.build, change.settings, "change");
+  } catch (const InputError&) {  // beyond the limits of a key, or against another
+    return std::nullopt;
+  }
+}
+const Check& check_named(std::string_view id) {
+  const auto& all = all_checks();
+  return *std::find_if(all.begin(), all.end(), [&](const Check& check) { return check.id == id; });
+}
+Verdict judged_alone(const Check& check, const Solved& solved) {
+  try {
+    const auto finding = check.judge(solved);
+    return finding ? finding->verdict : Verdict::unknown;
+  } catch (const ModelError&) {
+    return Verdict::fail;
+  }
+}
+/// It looks at the fire's course, which is most of the work of solving.
+bool asks_of_the_raise(std::string_view id) { return id.starts_with("raise.") || id == "power.light_ups"; }
+/// The one check on the changed build, without the fire's course where it does not look at it.
+Verdict verdict_then(const Bench& bench, const Check& check, const Change& change) {
+  const auto build = changed(bench, change);
+  if (!build) return Verdict::fail;
+  Verdict verdict = Verdict::unknown;
+  if (!asks_of_the_raise(check.id)) verdict = judged_alone(check, solve_cold(*build, bench.tuning));
+  if (verdict == Verdict::unknown) verdict = judged_alone(check, solve(*build, {}, bench.tuning));
+  return verdict;
+}
+/// As good as is wanted: a pass, or at least no failure.
+bool good_enough(Verdict verdict, Verdict wanted) {
+  return verdict == Verdict::pass || (wanted == Verdict::watch && verdict == Verdict::watch);
+}
+bool spoils_another(const Assessment& before, const Assessment& after) {
+  return std::any_of(after.checks.begin(), after.checks.end(), [&](const Finding& f) {
+    if (f.verdict != Verdict::fail) return false;
+    const Finding* was = find_check(before, f.id);
+    return was == nullptr || was->verdict != Verdict::fail;
+  });
+}
+bool holds_in_samples(const Bench& bench, const Build& build, std::string_view id, Verdict wanted) {
+  if (bench.worlds.count == 0) return true;
+  WorldsAsked few = bench.worlds;
+  few.count = std::min(few.count, samples_to_confirm);
+  few.progress = {};
+  const Assessment sampled = assess(build, bench.units, bench.tuning, few);
+  const Finding* f = find_check(sampled, id);
+  return f != nullptr && good_enough(f->verdict, wanted) && f->holds.value_or(1.0) >= sure_in_samples;
+}
+/// What the change gives, judged as a whole; nothing where it does not clear the check or spoils another.
+std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Change& change, Verdict wanted) {
+  const auto build = changed(bench, change);
+  if (!build) return std::nullopt;
+  const Assessment after = assess(*build, bench.units, bench.tuning);
+  const Finding* cleared = find_check(after, id);
+  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after)) return std::nullopt;
+  if (!holds_in_samples(bench, *build, id, wanted)) return std::nullopt;
+  Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
+  for (const Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
+  if (const Result* steam = find_result(after, "raise.to_own_blower")) move.steam = std::get<Measure>(steam->value);
+  return move;
+}
+/// The least of the changes that is good enough by itself, if a larger one is; changes grow along the list.
+std::optional<std::size_t> least_that_does(const Bench& bench, const Check& check, const std::vector<Change>& changes,
+                                           Verdict wanted) {
+  const auto does = [&](std::size_t i) { return good_enough(verdict_then(bench, check, changes[i]), wanted); };
+  std::size_t good = changes.size();
+  for (std::size_t reach = changes.size(); reach > 0; reach /= 4)  // where the farthest goes too far, a nearer one
+    if (does(reach - 1)) {
+      good = reach - 1;
+      break;
+    }
+  if (good == changes.size()) return std::nullopt;
+  for (std::size_t bad = 0; bad < good;) {  // all before `bad` do not
+    const std::size_t middle = (bad + good) / 2;
+    if (does(middle))
+      good = middle;
+    else
+      bad = middle + 1;
+  }
+  return good;
+}
+std::optional<Move> least_move(const Bench& bench, const data::MoveRow& row, std::string_view id, Verdict wanted) {
+  const std::vector<Change> changes = changes_of(row, bench.build, bench.central);
+  const Check& check = check_named(id);
+  if (!row.table.empty()) {  // no order in which they do: one by one
+    for (const Change& one : changes)
+      if (good_enough(verdict_then(bench, check, one), wanted))
+        if (auto move = confirmed(bench, id, one, wanted)) return move;
+    return std::nullopt;
+  }
+  const auto least = least_that_does(bench, check, changes, wanted);
+  return least ? confirmed(bench, id, changes[*least], wanted) : std::nullopt;
+}
+/// What makes it pass; where nothing does, and it fails, what leaves it to be watched.
+void try_for(const Bench& bench, Finding& finding) {
+  for (const Verdict wanted : {Verdict::pass, Verdict::watch}) {
+    if (wanted == Verdict::watch && find_check(bench.now, finding.id)->verdict != Verdict::fail) return;
+    for (const data::MoveRow& row : data::moves()) {
+      if (std::find(row.clears.begin(), row.clears.end(), finding.id) == row.clears.end()) continue;
+      finding.moves_tried = true;
+      finding.move = least_move(bench, row, finding.id, wanted);
+      if (finding.move) return;
+    }
+  }
+}
+}  // namespace
+
+void try_moves(Assessment& assessment, const Build& build, UnitSystem units, const Tuning* tuning,
+               const WorldsAsked& worlds, std::size_t most) {
+  std::vector<Finding*> open;
+  for (Finding& f : assessment.checks)
+    if ((f.verdict == Verdict::fail || f.verdict == Verdict::watch) && !data::is_habit(f.id)) open.push_back(&f);
+  if (open.empty()) return;
+  const Bench bench{build, units, tuning, worlds, assess(build, units, tuning), solve(build, {}, tuning)};
+  std::erase_if(open, [&](const Finding* f) {
+    const Finding* described = find_check(bench.now, f->id);
+    return described == nullptr || gravity_of(described->verdict) == 0;  // only samples say so: measure first
+  });
+  std::stable_sort(open.begin(), open.end(),
+                   [](const Finding* a, const Finding* b) { return gravity_of(a->verdict) > gravity_of(b->verdict); });
+  if (open.size() > most) open.resize(most);
+  share_out(open.size(), std::thread::hardware_concurrency(), [&](std::size_t i) { try_for(bench, *open[i]); });
+}
+}  // namespace lumwright

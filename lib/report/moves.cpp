@@ -1,0 +1,22 @@
+#include "report/moves.hpp"
+#include <fmt/format.h>
+
+namespace lumwright {
+std::string move_text(const Finding& finding, const TextStyle& style) {
+  if (!finding.move) return "";
+  const Move& move = *finding.move;
+  std::string text = move.words;
+  const bool time_itself = finding.id == "raise.time";
+  if (move.value) text += fmt::format(": then {}", show(*move.value, style, time_itself ? 2 : 3));
+  if (move.verdict == Verdict::watch) text += fmt::format("{}still to watch", move.value ? ", " : ": ");
+  if (move.steam && !time_itself) text += fmt::format("; steam in {}", show(*move.steam, style, 2));
+  return text;
+}
+std::string move_settings(const Finding& finding) {
+  std::string text;
+  if (!finding.move) return text;
+  for (const std::string& one : finding.move->settings)
+    text += fmt::format("{}--set \"{}\"", text.empty() ? "" : " ", one);
+  return text;
+}
+}  // namespace lumwright

@@ -1,0 +1,44 @@
+#include "report/six_answers.hpp"
+#include "report/answers.hpp"
+
+namespace lumwright {
+namespace {
+struct Asked {
+  std::string_view title, result, check, on_fail;
+};
+constexpr Asked asked[] = {
+    {"cold to the engine's own blower", "raise.to_own_blower", "raise.time", "not reached"},
+    {"air through the fire", "draught.air_flow", "draught.flow", "none"},
+    {"gas at the fan", "heat.fan_gas", "heat.fan_gas", ""},
+    {"running time on one charge", "power.runtime", "power.stop", "none"},
+    {"light-ups on one charge", "power.light_ups_per_charge", "power.light_ups", "none"},
+    {"gap, tube hot and chimney cold", "fit.clearance_hot", "fit.hot", "does not enter"}};
+
+/// "8.4 min  (6.1 to 9.8 min)" is a figure and its band.
+void tell(ChiefAnswer& answer, const std::string& text) {
+  const auto bracket = text.find("  (");
+  answer.figure = text.substr(0, bracket);
+  if (bracket != std::string::npos) answer.band = text.substr(bracket + 3, text.size() - bracket - 4);
+}
+ChiefAnswer answer_of(const Asked& row, const Assessment& a, const TextStyle& style) {
+  ChiefAnswer answer{.title = row.title};
+  if (const Finding* f = find_check(a, row.check)) answer.verdict = f->verdict;
+  if (const Result* result = find_result(a, row.result)) tell(answer, answer_text(*result, style));
+  if (!answer.figure.empty()) return answer;
+  if (const Result* working = row.check == "raise.time" ? find_result(a, "raise.to_working") : nullptr) {
+    answer.title = "cold to working pressure";  // no pressure of the own blower is written
+    if (const Finding* f = find_check(a, "raise.working")) answer.verdict = f->verdict;
+    tell(answer, answer_text(*working, style));
+    return answer;
+  }
+  answer.figure = answer.verdict == Verdict::fail && !row.on_fail.empty() ? std::string(row.on_fail) : "not known";
+  return answer;
+}
+}  // namespace
+
+std::vector<ChiefAnswer> six_answers(const Assessment& assessment, const TextStyle& style) {
+  std::vector<ChiefAnswer> answers;
+  for (const Asked& row : asked) answers.push_back(answer_of(row, assessment, style));
+  return answers;
+}
+}  // namespace lumwright
