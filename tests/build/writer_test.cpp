@@ -1,6 +1,7 @@
 #include "build/writer.hpp"
 #include "build/description.hpp"
 #include "build/keys.hpp"
+#include "build/taken_up.hpp"
 #include "build/template.hpp"
 #include "build/written.hpp"
 #include "near.hpp"
@@ -55,7 +56,8 @@ std::vector<std::string> values(const Build& build) {
 }  // namespace
 
 TEST_CASE("what is written reads back the same, bit for bit") {
-  for (const std::string& text : {full_description, new_description(), std::string("name: x\n")}) {
+  for (const std::string& text : {full_description, with(with(taken_up(new_description()), "duty: 60 %", "duty:"), "kind: none", "kind: lower output"),
+                                  std::string("name: x\n")}) {
     const Build build = read(text);
     const std::string written_text = write_build(build);
     CHECK(values(read(written_text)) == values(build));
