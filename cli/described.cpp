@@ -1,11 +1,12 @@
 #include "described.hpp"
 #include "build/reader.hpp"
+#include "file_kind.hpp"
 #include "files.hpp"
 #include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Described described(const Options& options) {
-  Build build = read_build(read_file(options.file));
+  Build build = read_as(FileKind::description, read_file(options.file), read_build);
   return {std::move(build), tuned_beside(options)};
 }
 WorldsAsked worlds_asked(const Options& options, Progress& progress) {

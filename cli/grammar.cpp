@@ -69,6 +69,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);
   create.add_flag("--bin", raw.bin);
+  create.add_flag("--ask", raw.ask);
   app.add_subcommand("units");
   app.add_subcommand("schema");
   app.add_subcommand("completion")->add_option("SHELL", raw.file);

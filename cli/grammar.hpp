@@ -15,7 +15,7 @@ struct Raw {
   std::string samples = "1000", seed = "1";
   std::string log{};
   std::string folder, paper = "A4", bar_x, bar_y;  // of draw
-  bool draft = false, test_box = false, readings = false, bin = false, roff = false;
+  bool draft = false, test_box = false, readings = false, bin = false, roff = false, ask = false;
   bool help = false, version = false;
 };
 void add_commands(CLI::App& app, Raw& raw);

@@ -33,7 +33,9 @@ Purpose
   answer comes with its limit, the reason, what to do and a source.
 
 Where to start
-  lumwright new mine.yaml     writes a description with every key explained
+  lumwright new --ask mine.yaml
+                              asks what matters most, and writes a description
+  lumwright new mine.yaml     writes one with every key explained
   lumwright check mine.yaml   judges it
   lumwright explain fit.hot mine.yaml
                               shows where one verdict comes from
@@ -163,7 +165,7 @@ constexpr std::string_view tune_page = R"(lumwright tune FILE LOG: learn from a 
   A log holds
   name, day                   any short text
   place                       air and barometer of that day, as in FILE
-  water                       water put in, weighed
+  water                       water put in, weighed; 1 g is 1 ml
   started_at                  its temperature when the fan was started
   readings                    a list in the order of time, each with a time
                               since the fan was started, and any of

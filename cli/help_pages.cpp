@@ -156,14 +156,24 @@ const std::string_view new_page = R"(lumwright new FILE: write a description to 
   --readings                  readings of a shop-made fan test instead, for
                               `lumwright bench`
   --bin                       a bin instead, for `lumwright choose`
+  --ask                       a short interview on the terminal: the questions
+                              that matter most, each with where and how to
+                              measure. A blank line means that you do not know;
+                              a fault is told at once and the question asked
+                              again. FILE is written when the last question is
+                              answered, with what follows from it already, what
+                              is still missing, and what to measure next. Where
+                              the answers end before that, nothing is written
 
-Example
+Examples
   lumwright new mine.yaml
+  lumwright new --ask mine.yaml
 )";
 const std::string_view units_page = R"(lumwright units: list the units that may be written
 
   Lists every unit by what it measures, and the forms in which a number may be
-  written: fractions, spreads, per cent.
+  written: fractions, decimal commas, spreads, per cent, minutes and seconds,
+  gauge numbers of sheet and wire.
 )";
 const std::string_view schema_page = R"(lumwright schema: print the JSON Schema of descriptions
 

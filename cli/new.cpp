@@ -1,5 +1,6 @@
 #include "build/readings.hpp"
 #include "build/template.hpp"
+#include "ask.hpp"
 #include "commands.hpp"
 #include "data/first_words.hpp"
 #include "files.hpp"
@@ -8,6 +9,7 @@
 
 namespace lumwright::cli {
 Answer create(const Options& options) {
+  if (options.ask) return ask(options);
   if (options.readings && options.bin) throw UsageError("`--readings` and `--bin` are two different files: give one");
   const std::string written = options.readings ? new_fan_readings() : options.bin ? new_bin() : new_description();
   const std::string text = data::first_lines("# ") + "#\n" + written;

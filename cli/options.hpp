@@ -53,6 +53,7 @@ struct Options {
   bool roff = false;             // of help: the manual as a man page
   bool readings = false;         // of new: readings of a fan test
   bool bin = false;              // of new: a bin to choose from
+  bool ask = false;              // of new: a short interview
   bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;

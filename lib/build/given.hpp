@@ -32,10 +32,12 @@ struct Text {
   explicit operator bool() const { return value.has_value(); }
   const std::string& operator*() const { return *value; }
 };
-/// What a file says by a name that it had in an earlier release: a key, or a key with its word.
+/// What a file says by a name that it had in an earlier release: a key, or a key with its word. Or a volume of water
+/// that it gives by its weight.
 struct Renamed {
   std::string key;       // as it stands in the file
   std::string old, now;  // the older word and the one of today; where the key is what changed, the keys themselves
+  enum class Why { older_name, weighed_water } why = Why::older_name;
 };
 /// A list of pairs in the author's order, such as a fan's [flow, pressure], first members rising; or places [x, y].
 template <class X, class Y>

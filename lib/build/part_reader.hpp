@@ -2,6 +2,7 @@
 #pragma once
 #include "build/given.hpp"
 #include "build/keys.hpp"
+#include "build/shop_forms.hpp"
 #include "build/values.hpp"
 #include "build/written.hpp"
 #include "data/renamed.hpp"
@@ -28,6 +29,9 @@ class PartReader {
     if (const auto band = read_quantity(*node, T::kind, limits, Spread::allowed, complaints(field)))
       given = {Band<Q>{T::from_si(band->value), T::from_si(band->low), T::from_si(band->high)}, band->unit,
                band->has_spread, node->at};
+    if constexpr (std::is_same_v<Q, Volume>)
+      if (given && is_weighed_water(node->text, full(field.key)))
+        renamed_.push_back({full(field.key), node->text, written(given), Renamed::Why::weighed_water});
   }
   void operator()(Field field, Count& count, int least, int most) {
     if (const Node* node = take(field)) count = {read_count(*node, least, most, complaints(field)), node->at};
@@ -75,6 +79,8 @@ class PartReader {
   void section(Field field, Part& part) {
     const Node* node = take(field);
     if (node == nullptr) return;
+    if (node->kind == Node::Kind::scalar && colon_without_blank(node->text))
+      return faults_.push_back(blank_missing(node->at, full(field.key), node->text));
     if (node->kind != Node::Kind::map)
       return complaints(field).add(node->at, fmt::format("expected a section of keys and values, got {}", found(*node)),
                                    fmt::format("known here: {}", known_keys(known_, full(field.key))));
@@ -100,8 +106,10 @@ class PartReader {
   void refuse_the_rest() const {
     for (const Node& node : map_.children)
       if (std::find(taken_.begin(), taken_.end(), node.key) == taken_.end() && child(map_, node.key) == &node)
-        faults_.push_back(
-            {node.key_at, full(node.key), item_ + "this key is not known", key_help(known_, path_, node.key)});
+        faults_.push_back(colon_without_blank(node.key)
+                              ? blank_missing(node.key_at, path_, node.key)
+                              : Fault{node.key_at, full(node.key), item_ + "this key is not known",
+                                      key_help(known_, path_, node.key)});
   }
 
  private:
@@ -132,6 +140,8 @@ class PartReader {
 
   template <class Part>
   void read_item(Field field, const Node& node, std::string name, std::vector<Part>& parts) {
+    if (node.kind == Node::Kind::scalar && colon_without_blank(node.text))
+      return faults_.push_back(blank_missing(node.at, full(field.key), node.text));
     if (node.kind != Node::Kind::map)
       return Complaints{&faults_, full(field.key), name}.add(
           node.at, fmt::format("expected keys and values, got {}", found(node)),
@@ -182,6 +192,8 @@ Root read_parts(const Source& source, std::string_view what, std::string_view hi
     PartReader reader(node, "", known, faults, renamed);
     Root::fields(root, reader);
     reader.refuse_the_rest();
+  } else if (node.kind == Node::Kind::scalar && colon_without_blank(node.text)) {
+    faults.push_back(blank_missing(node.at, "", node.text));
   } else {
     faults.push_back({node.at, "", fmt::format("expected {} of keys and values, got {}", what, found(node)),
                       fmt::format("a key ends with a colon and a blank, as in `{}`", hint)});

@@ -2,6 +2,7 @@
 #include "data/first_words.hpp"
 #include "data/renamed.hpp"
 #include "build/build.hpp"
+#include "build/shop_forms.hpp"
 #include "build/values.hpp"
 #include "quantity/units.hpp"
 #include "quantity/words.hpp"
@@ -31,16 +32,18 @@ std::string units_of(Kind kind,
 }
 // A superset of what quantity/text.cpp reads: number or fraction, unit, spread or range.
 std::string pattern(Kind kind) {
-  const std::string blank = "[ \\t\\u00a0\\u2009\\u202f]*", decimal = "(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
+  const std::string blank = "[ \\t\\u00a0\\u2009\\u202f]*", decimal = "(?:\\d+,(?:\\d{1,2}|\\d{4,})(?!\\d)|0,\\d+|\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
   const std::string some_blank = blank.substr(0, blank.size() - 1) + "+";
   const std::string number = fmt::format("[+−-]?{0}{1}(?:/{1}|{2}{1}/{1})?", blank, decimal, some_blank);
   const bool pure = kind.dimension == Dimension{};
   const std::string unit = blank + units_of(kind, false),
                     spread_unit = fmt::format("{}(?:{}|%|percent)", blank, units_of(kind, true));
-  const std::string end = fmt::format("{}{}{}", number, unit, pure ? "?" : "");
-  const std::string spread = fmt::format("{}(?:±|\\+-|\\+/-){}{}(?:{})?", blank, blank, number, spread_unit);
+  std::string end = fmt::format("{}{}{}", number, unit, pure ? "?" : "");
+  if (kind == kind_of<Duration>)  // 6:30, and 6 min 30 s
+    end = fmt::format("(?:{0}|\\d+:[0-5]\\d(?:{1}min)?|(?:\\d+{2}{1})+{0})", end, blank, unit);
+  const std::string spread = fmt::format("{}(?:±|\\+-|\\+/-){}(?:{}|{}(?:{})?)", blank, blank, end, number, spread_unit);
   const std::string range = fmt::format("{}\\.\\.{}{}", blank, blank, end);
-  return fmt::format("^{0}(?:{1}|{2}(?:{3})?(?:{4}|{5})){0}$", blank, end, number, unit, spread, range);
+  return fmt::format("^{0}(?:{1}|(?:{1}|{2})(?:{3}|{4})){0}$", blank, end, number, spread, range);
 }
 std::string definition_name(Kind kind) {
   std::string name = kind_name(kind);
@@ -50,12 +53,16 @@ std::string definition_name(Kind kind) {
 
 class SchemaWriter {
  public:
-  SchemaWriter(Json& properties, Json& definitions) : properties_(properties), definitions_(definitions) {}
+  SchemaWriter(Json& properties, Json& definitions, std::string path)
+      : properties_(properties), definitions_(definitions), path_(std::move(path)) {}
 
   template <class Q>
   void operator()(Field field, const Given<Q>&, Limits limits) {
     Json& property = start(field, fmt::format(" ({} to {})", limits.low, limits.high));
     property["anyOf"] = {Json{{"$ref", reference(kind_of<Q>)}}, nothing()};
+    for (const std::string& form : shop_patterns(full(field.key)))
+      property["anyOf"].push_back({{"type", "string"}, {"pattern", "^(?:" + form + ")$"}});
+    if (kind_of<Q> == kind_of<Volume>) property["anyOf"].push_back({{"$ref", reference(kind_of<Mass>)}});  // of water
   }
   void operator()(Field field, const Count&, int least, int most) {
     Json& property = start(field, "");
@@ -71,6 +78,7 @@ class SchemaWriter {
         if (word.find_first_not_of("0123456789") == std::string::npos) property["enum"].push_back(std::stoi(word));
       for (const std::string& word : allowed())  // and these as truth values
         if (word == "yes" || word == "no") property["enum"].push_back(word == "yes");
+      for (const std::string& word : other_words(full(field.key))) property["enum"].push_back(word);
       property["enum"].push_back(nullptr);
       return;
     }
@@ -95,11 +103,12 @@ class SchemaWriter {
                     {"type", {"object", "null"}},
                     {"additionalProperties", false},
                     {"properties", Json::object()}};
-    SchemaWriter inner(property["properties"], definitions_);
+    SchemaWriter inner(property["properties"], definitions_, full(field.key));
     Part::fields(part, inner);
   }
 
  private:
+  std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   /// A key with nothing behind its colon: not known.
   static Json nothing() { return {{"type", "null"}}; }
   Json& start(Field field, const std::string& limits) {
@@ -135,6 +144,7 @@ class SchemaWriter {
 
   Json& properties_;
   Json& definitions_;
+  std::string path_;
 };
 Json& property_at(Json& properties, std::string_view key) {
   const std::size_t dot = key.find('.');
@@ -159,7 +169,7 @@ void add_older_names(Json& properties) {
 
 std::string json_schema() {
   Json properties = Json::object(), definitions = Json::object();
-  SchemaWriter writer(properties, definitions);
+  SchemaWriter writer(properties, definitions, "");
   const Build empty;
   Build::fields(empty, writer);
   add_older_names(properties);

@@ -165,18 +165,24 @@ std::string units_listing() {
   }
   return out + R"(
 Ways to write a quantity
-  decimal                   17.2 mm, .5 in, 1e3 Pa
+  decimal                   17.2 mm, 17,2 mm, .5 in, 1e3 Pa
   fraction                  9/16 in, 1 1/2 in
   value and spread          17.20 mm +- 0.03 mm, 17.20 ± 0.03 mm, 60 Pa +- 10 %
   range                     7..9 mm, 7 mm..0.4 in
   share                     0.35, 35 %, 35 % +- 5 %
   temperature               15 degC, 59 degF, 15 degC +- 2 K
+  time                      6 min 30 s, 6:30 (minutes and seconds)
+  sheet, wall of a tube     22 swg (British sheet and tube)
+  wire                      0.22 mm2, 22 swg, 24 AWG, 7/0.2 (strands and mm)
+  water                     420 ml, or weighed: 420 g
   pressure in a boiler      3 bar, 45 psi: above the barometer, as a gauge shows
 
 A spread in per cent is a share of the value; behind a percentage, in points.
 Columns of water and mercury are the conventional ones, 1 kg/l and 13.5951 kg/l.
-Not taken: gauge numbers such as 22 swg (they mean different thicknesses to
-different trades), decimal commas, a quantity without its unit.
+Inside braces a comma parts two keys: write 17.2 mm there, or "17,2 mm".
+Not taken: a gauge number without its series, as in 22 gauge (it means different
+thicknesses to different trades), AWG for sheet, commas or points between
+thousands, a quantity without its unit.
 )";
 }
 }  // namespace lumwright

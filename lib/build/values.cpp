@@ -1,4 +1,5 @@
 #include "build/values.hpp"
+#include "build/shop_forms.hpp"
 #include "build/written.hpp"
 #include "data/gauges.hpp"
 #include "input/utf8.hpp"
@@ -17,7 +18,7 @@ Position part_of(const Node& node, std::size_t at, std::size_t width) {
   const int offset = static_cast<int>(at) + (node.quoted ? 1 : 0);
   return {node.at.line, node.at.column + offset, static_cast<int>(width)};
 }
-std::string gauge_help(int number, Kind kind) {
+std::string gauge_help(int number, Kind kind, const std::string& forms) {
   std::string out;
   for (const data::GaugeMeaning& meaning : data::gauge_candidates(number)) {
     const std::string size = kind == kind_of<Area> ? format(circle(meaning.thickness), "mm2")
@@ -25,8 +26,9 @@ std::string gauge_help(int number, Kind kind) {
                                                                  format(meaning.thickness, "in"));
     out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", size, meaning.series);
   }
-  return out.empty() ? "measure it, and write mm or thou"
-                     : fmt::format("number {} is {}: measure it, and write mm or thou", number, out);
+  const std::string units = (kind == kind_of<Area> ? "mm2" : "mm or thou") + (forms.empty() ? "" : ", or " + forms);
+  return out.empty() ? "measure it, and write " + units
+                     : fmt::format("number {} is {}: measure it, and write {}", number, out, units);
 }
 bool expects_scalar(const Node& node, const std::string& wanted, const Complaints& complaints) {
   if (node.kind == Node::Kind::scalar && node.one_line) return true;
@@ -74,13 +76,14 @@ std::optional<WrittenBand> read_quantity(const Node& node, Kind kind, Limits lim
                                          const Complaints& complaints) {
   if (!expects_scalar(node, kind_name(kind), complaints)) return std::nullopt;
   try {
-    const WrittenBand band = parse_band(node.text, kind);
+    const auto form = shop_form(node.text, kind, complaints.key);
+    const WrittenBand band = form ? *form : parse_band(node.text, kind);
     if (spread == Spread::refused && band.has_spread)
       complaints.add(node.at, fmt::format("expected {} without a spread, got '{}'", kind_name(kind), node.text));
     else if (within(band, node, kind, limits, complaints))
       return band;
   } catch (const QuantityError& e) {
-    complaints.add(part_of(node, e.at, e.width), e.what(), e.gauge ? gauge_help(*e.gauge, kind) : e.help);
+    complaints.add(part_of(node, e.at, e.width), e.what(), e.gauge ? gauge_help(*e.gauge, kind, shop_forms_of(complaints.key)) : e.help);
   }
   return std::nullopt;
 }
@@ -122,8 +125,9 @@ std::optional<std::string> read_words(const Node& node, Allowed allowed, const C
     return std::nullopt;
   }
   const std::vector<std::string> words = allowed();
+  const std::string_view usual = usual_word(node.text, complaints.key);
   for (const std::string& word : words)
-    if (word == node.text) return word;
+    if (word == usual) return word;
   if (const auto word = truth(node); !word.empty() && std::ranges::find(words, word) != words.end()) return word;
   const std::string_view near = nearest(node.text, std::vector<std::string_view>(words.begin(), words.end()));
   complaints.add(node.at, fmt::format("expected one of the words known here, got {}", found(node)),

@@ -1,5 +1,6 @@
 #include "input/yaml_tree.hpp"
 #include "input/utf8.hpp"
+#include "quantity/words.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
@@ -44,6 +45,7 @@ class TreeBuilder final : public YAML::EventHandler {
   Node root;
   // What went wrong, in a workbench user's words, at the place where it began rather than where the parser gave up.
   Fault explain(const YAML::ParserException& e) const;
+  std::optional<Fault> swallowed_key(int last) const;
 
   void OnDocumentStart(const Mark& mark) override { root.at = place(mark); }
   void OnDocumentEnd() override {}
@@ -151,7 +153,28 @@ class TreeBuilder final : public YAML::EventHandler {
   void close() {
     Node done = std::move(open_.back());
     open_.pop_back();
+    if (done.kind == Node::Kind::map) mend_commas(done);
     add(std::move(done));
+  }
+  // `{ bore: 17,2 mm }` is for YAML the key `bore` and the key `2 mm`: one fault for both, and read on as if it were one.
+  void mend_commas(Node& map) {
+    for (std::size_t i = 0; i + 1 < map.children.size(); ++i) {
+      Node& value = map.children[i];
+      const Node& cut = map.children[i + 1];
+      const bool number = value.kind == Node::Kind::scalar && value.verbatim && !value.quoted && is_digit(value.text.back());
+      const int gap = cut.key_at.column - value.at.column - static_cast<int>(value.text.size());
+      if (!number || cut.kind != Node::Kind::empty || !is_digit(cut.key.front()) || cut.key_at.line != value.at.line ||
+          gap < 1 || gap > 2)
+        continue;
+      const std::string parted = value.text + "," + cut.key;
+      value.text += "." + cut.key;
+      value.verbatim = false;
+      value.at.width = cut.key_at.column + cut.key_at.width - value.at.column;
+      faults_.push_back({value.at, path() + (map.key.empty() ? "" : map.key + ".") + value.key,
+                         fmt::format("the comma in '{}' ends the value here, as commas do in braces", parted),
+                         fmt::format("write {}, or put it in quotes: \"{}\"", value.text, parted)});
+      map.children.erase(map.children.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+    }
   }
   void add(Node node) {
     if (open_.empty())
@@ -168,6 +191,20 @@ class TreeBuilder final : public YAML::EventHandler {
   std::optional<Position> long_quote_;  // the first quoted text that ends on a later line: often a forgotten quote
 };
 
+// A key without a blank behind its colon is plain text to YAML, which runs on to the next key: the parser complains there.
+std::optional<Fault> TreeBuilder::swallowed_key(int last) const {
+  for (int number = last; number >= std::max(1, last - 20); --number) {
+    std::string_view line = lines_.from({number, 1, 1});
+    line = line.substr(0, line.find_first_of("\r\n"));
+    std::size_t start = std::min(line.find_first_not_of(" -"), line.size());
+    if (colon_without_blank(line.substr(start)))
+      return blank_missing({number, static_cast<int>(start) + 1, 1}, "", line.substr(start));
+    const bool plain_key = line.find(": ") != std::string_view::npos || line.ends_with(':');
+    if (number < last && plain_key) break;
+  }
+  return std::nullopt;
+}
+
 Fault TreeBuilder::explain(const YAML::ParserException& e) const {
   constexpr std::array<std::pair<std::string_view, std::string_view>, 8> helps{
       {{"illegal map value", "a value that holds `: ` needs quotes; the keys of one section start in one column"},
@@ -183,6 +220,7 @@ Fault TreeBuilder::explain(const YAML::ParserException& e) const {
     return {open_.back().at, "", fmt::format("this `{}` is never closed", bracket),
             fmt::format("line {} was the last one read", e.mark.line + 1)};
   }
+  if (auto fault = swallowed_key(e.mark.line + 1)) return *fault;
   Fault fault{place(e.mark), "", "this is not YAML that can be read: " + e.msg, ""};
   for (const auto& [message, help] : helps)
     if (e.msg == message) fault.help = help;
@@ -214,6 +252,24 @@ void check_text(const Source& source, std::vector<Fault>& faults, std::size_t mo
 }
 }  // namespace
 
+std::optional<std::size_t> colon_without_blank(std::string_view text) {
+  const std::size_t colon = text.find_first_not_of("abcdefghijklmnopqrstuvwxyz_");
+  if (colon == std::string_view::npos || colon < 2 || text[colon] != ':' || colon + 1 == text.size()) return std::nullopt;
+  const bool close = std::string_view(" \t:/\r\n").find(text[colon + 1]) == std::string_view::npos;  // no http://
+  return close ? std::optional(colon) : std::nullopt;
+}
+Fault blank_missing(Position at, std::string key, std::string_view text) {
+  const std::size_t colon = colon_without_blank(text).value_or(0);
+  constexpr std::size_t short_value = 30;
+  std::string_view value = text.substr(colon + 1);
+  value = value.substr(0, value.find(" #"));
+  const bool whole = value.size() <= short_value && value.find_first_of("{}[]") == std::string_view::npos;
+  return {{at.line, at.column + static_cast<int>(colon), 1},
+          std::move(key),
+          "a blank is missing behind this colon",
+          whole ? fmt::format("write `{}: {}`", text.substr(0, colon), value)
+                : fmt::format("write `{}: ` before the value", text.substr(0, colon))};
+}
 const Node* child(const Node& map, std::string_view key) {
   for (const Node& node : map.children)
     if (node.key == key) return &node;

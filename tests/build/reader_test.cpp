@@ -50,11 +50,36 @@ TEST_CASE("each kind of fault, as the user sees it") {
        "    2 |   chimney: { bore: 14 V }\n"
        "      |                       ^\n"
        "        `V` measures a voltage; use one of mm, cm, m, um, in, thou, ft"},
-      {"engine:\n  chimney:\n    bore: \"17,2 mm\"\n",
-       "b.yaml:3:14: engine.chimney.bore: expected a length, got '17,2 mm'\n"
-       "    3 |     bore: \"17,2 mm\"\n"
+      {"engine:\n  chimney:\n    bore: \"17,250 mm\"\n",
+       "b.yaml:3:14: engine.chimney.bore: expected a length, got '17,250 mm'\n"
+       "    3 |     bore: \"17,250 mm\"\n"
        "      |              ^\n"
-       "        write a decimal point, not a comma, and nothing between thousands"},
+       "        a comma before three digits may mean thousands: write 17250 or 17.250"},
+      {"engine:\n  chimney: { bore: 17,2 mm, depth: 36 mm }\n",
+       "b.yaml:2:20: engine.chimney.bore: the comma in '17,2 mm' ends the value here, as commas do in braces\n"
+       "    2 |   chimney: { bore: 17,2 mm, depth: 36 mm }\n"
+       "      |                    ^^^^^^^\n"
+       "        write 17.2 mm, or put it in quotes: \"17,2 mm\""},
+      {"engine:\n  chimney:\n    bore:17.2 mm\n",
+       "b.yaml:3:9: engine.chimney: a blank is missing behind this colon\n"
+       "    3 |     bore:17.2 mm\n"
+       "      |         ^\n"
+       "        write `bore: 17.2 mm`"},
+      {"engine:\n  chimney: { bore:17.2 mm, depth: 36 mm }\n",
+       "b.yaml:2:18: engine.chimney: a blank is missing behind this colon\n"
+       "    2 |   chimney: { bore:17.2 mm, depth: 36 mm }\n"
+       "      |                  ^\n"
+       "        write `bore: 17.2 mm`"},
+      {"engine:\n  chimney:{ bore: 17.2 mm }\n",
+       "b.yaml:2:10: engine: a blank is missing behind this colon\n"
+       "    2 |   chimney:{ bore: 17.2 mm }\n"
+       "      |          ^\n"
+       "        write `chimney: ` before the value"},
+      {"bore:17.2 mm\n",
+       "b.yaml:1:5: a blank is missing behind this colon\n"
+       "    1 | bore:17.2 mm\n"
+       "      |     ^\n"
+       "        write `bore: 17.2 mm`"},
       {"engine:\n  chimney:\n    brore: 17 mm\n",
        "b.yaml:3:5: engine.chimney.brore: this key is not known\n"
        "    3 |     brore: 17 mm\n"
@@ -140,18 +165,18 @@ TEST_CASE("each kind of fault, as the user sees it") {
        "b.yaml:1:32: engine.grate.open_share: expected a pure number or a percentage from 2 % to 95 %, got '350'\n"
        "    1 | engine: { grate: { open_share: 350 } }\n"
        "      |                                ^^^"},
-      {"adapter: { tube: { wall: 22 swg } }\n",  // BS 3737, ASTM B258, US manufacturers' standard gauge: 0.028,
-                                                 // 0.02535, 0.0299 in
-       "b.yaml:1:26: adapter.tube.wall: expected a length, got the gauge number '22 swg'\n"
-       "    1 | adapter: { tube: { wall: 22 swg } }\n"
-       "      |                          ^^^^^^\n"
+      {"adapter: { tube: { outside: 22 swg } }\n",  // BS 3737, ASTM B258, US manufacturers' standard gauge: 0.028,
+                                                    // 0.02535, 0.0299 in
+       "b.yaml:1:29: adapter.tube.outside: expected a length, got the gauge number '22 swg'\n"
+       "    1 | adapter: { tube: { outside: 22 swg } }\n"
+       "      |                             ^^^^^^\n"
        "        number 22 is 0.711 mm (0.0280 in) in SWG, 0.644 mm (0.0254 in) in AWG, 0.759 mm (0.0299 in)\n"
        "        in US steel: measure it, and write mm or thou"},
-      {"adapter: { tube: { wall: 99 swg } }\n",
-       "b.yaml:1:26: adapter.tube.wall: expected a length, got the gauge number '99 swg'\n"
-       "    1 | adapter: { tube: { wall: 99 swg } }\n"
-       "      |                          ^^^^^^\n"
-       "        measure it, and write mm or thou"},
+      {"adapter: { tube: { wall: 99 gauge } }\n",
+       "b.yaml:1:26: adapter.tube.wall: expected a length, got the gauge number '99 gauge'\n"
+       "    1 | adapter: { tube: { wall: 99 gauge } }\n"
+       "      |                          ^^^^^^^^\n"
+       "        measure it, and write mm or thou, or `22 swg`"},
       {"fan: { curve: 5 Pa }\n",
        "b.yaml:1:15: fan.curve: expected a list of pairs, got '5 Pa'\n"
        "    1 | fan: { curve: 5 Pa }\n"
@@ -185,9 +210,9 @@ TEST_CASE("each kind of fault, as the user sees it") {
        "'120 %'\n"
        "    1 | supply: { step_up: { efficiency: [ [6 V, 1 W, 88 %], [6000 mV, 1 W, 0.9], [6 V, 2 W, 120 %] ] } }\n"
        "      |                                                                                      ^^^^^"},
-      {"name:x\n",
-       "b.yaml:1:1: expected a description of keys and values, got 'name:x'\n"
-       "    1 | name:x\n"
+      {"name=x\n",
+       "b.yaml:1:1: expected a description of keys and values, got 'name=x'\n"
+       "    1 | name=x\n"
        "      | ^^^^^^\n"
        "        a key ends with a colon and a blank, as in `name: my build`"},
       {"- name: x\n",
