@@ -59,9 +59,11 @@ class Asking {
   std::size_t number_ = 0, count_;
 };
 std::string introduction(std::size_t count) {
-  return data::first_lines() + fmt::format("\n{} questions. Answer with any unit, as in 17.6 mm or 5/8 in; leave a line blank for\n"
-                                           "what you do not know. Nothing is written before the last one.\n",
-                                           count);
+  return data::first_lines() +
+         fmt::format(
+             "\n{} questions. Answer with any unit, as in 17.6 mm or 5/8 in; leave a line blank for\n"
+             "what you do not know. Nothing is written before the last one.\n",
+             count);
 }
 Interview asked() {
   const auto& questions = data::questions();
@@ -71,14 +73,16 @@ Interview asked() {
   asking.ask("name", fmt::format("1 of {}: What do you call this engine and its fan?\n", count));
   for (std::size_t i = 0; i < questions.size(); ++i) {
     const data::QuestionRow& row = questions[i];
-    asking.ask(row.key, fmt::format("{} of {}: {}\n  how: {}\n  usual: {}\n", i + 2, count, row.ask, row.how, row.usual));
+    asking.ask(row.key,
+               fmt::format("{} of {}: {}\n  how: {}\n  usual: {}\n", i + 2, count, row.ask, row.how, row.usual));
   }
   return asking.answers();
 }
 }  // namespace
 
 Answer ask(const Options& options) {
-  if (options.readings || options.bin) throw UsageError("`--ask` asks for a description: leave `--readings` and `--bin` out");
+  if (options.readings || options.bin)
+    throw UsageError("`--ask` asks for a description: leave `--readings` and `--bin` out");
   if (options.file == "-") throw UsageError("`--ask` asks on standard output, so FILE must be a file and not `-`");
   if (file_exists(options.file))
     throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(options.file)));

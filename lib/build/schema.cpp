@@ -32,7 +32,9 @@ std::string units_of(Kind kind,
 }
 // A superset of what quantity/text.cpp reads: number or fraction, unit, spread or range.
 std::string pattern(Kind kind) {
-  const std::string blank = "[ \\t\\u00a0\\u2009\\u202f]*", decimal = "(?:\\d+,(?:\\d{1,2}|\\d{4,})(?!\\d)|0,\\d+|\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
+  const std::string blank = "[ \\t\\u00a0\\u2009\\u202f]*";
+  const std::string decimal =
+      "(?:\\d+,(?:\\d{1,2}|\\d{4,})(?!\\d)|0,\\d+|\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
   const std::string some_blank = blank.substr(0, blank.size() - 1) + "+";
   const std::string number = fmt::format("[+−-]?{0}{1}(?:/{1}|{2}{1}/{1})?", blank, decimal, some_blank);
   const bool pure = kind.dimension == Dimension{};
@@ -41,7 +43,8 @@ std::string pattern(Kind kind) {
   std::string end = fmt::format("{}{}{}", number, unit, pure ? "?" : "");
   if (kind == kind_of<Duration>)  // 6:30, and 6 min 30 s
     end = fmt::format("(?:{0}|\\d+:[0-5]\\d(?:{1}min)?|(?:\\d+{2}{1})+{0})", end, blank, unit);
-  const std::string spread = fmt::format("{}(?:±|\\+-|\\+/-){}(?:{}|{}(?:{})?)", blank, blank, end, number, spread_unit);
+  const std::string spread =
+      fmt::format("{}(?:±|\\+-|\\+/-){}(?:{}|{}(?:{})?)", blank, blank, end, number, spread_unit);
   const std::string range = fmt::format("{}\\.\\.{}{}", blank, blank, end);
   return fmt::format("^{0}(?:{1}|(?:{1}|{2})(?:{3}|{4})){0}$", blank, end, number, spread, range);
 }

@@ -29,7 +29,8 @@ std::optional<GaugeText> gauge_text(std::string_view text) {
     rest.erase(at, series.size());
     int number = 0;
     const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), number);
-    if (error != std::errc{} || end != rest.data() + rest.size() || rest.size() > 2 || rest[0] == '-') return std::nullopt;
+    if (error != std::errc{} || end != rest.data() + rest.size() || rest.size() > 2 || rest[0] == '-')
+      return std::nullopt;
     return GaugeText{series, number};
   }
   return std::nullopt;
@@ -48,7 +49,8 @@ std::optional<WrittenBand> strands(std::string_view text) {
   const std::string_view front = text.substr(0, slash);
   int count = 0;
   const auto [end, error] = std::from_chars(front.data(), front.data() + front.size(), count);
-  if (slash == std::string_view::npos || error != std::errc{} || end != front.data() + front.size()) return std::nullopt;
+  if (slash == std::string_view::npos || error != std::errc{} || end != front.data() + front.size())
+    return std::nullopt;
   const std::string_view behind = text.substr(slash + 1);
   const bool decimal = behind.find_first_of(".,") != std::string_view::npos;
   if (!decimal) return std::nullopt;  // 1/2 mm2 is a fraction

@@ -79,7 +79,8 @@ class TemplateWriter {
   std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   void key(Field field, const std::string& limits) {
     std::string meaning(field.meaning);
-    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty()) meaning += fmt::format("; {}", how);
+    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty())
+      meaning += fmt::format("; {}", how);
     if (!limits.empty()) meaning += " (" + limits + ")";
     out += filled(meaning, margin_ + "# ", margin_ + "# ");
     const bool is_name = path_.empty() && field.key == "name";

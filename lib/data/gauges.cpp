@@ -23,7 +23,8 @@ std::optional<Length> swg(int number) {
 std::optional<Length> awg(int number) {
   const Row law = section("gauges", "awg");
   if (number < law.number("least") || number > law.number("most")) return std::nullopt;
-  return law.quantity<Length>("diameter") * std::pow(law.number("ratio"), (law.number("at") - number) / law.number("steps"));
+  const double steps = (law.number("at") - number) / law.number("steps");
+  return law.quantity<Length>("diameter") * std::pow(law.number("ratio"), steps);
 }
 std::string swg_numbers() {
   const auto all = rows("gauges", "gauges");

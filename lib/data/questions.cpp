@@ -4,7 +4,8 @@
 namespace lumwright::data {
 const std::vector<QuestionRow>& questions() {
   static const std::vector<QuestionRow> all = read_all("questions", "questions", [](const Row& row) {
-    return QuestionRow{row.text("key"), row.text("ask"), row.text("how"), row.text("usual"), row.source(), row.standing()};
+    return QuestionRow{row.text("key"),   row.text("ask"), row.text("how"),
+                       row.text("usual"), row.source(),    row.standing()};
   });
   return all;
 }

@@ -156,25 +156,31 @@ class TreeBuilder final : public YAML::EventHandler {
     if (done.kind == Node::Kind::map) mend_commas(done);
     add(std::move(done));
   }
-  // `{ bore: 17,2 mm }` is for YAML the key `bore` and the key `2 mm`: one fault for both, and read on as if it were one.
+  // `{ bore: 17,2 mm }` is for YAML the key `bore` and the key `2 mm`: one fault for both, and read on as one number.
   void mend_commas(Node& map) {
-    for (std::size_t i = 0; i + 1 < map.children.size(); ++i) {
-      Node& value = map.children[i];
-      const Node& cut = map.children[i + 1];
-      const bool number = value.kind == Node::Kind::scalar && value.verbatim && !value.quoted && is_digit(value.text.back());
-      const int gap = cut.key_at.column - value.at.column - static_cast<int>(value.text.size());
-      if (!number || cut.kind != Node::Kind::empty || !is_digit(cut.key.front()) || cut.key_at.line != value.at.line ||
-          gap < 1 || gap > 2)
+    std::vector<Node> kept;
+    for (Node& next : map.children) {
+      if (kept.empty() || !cut_by_comma(kept.back(), next)) {
+        kept.push_back(std::move(next));
         continue;
-      const std::string parted = value.text + "," + cut.key;
-      value.text += "." + cut.key;
+      }
+      Node& value = kept.back();
+      const std::string parted = value.text + "," + next.key;
+      value.text += "." + next.key;
       value.verbatim = false;
-      value.at.width = cut.key_at.column + cut.key_at.width - value.at.column;
+      value.at.width = next.key_at.column + next.key_at.width - value.at.column;
       faults_.push_back({value.at, path() + (map.key.empty() ? "" : map.key + ".") + value.key,
                          fmt::format("the comma in '{}' ends the value here, as commas do in braces", parted),
                          fmt::format("write {}, or put it in quotes: \"{}\"", value.text, parted)});
-      map.children.erase(map.children.begin() + static_cast<std::ptrdiff_t>(i) + 1);
     }
+    map.children = std::move(kept);
+  }
+  static bool cut_by_comma(const Node& value, const Node& next) {
+    const bool number =
+        value.kind == Node::Kind::scalar && value.verbatim && !value.quoted && is_digit(value.text.back());
+    const int gap = next.key_at.column - value.at.column - static_cast<int>(value.text.size());
+    return number && next.kind == Node::Kind::empty && is_digit(next.key.front()) &&
+           next.key_at.line == value.at.line && gap >= 1 && gap <= 2;
   }
   void add(Node node) {
     if (open_.empty())
@@ -191,7 +197,8 @@ class TreeBuilder final : public YAML::EventHandler {
   std::optional<Position> long_quote_;  // the first quoted text that ends on a later line: often a forgotten quote
 };
 
-// A key without a blank behind its colon is plain text to YAML, which runs on to the next key: the parser complains there.
+// A key without a blank behind its colon is plain text to YAML, which runs on to the next key: the parser complains
+// there.
 std::optional<Fault> TreeBuilder::swallowed_key(int last) const {
   for (int number = last; number >= std::max(1, last - 20); --number) {
     std::string_view line = lines_.from({number, 1, 1});
@@ -252,24 +259,6 @@ void check_text(const Source& source, std::vector<Fault>& faults, std::size_t mo
 }
 }  // namespace
 
-std::optional<std::size_t> colon_without_blank(std::string_view text) {
-  const std::size_t colon = text.find_first_not_of("abcdefghijklmnopqrstuvwxyz_");
-  if (colon == std::string_view::npos || colon < 2 || text[colon] != ':' || colon + 1 == text.size()) return std::nullopt;
-  const bool close = std::string_view(" \t:/\r\n").find(text[colon + 1]) == std::string_view::npos;  // no http://
-  return close ? std::optional(colon) : std::nullopt;
-}
-Fault blank_missing(Position at, std::string key, std::string_view text) {
-  const std::size_t colon = colon_without_blank(text).value_or(0);
-  constexpr std::size_t short_value = 30;
-  std::string_view value = text.substr(colon + 1);
-  value = value.substr(0, value.find(" #"));
-  const bool whole = value.size() <= short_value && value.find_first_of("{}[]") == std::string_view::npos;
-  return {{at.line, at.column + static_cast<int>(colon), 1},
-          std::move(key),
-          "a blank is missing behind this colon",
-          whole ? fmt::format("write `{}: {}`", text.substr(0, colon), value)
-                : fmt::format("write `{}: ` before the value", text.substr(0, colon))};
-}
 const Node* child(const Node& map, std::string_view key) {
   for (const Node& node : map.children)
     if (node.key == key) return &node;

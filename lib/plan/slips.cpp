@@ -151,7 +151,8 @@ std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
   std::vector<Remark> remarks;
   for (const Renamed& one : renamed)
     if (one.why == Renamed::Why::weighed_water)
-      remarks.push_back({one.key, fmt::format("`{}: {}` is read as {}: 1 g of water is 1 ml.", one.key, one.old, one.now)});
+      remarks.push_back(
+          {one.key, fmt::format("`{}: {}` is read as {}: 1 g of water is 1 ml.", one.key, one.old, one.now)});
     else
       remarks.push_back({one.key, fmt::format("`{}` is called `{}` now; the older name is read until the next release.",
                                             one.old == one.key ? one.key : one.key + ": " + one.old, one.now)});

@@ -4,7 +4,7 @@
 #include <string>
 
 namespace lumwright {
-/// The verdict, the chief answers, what is missing for which of the others, what widens the answers, and what to measure
-/// next.
+/// The verdict, the chief answers, what is missing for which of the others, what widens the answers, and what to
+/// measure next.
 std::string first_answers(const Assessment& assessment, const TextStyle& style);
 }  // namespace lumwright
