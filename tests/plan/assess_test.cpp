@@ -1,7 +1,7 @@
 // The whole chain from description to assessment. Numbers from outside are marked with their source; the rest are laws
 // that must hold for any build.
-#include "build/template.hpp"
 #include "describe.hpp"
+#include "description/template.hpp"
 #include "near.hpp"
 #include <algorithm>
 #include <cmath>
