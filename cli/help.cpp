@@ -91,8 +91,8 @@ constexpr std::string_view check_page = R"(lumwright check FILE: judge a build
   source; what was assumed; and the cautions that apply.
 
   Figures in brackets are bands: eight of ten samples lie between. A check that
-  passes as described, but holds in fewer than nine samples of ten, is to be
-  watched; in fewer than five, it fails. The report names what widens the answer
+  passes as described, but fails in more than one sample of ten, is to be
+  watched; in more than five, it fails. The report names what widens the answer
   most, and what to measure next.
 
   --format text | json        a page to read, or one JSON object in SI units

@@ -91,6 +91,7 @@ FanTest fan_test(const FanReadings& readings) {
   return test;
 }
 
+double within_told(const FanTest& test) { return std::clamp(std::ceil(100.0 * test.pressure_within), 1.0, 90.0) / 100.0; }
 std::string curve_lines(const FanTest& test) {
   const auto flow = [](VolumeFlow q) { return format(q, "l/min"); };
   const auto pressure = [](Pressure p) { return format(p, "Pa"); };
@@ -114,12 +115,12 @@ std::string curve_lines(const FanTest& test) {
   if (test.thickness) out += fmt::format("  thickness: {}\n", format(*test.thickness, "mm"));
   if (!rated.empty()) out += fmt::format("  rated: {{ {} }}\n", rated);
   out += fmt::format("  curve: [ {} ]\n  curve_from: bench\n  curve_within: {:.0f} %\n", points,
-                     std::clamp(std::ceil(100.0 * test.pressure_within), 1.0, 90.0));
+                     100.0 * within_told(test));
   out += "  # The band holds the whole curve with 95 %:\n" + bands;
   out += fmt::format(
       "# Below half of free air the pressure is within {}. In a tuned file beside the description:\n"
       "#   tuned: {{ fan_pressure: 1 +- {:.2f} }}\n",
-      percent(test.pressure_within, 2), test.pressure_within);
+      percent(within_told(test), 2), within_told(test));
   return out;
 }
 }  // namespace lumwright

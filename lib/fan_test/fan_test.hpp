@@ -63,6 +63,9 @@ struct FanTest {
 /// readings, with what was wrong with them.
 FanTest fan_test(const FanReadings& readings);
 
+/// Its `pressure_within` as it is told and written: whole hundredths, rounded up.
+double within_told(const FanTest& test);
+
 /// The lines of a description: `fan:` with its rated values and its curve, the band behind `#`, and what a tuned file
 /// would say of the curve's spread. Reads back as part of a description; says nothing that the readings do not.
 std::string curve_lines(const FanTest& test);

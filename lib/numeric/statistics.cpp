@@ -21,6 +21,14 @@ double quantile(std::vector<double> values, double p) {
 double normal_score(double share) { return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * share); }
 double normal_share(double score) { return 0.5 * std::erfc(-score / std::numbers::sqrt2); }
 
+namespace {
+std::size_t slices_of(std::size_t samples) {
+  return static_cast<std::size_t>(std::clamp(std::cbrt(static_cast<double>(samples)) * 1.5, 5.0, 40.0));
+}
+}  // namespace
+double share_of_nothing(std::size_t samples) {
+  return std::sqrt(2.0 * static_cast<double>(slices_of(samples) - 1)) / static_cast<double>(samples);
+}
 double variance_share(Scatter scatter) {
   const std::size_t n = scatter.effect.size();
   if (n != scatter.cause.size()) throw ModelError("cause and effect are not of the same samples");
@@ -34,7 +42,7 @@ double variance_share(Scatter scatter) {
   std::iota(order.begin(), order.end(), std::size_t{0});
   std::stable_sort(order.begin(), order.end(),
                    [&](std::size_t a, std::size_t b) { return scatter.cause[a] < scatter.cause[b]; });
-  const auto slices = static_cast<std::size_t>(std::clamp(std::cbrt(number) * 1.5, 5.0, 40.0));
+  const std::size_t slices = slices_of(n);
   double between = 0.0;
   for (std::size_t k = 0; k < slices; ++k) {
     const std::size_t from = k * n / slices, to = (k + 1) * n / slices;

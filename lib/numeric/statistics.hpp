@@ -19,6 +19,9 @@ struct Scatter {
 /// Plischke, Borgonovo and Smith 2013, EJOR 226), less what as many slices of pure noise would show. Between 0 and 1; 0
 /// for fewer than 40 samples or an effect that does not vary. Its own scatter is about 2 / sqrt(samples).
 double variance_share(Scatter scatter);
+/// Standard deviation of that share where cause and effect have nothing to do with each other: the F-ratio of k slices
+/// of n normal values, sqrt(2 (k - 1)) / n for many.
+double share_of_nothing(std::size_t samples);
 
 /// How many standard deviations a share of the normal distribution reaches, and back. 0 < share < 1.
 double normal_score(double share);

@@ -93,16 +93,16 @@ void add_share(Finding& finding, const Samples& samples) {
   if (finding.verdict == Verdict::fail || share >= at_least_to_pass) return;
   const std::string still =
       counts(Sampled::still) > counts(Sampled::fails)
-          ? fmt::format(", for in {} of them a part that it stands on does not work at all", counts(Sampled::still))
+          ? ", mostly because a part that it needs does not work at all there"
           : "";
   if (share < at_least_to_watch) {
     finding.verdict = Verdict::fail;
     finding.why +=
-        fmt::format("; with all that may lie elsewhere in its spread, it holds in {} only{}", of_hundred(share), still);
+        fmt::format("; with all that may lie elsewhere in its spread, it fails in {}{}", of_hundred(1.0 - share), still);
   } else if (finding.verdict == Verdict::pass) {
     finding.verdict = Verdict::watch;
     finding.why +=
-        fmt::format("; but what is not known for sure may undo it: it holds in {}{}", of_hundred(share), still);
+        fmt::format("; but what is not known for sure may undo it: it fails in {}{}", of_hundred(1.0 - share), still);
   }
   if (finding.action.empty())
     finding.action =

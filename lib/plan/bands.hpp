@@ -24,7 +24,7 @@ std::vector<SampleReadings> readings_in(const Samples& samples, const Solved& ce
 
 /// What one answer hangs on: the inputs by the share of its variance that goes with them, and the measurements by what
 /// they would leave of its band: sqrt(1 - share of its variance that goes with the reading), as for a normal answer.
-/// Over the samples in which the answer exists.
+/// Over the samples in which the answer exists. A share that so many samples cannot tell from nothing is left out.
 Sensitivity sensitivity_of(const std::string& answer, const Solved& central, const Samples& samples,
-                   const std::vector<SampleReadings>& readings);
+                           const std::vector<SampleReadings>& readings);
 }  // namespace lumwright

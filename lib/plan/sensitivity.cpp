@@ -84,19 +84,20 @@ std::vector<SampleReadings> readings_in(const Samples& samples, const Solved& ce
 }
 
 Sensitivity sensitivity_of(const std::string& answer, const Solved& central, const Samples& samples,
-                   const std::vector<SampleReadings>& readings) {
+                           const std::vector<SampleReadings>& readings) {
   const SampleColumn* effect = find_column(samples.results, answer);
   if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
   Sensitivity sensitivity{answer, {}, {}};
+  const double least = std::max(worth_a_word, 3.0 * share_of_nothing(samples.count));  // one of some forty inputs
   for (const SampleColumn& cause : samples.chances) {
     const double share = Pairs(cause.si, effect->si).share();
     const Input* input = samples.drawn_from.find(cause.key);
-    if (share < worth_a_word || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
+    if (share < least || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
     const std::string of = input->origin == Origin::written ? "" : central.page.of(input->value);
     const std::string& unit = of.empty() ? input->unit : of;
     const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), unit}; };
     sensitivity.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
-                              shown(input->low), shown(input->high)});
+                                  shown(input->low), shown(input->high)});
   }
   for (const auto& [row, within, read] : readings) {
     if (row.of == answer) continue;

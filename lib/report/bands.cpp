@@ -95,11 +95,12 @@ std::string in_samples(double share, const Bands& bands) {
 }
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
-  if (finding.answered == assessment.bands->samples) return "holds in " + in_samples(*finding.holds, *assessment.bands);
-  const auto holding = std::lround(*finding.holds * static_cast<double>(finding.answered));
+  const double failing = 1.0 - *finding.holds;
+  if (finding.answered == assessment.bands->samples) return "fails in " + in_samples(failing, *assessment.bands);
+  const auto failed = std::lround(failing * static_cast<double>(finding.answered));
   const std::string of = fmt::format("{} samples that answer it", finding.answered);
-  if (*finding.holds >= 1.0) return "holds in all " + of;
-  return holding == 0 ? "holds in none of the " + of : fmt::format("holds in {} of the {}", holding, of);
+  if (failing <= 0.0) return "fails in none of the " + of;
+  return *finding.holds <= 0.0 ? "fails in all " + of : fmt::format("fails in {} of the {}", failed, of);
 }
 std::string without_spreads(const Assessment& assessment) {
   if (assessment.bands || assessment.checks.empty()) return "";

@@ -6,7 +6,8 @@
 namespace lumwright {
 /// "93 of 100 samples", "all 1000 samples", "fewer than 1 of 100 samples".
 std::string in_samples(double share, const Bands& bands);
-/// "; holds in 93 of 100 samples": nothing for a check that was not followed through the samples.
+/// "fails in 7 of 100 samples": what is to be watched does not fail; nothing for a check that was not followed through
+/// the samples.
 std::string holds_in(const Finding& finding, const Assessment& assessment);
 /// A result by its name on the page, in quotes; an input by its key.
 std::string named(const std::string& key);

@@ -61,7 +61,7 @@ std::string equal_words(const Place& place, const TextStyle& style) {
                                 light_ups_text(c.light_ups), mass_text(c.mass, style)));
   }
   const std::size_t more = place.equals.size() - names.size();
-  return fmt::format("as good: {}{}", fmt::join(names, "; "),
+  return fmt::format("as fast, as far as can be told: {}{}", fmt::join(names, "; "),
                      more == 0 ? std::string() : fmt::format("; and {} more", more));
 }
 }  // namespace

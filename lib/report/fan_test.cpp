@@ -33,7 +33,7 @@ class FanTestReporter {
     page_.paragraph(fmt::format(
         "Below half of free air, where lighting-up fans work, the pressure is within {}. Shut: {}{}. Free "
         "air: {}{}. The band holds the whole curve with 95 %.",
-        percent(test_.pressure_within, 2), span(f.shut_off, "Pa"), f.shut_off_read ? "" : " (drawn on, not read)",
+        percent(within_told(test_), 2), span(f.shut_off, "Pa"), f.shut_off_read ? "" : " (drawn on, not read)",
         span(f.free_air, "l/min"), f.free_air_near ? "" : " (drawn on as usual fans go)"));
     page_.gap();
     page_.paragraph("How the readings were carried to one speed: " + test_.speed_basis + ".", 0, Ink::faint);

@@ -3,6 +3,7 @@
 #include "numeric/statistics.hpp"
 #include "quantity/errors.hpp"
 #include <cmath>
+#include <random>
 #include <numbers>
 #include <set>
 using namespace lumwright;
@@ -119,4 +120,19 @@ TEST_CASE("variance shares of the Ishigami function and of a sum") {
     CHECK(std::abs(variance_share({x, linear}) - shares[d]) < 0.01);
   }
   CHECK(variance_share({y, std::vector<double>(y.size(), 5.0)}) == 0.0);
+}
+TEST_CASE("the share of what has nothing to do with it scatters as the F-ratio says") {  // library: std::mt19937_64
+  std::mt19937_64 random(11);
+  std::uniform_real_distribution<double> any(0.0, 1.0);
+  for (const std::size_t n : {std::size_t{100}, std::size_t{1000}}) {
+    std::vector<double> shares;
+    for (int trial = 0; trial < 600; ++trial) {
+      std::vector<double> x(n), y(n);
+      for (std::size_t i = 0; i < n; ++i) x[i] = any(random), y[i] = any(random);
+      shares.push_back(variance_share({x, y}));
+    }
+    // clamped at nought, the upper half alone tells: 84 in 100 of a normal scatter lie under one deviation
+    CHECK(quantile(shares, 0.84) == doctest::Approx(share_of_nothing(n)).epsilon(0.25));
+    CHECK(quantile(shares, 0.995) < 4.0 * share_of_nothing(n));
+  }
 }

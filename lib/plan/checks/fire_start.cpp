@@ -19,7 +19,7 @@ std::optional<Finding> judge_fire_start(const Solved& solved) {
     f.why += "what it is lit on is not said, and bright charcoal is taken";
   if (!bright)
     f.action =
-        "raise a bed of charcoal until it glows bright all over, then put the coal on thinly, a little at a time, and "
+        "raise a bed of charcoal until it glows bright all over, then put the fuel on thinly, a little at a time, and "
         "write `fuel.started_on: bright charcoal`";
   f.source = "common practice, no source";
   f.standing = "practice";

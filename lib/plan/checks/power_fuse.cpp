@@ -60,7 +60,7 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
   f.source = rule.source;
   f.standing = rule.standing;
   f.formula = "I_most <= continuous share * rating; E / R >= opening multiple * rating";
-  f.terms = {computed(solved, "I_most", "most current, end of discharge", s.run.most_current),
+  f.terms = {computed(solved, "I_most", "most current of the discharge", s.run.most_current),
              computed(solved, "share", "that the fuse carries for ever", rule.continuous),
              computed(solved, "multiple", "of the rating that opens it for certain", opens)};
   const Input* rating = solved.inputs.find("supply.fuse");
@@ -77,7 +77,7 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
     f.action = fmt::format("the fuse would blow in use: fit {}, on wires that it protects", advised(solved));
   judge_short(f, solved, shorted, opens * fuse);
   f.why = fmt::format(
-      "at the end of the charge {} flows, {} of the fuse's rating; a short at the end of the wires would carry {} at "
+      "at most {} flows, {} of the fuse's rating; a short at the end of the wires would carry {} at "
       "first, and {} open it for certain",
       say(solved, s.run.most_current), percent(in(s.run.most_current, fuse), 2), say(solved, shorted),
       say(solved, opens * fuse));

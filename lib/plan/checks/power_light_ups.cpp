@@ -20,7 +20,7 @@ std::string how_many(const Solved& solved) {
   const SolvedLightUps& all = *solved.light_ups;
   const auto time = [&](Duration t) { return say(solved, t); };
   const std::string first = time(all.first), last = time(all.last);
-  if (all.end == LightUpsEnd::never) return "not even one of them comes to pressure";
+  if (all.end == LightUpsEnd::never) return "not even one light-up comes to pressure on it";
   if (all.count == 0)
     return all.end == LightUpsEnd::too_slow ? fmt::format("the first takes {}, longer than you will wait", first)
                                             : fmt::format("less than one of {}", first);

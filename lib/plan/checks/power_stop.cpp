@@ -34,7 +34,11 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
       fmt::format("the run ends because {}, at {} and {}, with {} of the charge left", told(run.reason),
                   say(solved, run.end.voltage), say(solved, run.end.current), say_share(solved, run.charge_left_share));
   if (sudden)
-    f.action = "the fan will stop dead in seconds: set a stop above this voltage, or take cells with less resistance";
+    f.action = run.charge_left_share > most_left
+                   ? "hardly any of the charge is used: more cells in series, cells with less resistance, or a step-up "
+                     "that works from less"
+                   : "the fan will stop dead in seconds: set a stop above this voltage, or take cells with less "
+                     "resistance";
   else if (wasteful)
     f.action =
         "much charge stays behind: less resistance (better cells, thicker leads), a lower stop, or a fan that asks "

@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/never_reached.hpp"
 #include "plan/two_limits.hpp"
 #include <fmt/format.h>
 
@@ -53,7 +54,7 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
   if (!time) {
     f.verdict = Verdict::fail;
     f.why = ended(r.raise);
-    f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
+    f.action = never_reached_advice(r.raise);
     return f;
   }
   const double reserve = solved.spread_tried ? 0.0 : doubt(solved);

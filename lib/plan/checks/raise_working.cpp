@@ -1,4 +1,5 @@
 #include "plan/check.hpp"
+#include "plan/never_reached.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -14,7 +15,7 @@ void not_reached(const Solved& solved, Finding& f) {
   if (taken_over)
     f.why += fmt::format("; it need not, for the engine's own blower has taken over by then. {}", running_reserve);
   f.verdict = taken_over ? Verdict::pass : Verdict::watch;
-  if (!taken_over) f.action = "a fan that draws more air, or a fuller pack; the water stays where it is";
+  if (!taken_over) f.action = never_reached_advice(r.raise);
 }
 std::optional<Finding> judge_raise_working(const Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
