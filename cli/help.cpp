@@ -37,8 +37,9 @@ Where to start
   lumwright check mine.yaml   judges it
   lumwright explain fit.hot mine.yaml
                               shows where one verdict comes from
-  Write what you know and leave the rest out. What is taken in its place is
-  listed in the report, and a check that cannot do without it says so.
+  Take the `#` away from what you know and leave the rest behind it. What is
+  taken in its place is listed in the report, and a check that cannot do without
+  it says so.
 
 Options of check, explain and tune
   --units as-written          answer in the units of the description (usual)

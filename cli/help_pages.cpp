@@ -146,9 +146,12 @@ Exit status: 0, 1 when the description has nothing to make in it.
 )";
 const std::string_view new_page = R"(lumwright new FILE: write a description to fill in
 
-  Writes a description in which every key is explained. A file that is there
-  already is left alone and the command leaves with 2. With - for FILE the
-  description goes to standard output.
+  Writes a description in which every key is explained and waits behind a `#`,
+  with an example: take the `#` away from what you know and write your own value
+  over the example. What stays behind its `#`, or has nothing behind its colon,
+  counts as not known. A file that is there already is left alone and the
+  command leaves with 2. With - for FILE the description goes to standard
+  output.
 
   --readings                  readings of a shop-made fan test instead, for
                               `lumwright bench`

@@ -60,7 +60,8 @@ Bin read_keys(Node& root, std::vector<Fault>& faults) {
   reader.refuse_the_rest();
   bin.renamed = std::move(renamed);
   bin.tubes_from_stock = stock;
-  const bool no_list = child(root, "step_ups") == nullptr;
+  const Node* step_ups = child(root, "step_ups");
+  const bool no_list = step_ups == nullptr || step_ups->kind == Node::Kind::empty;
   if (no_list || !bin.step_ups.empty()) close_direct(bin, direct);
   return bin;
 }

@@ -74,7 +74,7 @@ class PartReader {
   template <class Part>
   void section(Field field, Part& part) {
     const Node* node = take(field);
-    if (node == nullptr || node->kind == Node::Kind::empty) return;  // everything in it is behind a `#`
+    if (node == nullptr) return;
     if (node->kind != Node::Kind::map)
       return complaints(field).add(node->at, fmt::format("expected a section of keys and values, got {}", found(*node)),
                                    fmt::format("known here: {}", known_keys(known_, full(field.key))));
@@ -107,18 +107,21 @@ class PartReader {
  private:
   const Node* take(Field field) {
     taken_.push_back(field.key);
-    if (const Node* node = child(map_, field.key)) return node;
+    if (const Node* node = child(map_, field.key)) return known_of(node);
     for (const data::RenamedKey& key : data::renamed_keys()) {
       if (!data::is_key(full(field.key), key.now)) continue;
       const std::string_view old = std::string_view(key.old).substr(key.old.rfind('.') + 1);
       const Node* node = child(map_, old);
       if (node == nullptr) continue;
       taken_.push_back(old);  // the table outlives this
+      if (known_of(node) == nullptr) return nullptr;
       renamed_.push_back({full(old), full(old), full(field.key)});
       return node;
     }
     return nullptr;
   }
+  // Nothing behind the colon means that it is not known, or that all of a section is behind a `#`.
+  static const Node* known_of(const Node* node) { return node->kind == Node::Kind::empty ? nullptr : node; }
   static const data::RenamedWord* renamed_word(const std::string& path, const std::string& text) {
     for (const data::RenamedWord& word : data::renamed_words())
       if (data::is_key(path, word.key) && text == word.old) return &word;

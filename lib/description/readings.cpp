@@ -13,12 +13,12 @@ bool mentioned(const Value& value) {
 
 class Contradictions {
  public:
-  explicit Contradictions(const FanReadings& test)
-      : test_(test), tube_(test.meter.kind && *test.meter.kind == tube_word) {}
+  Contradictions(const FanReadings& test, ReadingsAre readings)
+      : test_(test), readings_(readings), tube_(test.meter.kind && *test.meter.kind == tube_word) {}
   std::vector<Fault> find() {
     box();
     meter();
-    if (test_.readings.empty())
+    if (test_.readings.empty() && readings_ == ReadingsAre::there)
       add({}, "readings", "a fan test needs readings", "as in `readings: [ {plate: 10 mm, depression: 4.5 mmH2O} ]`");
     for (std::size_t i = 0; i < test_.readings.size(); ++i)
       reading(test_.readings[i], fmt::format("{}. of the list: ", i + 1));
@@ -71,6 +71,7 @@ class Contradictions {
   }
 
   const FanReadings& test_;
+  ReadingsAre readings_;
   bool tube_;
   std::vector<Fault> faults_;
 };
@@ -78,9 +79,10 @@ class Contradictions {
 
 std::vector<std::string> meter_words() { return {"plates in the lid", tube_word}; }
 
-FanReadings read_fan_readings(const Source& source) {
-  FanReadings test = read_parts<FanReadings>(source, "the readings of a fan test", "name: fan from an old drive bay",
-                                             [](const FanReadings& all) { return Contradictions(all).find(); });
+FanReadings read_fan_readings(const Source& source, ReadingsAre readings) {
+  FanReadings test =
+      read_parts<FanReadings>(source, "the readings of a fan test", "name: fan from an old drive bay",
+                              [&](const FanReadings& all) { return Contradictions(all, readings).find(); });
   test.file = source.name;
   return test;
 }

@@ -124,9 +124,12 @@ struct FanReadings {
   }
 };
 
+enum class ReadingsAre { there, to_come };  // to come: the test box is still to be made
+
 /// Reads the readings. Throws InputError that holds every fault, as read_build does for descriptions; also for a
-/// reading without a depression or without what its meter needs, a box both round and square, a tube without a bore.
-FanReadings read_fan_readings(const Source& source);
+/// reading without a depression or without what its meter needs, a box both round and square, a tube without a bore;
+/// for a file without readings unless they are still to come.
+FanReadings read_fan_readings(const Source& source, ReadingsAre readings = ReadingsAre::there);
 /// A file to start from: every key, its meaning, its limits and an example.
 std::string new_fan_readings();
 }  // namespace lumwright

@@ -1,3 +1,4 @@
+#include "data/how_measured.hpp"
 #include "description/readings.hpp"
 #include "quantity/words.hpp"
 #include <fmt/format.h>
@@ -20,10 +21,12 @@ std::string remark(const std::string& margin, std::string_view text) {
   return out + line + '\n';
 }
 
-/// Every key with its meaning and limits; those that most tests leave out behind `#`.
+/// Every key with its meaning and limits and its example behind a `#`, under sections that are there.
 class Writer {
  public:
-  explicit Writer(std::string margin) : margin_(std::move(margin)) {}
+  explicit Writer(std::string path) : path_(std::move(path)) {
+    margin_.assign(path_.empty() ? 0 : 2 * words(path_, '.').size(), ' ');
+  }
   std::string out{};
 
   template <class Q>
@@ -42,10 +45,9 @@ class Writer {
   }
   template <class Part>
   void section(Field field, const Part& part) {
-    const bool left_out = field.expert;
     out += (margin_.empty() ? "\n" : "") + remark(margin_, field.meaning);
-    out += fmt::format("{}{}{}:\n", margin_, left_out ? "#" : "", field.key);
-    Writer inner(margin_ + (left_out ? "#  " : "  "));
+    out += fmt::format("{}{}:\n", margin_, field.key);
+    Writer inner(full(field.key));
     Part::fields(part, inner);
     out += inner.out;
   }
@@ -62,7 +64,7 @@ class Writer {
                             "{ plate: 12 mm, depression: 4.5 mmH2O, voltage: 12.0 V }",
                             "{ plate: 18 mm, depression: 3.5 mmH2O, voltage: 12.0 V }",
                             "{ plate: 25 mm, depression: 2.0 mmH2O, voltage: 12.0 V }"})
-      out += fmt::format("  - {}\n", row);
+      out += fmt::format("  #- {}\n", row);
   }
 
  private:
@@ -73,12 +75,16 @@ class Writer {
       out += remark("", fmt::format("{}: {}, as in {}", field.key, field.meaning, field.example));
     }
   };
+  std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   void key(Field field, const std::string& limits) {
-    const bool left_out = field.expert && margin_.find('#') == std::string::npos;
-    out += remark(margin_.substr(0, margin_.find('#')), std::string(field.meaning) + limits);
-    out += fmt::format("{}{}{}: {}\n", margin_, left_out ? "#" : "", field.key, field.example);
+    std::string meaning(field.meaning);
+    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty())
+      meaning += fmt::format("; {}", how);
+    out += remark(margin_, meaning + limits);
+    const bool is_name = path_.empty() && field.key == "name";
+    out += is_name ? "name: my fan\n" : fmt::format("{}#{}: {}\n", margin_, field.key, field.example);
   }
-  std::string margin_;
+  std::string path_, margin_;
 };
 }  // namespace
 
@@ -87,9 +93,10 @@ std::string new_fan_readings() {
   const FanReadings empty;
   FanReadings::fields(empty, writer);
   return R"(# A shop-made test of a fan: it sucks at a box, the air comes in through a hole
-# in a thin plate, and one U-tube tells pressure and flow at once. Replace each
-# example with what you have and read; delete what you do not know. A box has a
-# `diameter` or a `width` and a `height`, not both.
+# in a thin plate, and one U-tube tells pressure and flow at once. Everything
+# waits behind a `#`, with an example: take the `#` away from what you have and
+# read, and write your own values over the examples. A box has a `diameter` or a
+# `width` and a `height`, not both.
 #
 # Every quantity has its unit and may have a spread, as in 4.5 mmH2O +- 10 %.
 

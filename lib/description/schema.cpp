@@ -55,11 +55,11 @@ class SchemaWriter {
   template <class Q>
   void operator()(Field field, const Given<Q>&, Limits limits) {
     Json& property = start(field, fmt::format(" ({} to {})", limits.low, limits.high));
-    property["$ref"] = reference(kind_of<Q>);
+    property["anyOf"] = {Json{{"$ref", reference(kind_of<Q>)}}, nothing()};
   }
   void operator()(Field field, const Count&, int least, int most) {
     Json& property = start(field, "");
-    property["type"] = "integer";
+    property["type"] = {"integer", "null"};
     property["minimum"] = least;
     property["maximum"] = most;
   }
@@ -71,21 +71,22 @@ class SchemaWriter {
         if (word.find_first_not_of("0123456789") == std::string::npos) property["enum"].push_back(std::stoi(word));
       for (const std::string& word : allowed())  // and these as truth values
         if (word == "yes" || word == "no") property["enum"].push_back(word == "yes");
+      property["enum"].push_back(nullptr);
       return;
     }
-    property["type"] = {"string", "number"};
+    property["type"] = {"string", "number", "null"};
     property["minLength"] = 1;
     property["maxLength"] = longest_text;
   }
   template <class X, class Y>
   void operator()(Field field, const Points<X, Y>&, Limits x, Limits y) {
     Json& property = start(field, fmt::format(" ({} to {}; {} to {})", x.low, x.high, y.low, y.high));
-    property.update(list({kind_of<X>, kind_of<Y>}, fewest_points));
+    property["anyOf"] = {list({kind_of<X>, kind_of<Y>}, fewest_points), nothing()};
   }
   void operator()(Field field, const EfficiencyTable&) {
     Json& property = start(field, "");
     property["anyOf"] = {Json{{"$ref", reference(kind_of<double>)}},
-                         list({kind_of<Voltage>, kind_of<Power>, kind_of<double>}, 1)};
+                         list({kind_of<Voltage>, kind_of<Power>, kind_of<double>}, 1), nothing()};
   }
   template <class Part>
   void section(Field field, const Part& part) {
@@ -99,6 +100,8 @@ class SchemaWriter {
   }
 
  private:
+  /// A key with nothing behind its colon: not known.
+  static Json nothing() { return {{"type", "null"}}; }
   Json& start(Field field, const std::string& limits) {
     Json& property = properties_[std::string(field.key)];
     property["description"] = std::string(field.meaning) + limits;
@@ -147,7 +150,7 @@ void add_older_names(Json& properties) {
     Json property = section["properties"][now];
     property["deprecated"] = true;
     section["properties"][old] = std::move(property);
-    section["not"] = {{"required", {old, now}}};
+    section["not"] = {{"type", "object"}, {"required", {old, now}}};  // an empty section has neither
   }
   for (const data::RenamedWord& word : data::renamed_words())
     property_at(properties, word.key)["enum"].push_back(word.old);

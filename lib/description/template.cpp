@@ -1,4 +1,5 @@
 #include "description/template.hpp"
+#include "data/how_measured.hpp"
 #include "description/build.hpp"
 #include "description/values.hpp"
 #include "quantity/format.hpp"
@@ -43,11 +44,13 @@ std::string shown_words(std::vector<std::string> words) {
   return listed(words) + (cut ? " and others, see `lumwright schema`" : "");
 }
 
+/// Every key with its example behind a `#`, under sections that are there: what is not taken up says nothing.
 class TemplateWriter {
  public:
-  // `margin` is the indentation, with the `#` of a section that is left out as a whole.
-  explicit TemplateWriter(std::string margin) : margin_(std::move(margin)) {}
-  std::string out;
+  explicit TemplateWriter(std::string path) : path_(std::move(path)) {
+    margin_.assign(path_.empty() ? 0 : 2 * words(path_, '.').size(), ' ');
+  }
+  std::string out{};
 
   template <class Q>
   void operator()(Field field, const Given<Q>&, Limits limits) {
@@ -64,24 +67,25 @@ class TemplateWriter {
   void operator()(Field field, const EfficiencyTable&) { key(field, span(efficiency_share)); }
   template <class Part>
   void section(Field field, const Part& part) {
-    const bool left_out = field.expert && margin_.find('#') == std::string::npos;
     if (margin_.empty()) out += '\n';
-    const std::string margin = margin_ + (left_out ? "#" : "");
     out += filled(field.meaning, margin_ + "# ", margin_ + "# ");
-    out += margin + std::string(field.key) + ":\n";
-    TemplateWriter inner(margin + "  ");
+    out += margin_ + std::string(field.key) + ":\n";
+    TemplateWriter inner(full(field.key));
     Part::fields(part, inner);
     out += inner.out;
   }
 
  private:
+  std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   void key(Field field, const std::string& limits) {
-    const std::string meaning = std::string(field.meaning) + (limits.empty() ? "" : " (" + limits + ")");
+    std::string meaning(field.meaning);
+    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty()) meaning += fmt::format("; {}", how);
+    if (!limits.empty()) meaning += " (" + limits + ")";
     out += filled(meaning, margin_ + "# ", margin_ + "# ");
-    out += fmt::format("{}{}{}: {}\n", margin_, field.expert && margin_.find('#') == std::string::npos ? "#" : "",
-                       field.key, field.example);
+    const bool is_name = path_.empty() && field.key == "name";
+    out += is_name ? "name: my build\n" : fmt::format("{}#{}: {}\n", margin_, field.key, field.example);
   }
-  std::string margin_;
+  std::string path_, margin_;
 };
 
 struct KindLister {
@@ -133,10 +137,10 @@ std::string new_description() {
   TemplateWriter writer("");
   Build::fields(empty, writer);
   return R"(# A description of one build: the engine, the fan that raises its steam, and
-# what drives the fan. Replace each example with what you measured. Delete what
-# you do not know: a typical value is taken and named as assumed, or the check
-# says what it lacks. A key behind `#` is one that most builds leave out: take
-# the `#` away to use it.
+# what drives the fan. Every key waits behind a `#`, with an example: take the
+# `#` away from what you know, and write your own value over the example. What
+# you do not know stays behind its `#`, or has nothing behind its colon: a
+# typical value is taken and named as assumed, or the check says what it lacks.
 #
 # Every quantity has its unit, as in 17.2 mm or 9/16 in, and may have a spread,
 # as in 17.20 mm +- 0.03 mm or 7..9 mm. `lumwright units` lists the units.

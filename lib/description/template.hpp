@@ -3,10 +3,10 @@
 #include <string>
 
 namespace lumwright {
-/// A description with every key, its meaning, its limits and an example; keys that most builds leave out stand behind
-/// `#`.
+/// A description with every key, its meaning, how it is measured, its limits and an example. All but the name stand
+/// behind `#`, so that nothing counts as written that its owner did not write.
 std::string new_description();
-/// A bin to choose from, with one of everything: an example to write over.
+/// A bin to choose from, with one of everything behind `#`: examples to write over.
 std::string new_bin();
 /// The units by kind of quantity, with examples of fractions and spreads; 80 columns.
 std::string units_listing();

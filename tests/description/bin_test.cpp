@@ -1,6 +1,9 @@
 // The bin: what it hands down, what it refuses and where.
 #include "description/bin.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
 #include "near.hpp"
+#include <algorithm>
 #include <doctest/doctest.h>
 #include <fmt/format.h>
 #include <fstream>
@@ -143,4 +146,25 @@ TEST_CASE("the example bin is read") {
   const Bin bin = bin_of({std::istreambuf_iterator<char>(in), {}});
   CHECK(bin.engines.size() == 2);
   CHECK(combinations(bin) > 100);
+}
+
+TEST_CASE("a new bin says nothing but its name; with everything put to use it reads without fault") {
+  const std::string text = new_bin();
+  const std::string lacks = bin_complaint(text);
+  for (const char* list : {"fans", "packs", "tubes", "engines"})
+    CHECK(lacks.find(std::string(list) + ": a bin needs at least one of them") != std::string::npos);
+  CHECK(std::count(lacks.begin(), lacks.end(), '^') == 4);
+  const Bin bin = bin_of(taken_up(text));
+  CHECK(bin.fans.size() == 2);
+  CHECK(bin.step_ups.size() == 2);
+  CHECK(bin.engines[0].engine.chimney.bore);
+  CHECK(bin.tubes_from_stock);
+}
+
+TEST_CASE("a list or a key of a bin with nothing behind its colon is left out") {
+  CHECK(bin_of(bin_with(small, "step_ups: [ none, { name: small board, output: 12 V, lower_to: 9 V } ]", "step_ups:"))
+            .step_ups[0]
+            .direct);
+  CHECK(!bin_of(bin_with(small, "frame: 50 mm", "frame: ")).fans[0].frame);
+  CHECK(complains(bin_with(small, "name: grey fan", "name: "), "fans: 1. of the list: `name` is missing"));
 }

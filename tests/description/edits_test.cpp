@@ -1,5 +1,6 @@
 // Random edits of good descriptions: each gives a Build or faults that lie inside the file; nothing else.
 #include "description/description.hpp"
+#include "description/taken_up.hpp"
 #include "description/template.hpp"
 #include "description/writer.hpp"
 #include <algorithm>
@@ -118,7 +119,8 @@ bool inside(const std::string& text, const Position& at) {
 }  // namespace
 
 TEST_CASE("two thousand edits of good descriptions") {
-  const std::string bases[] = {full_description, new_description(), write_build(read(full_description))};
+  const std::string bases[] = {full_description, with(with(taken_up(new_description()), "duty: 60 %", "duty:"), "kind: none", "kind: lower output"),
+                               write_build(read(full_description))};
   Editor editor(20240229);
   int good = 0, refused = 0;
   for (int i = 0; i < 2000; ++i) {

@@ -85,10 +85,6 @@ TEST_CASE("each kind of fault, as the user sees it") {
        "    3 |   air: 6 degC\n"
        "      |   ^^^\n"
        "        it stands first on line 2"},
-      {"place:\n  air:\n",
-       "b.yaml:2:3: place.air: expected a temperature, got nothing\n"
-       "    2 |   air:\n"
-       "      |   ^^^"},
       {"place:\n  air: [12 degC]\n",
        "b.yaml:2:8: place.air: expected a temperature, got a list\n"
        "    2 |   air: [12 degC]\n"

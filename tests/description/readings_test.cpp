@@ -1,5 +1,6 @@
 #include "description/readings.hpp"
 #include "description/keys.hpp"
+#include "description/taken_up.hpp"
 #include "near.hpp"
 #include <doctest/doctest.h>
 #include <string>
@@ -114,11 +115,17 @@ TEST_CASE("hostile readings are faults, nothing worse") {
 
 TEST_CASE("the template names every key and reads back without a fault") {
   const std::string text = new_fan_readings();
-  CHECK(readings_complaint(text).empty());
+  CHECK(readings_complaint(text).starts_with("r.yaml:1:1: readings: a fan test needs readings"));
+  CHECK_NOTHROW(read_fan_readings({"r.yaml", text}, ReadingsAre::to_come));
+  std::string used = taken_up(text);
+  for (const std::string two : {"  diameter: ", "    bore: ", "    length: ", "    mean: "})  // of a round box, of a tube
+    used.insert(used.find("\n" + two) + 1, "#");
+  CHECK(readings_complaint(used).empty());
+  CHECK(read_fan_readings({"r.yaml", used}).readings.size() == 5);
   for (const Key& key : list_keys<FanReadings>()) {
     CAPTURE(std::string(key.field.key));
     CHECK(text.find(std::string(key.field.key) + ":") != std::string::npos);
-    if (key.section != "readings" && !key.is_section)
+    if (key.section != "readings" && !key.is_section && key.field.key != "name")
       CHECK(text.find(std::string(key.field.example)) != std::string::npos);
   }
   std::size_t start = 0;

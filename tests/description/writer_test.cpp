@@ -1,6 +1,7 @@
 #include "description/writer.hpp"
 #include "description/description.hpp"
 #include "description/keys.hpp"
+#include "description/taken_up.hpp"
 #include "description/template.hpp"
 #include "description/written.hpp"
 #include "near.hpp"
@@ -55,7 +56,8 @@ std::vector<std::string> values(const Build& build) {
 }  // namespace
 
 TEST_CASE("what is written reads back the same, bit for bit") {
-  for (const std::string& text : {full_description, new_description(), std::string("name: x\n")}) {
+  for (const std::string& text : {full_description, with(with(taken_up(new_description()), "duty: 60 %", "duty:"), "kind: none", "kind: lower output"),
+                                  std::string("name: x\n")}) {
     const Build build = read(text);
     const std::string written_text = write_build(build);
     CHECK(values(read(written_text)) == values(build));

@@ -4,6 +4,7 @@
 #include "description/keys.hpp"
 #include "description/log.hpp"
 #include "description/readings.hpp"
+#include "description/taken_up.hpp"
 #include "description/template.hpp"
 #include "description/tuned_file.hpp"
 #include "description/words.hpp"
@@ -57,7 +58,7 @@ int main(int argc, char** argv) {
   std::string dictionary;
   for (const std::string& word : words) dictionary += quoted(word);
   put(folder / "fuzz.dict", dictionary);
-  put(folder / "texts" / "new.yaml", new_description());
-  put(folder / "texts" / "new-readings.yaml", new_fan_readings());
+  put(folder / "texts" / "new.yaml", taken_up(new_description()));
+  put(folder / "texts" / "new-readings.yaml", taken_up(new_fan_readings()));
   return 0;
 }
