@@ -1,8 +1,8 @@
 #include "ask.hpp"
-#include "build/interview.hpp"
-#include "build/reader.hpp"
 #include "data/first_words.hpp"
 #include "data/questions.hpp"
+#include "description/interview.hpp"
+#include "description/reader.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
 #include "plan/assess.hpp"
@@ -92,7 +92,7 @@ Answer ask(const Options& options) {
                            "#\n# Written by `lumwright new --ask`. All other keys: `lumwright new FILE`.\n" +
                            answers.description();
   const Build build = read_build({options.file, text});
-  const Assessment assessment = assess(build, options.units, nullptr, WorldsAsked{.count = samples});
+  const Assessment assessment = assess(build, options.units, nullptr, SamplesAsked{.count = samples});
   create_file(options.file, text);
   return {fmt::format("\n{0} is written.\n\n{1}\nThe whole page, with the cautions: lumwright check {0}\n",
                       printable(options.file), first_answers(assessment, style_of(options)))};

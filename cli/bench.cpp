@@ -1,5 +1,5 @@
-#include "build/readings.hpp"
 #include "commands.hpp"
+#include "description/readings.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
 #include "paper.hpp"

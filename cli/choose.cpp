@@ -1,5 +1,5 @@
-#include "build/bin.hpp"
 #include "commands.hpp"
+#include "description/bin.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
 #include "paper.hpp"

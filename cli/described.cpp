@@ -1,5 +1,5 @@
 #include "described.hpp"
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
 #include "tuned_beside.hpp"
@@ -9,12 +9,12 @@ Described described(const Options& options) {
   Build build = read_as(FileKind::description, read_file(options.file), read_build);
   return {std::move(build), tuned_beside(options)};
 }
-WorldsAsked worlds_asked(const Options& options, Progress& progress) {
+SamplesAsked samples_asked(const Options& options, Progress& progress) {
   return {.count = options.samples, .seed = options.seed, .progress = progress.watch()};
 }
 Assessment assessed(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
-  return assess(told.build, options.units, told.used(), worlds_asked(options, progress));
+  return assess(told.build, options.units, told.used(), samples_asked(options, progress));
 }
 }  // namespace lumwright::cli

@@ -13,7 +13,7 @@ void add_printing(CLI::App& command, Raw& raw) {
   command.add_option("--scale-x", raw.bar_x);
   command.add_option("--scale-y", raw.bar_y);
 }
-void add_worlds(CLI::App& command, Raw& raw) {
+void add_samples(CLI::App& command, Raw& raw) {
   command.add_option("--samples", raw.samples);
   command.add_option("--seed", raw.seed);
 }
@@ -25,12 +25,12 @@ void add_commands(CLI::App& app, Raw& raw) {
   check.add_option("FILE", raw.file);
   check.add_option("--format", raw.format);
   add_style(check, raw);
-  add_worlds(check, raw);
+  add_samples(check, raw);
   CLI::App& explain = *app.add_subcommand("explain");
   explain.add_option("CHECK", raw.check_id);
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
-  add_worlds(explain, raw);
+  add_samples(explain, raw);
   CLI::App& trace = *app.add_subcommand("trace");
   trace.add_option("FILE", raw.file);
   trace.add_flag("--csv", raw.csv);
@@ -43,7 +43,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& report = *app.add_subcommand("report");
   report.add_option("FILE", raw.file);
   add_printing(report, raw);
-  add_worlds(report, raw);
+  add_samples(report, raw);
   report.add_option("--units", raw.units);
   CLI::App& draw = *app.add_subcommand("draw");
   draw.add_option("FILE", raw.file);

@@ -1,8 +1,8 @@
-#include "build/readings.hpp"
-#include "build/template.hpp"
 #include "ask.hpp"
 #include "commands.hpp"
 #include "data/first_words.hpp"
+#include "description/readings.hpp"
+#include "description/template.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
 #include <fmt/format.h>

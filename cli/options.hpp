@@ -44,7 +44,7 @@ struct Options {
   std::string log{};        // of tune
   bool untuned = false;     // what was tuned beside the description is ignored
   std::string series{};     // of trace; empty: the usual one
-  std::size_t samples = 0;  // worlds to try for the bands; none: no bands
+  std::size_t samples = 0;  // samples to try for the bands; none: no bands
   std::uint64_t seed = 1;
   std::string folder{};          // of draw: where the files go
   std::string paper = "A4";      // of draw

@@ -1,6 +1,6 @@
-#include "plan/tune.hpp"
-#include "build/reader.hpp"
+#include "tune/tune.hpp"
 #include "commands.hpp"
+#include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"

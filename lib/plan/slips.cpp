@@ -1,7 +1,7 @@
 #include "plan/slips.hpp"
-#include "build/written.hpp"
 #include "data/cells.hpp"
 #include "data/table.hpp"
+#include "description/written.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <cmath>

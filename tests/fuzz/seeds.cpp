@@ -1,13 +1,13 @@
 // Writes what the targets start from: the templates that `new` writes, and a dictionary of keys, words and units.
 // usage: fuzz_seeds DIRECTORY
-#include "build/bin.hpp"
-#include "build/keys.hpp"
-#include "build/log.hpp"
-#include "build/readings.hpp"
-#include "build/taken_up.hpp"
-#include "build/template.hpp"
-#include "build/tuned_file.hpp"
-#include "build/words.hpp"
+#include "description/bin.hpp"
+#include "description/keys.hpp"
+#include "description/log.hpp"
+#include "description/readings.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
+#include "description/tuned_file.hpp"
+#include "description/words.hpp"
 #include "quantity/units.hpp"
 #include <cstdio>
 #include <filesystem>

@@ -1,8 +1,8 @@
 // The whole chain from description to assessment. Numbers from outside are marked with their source; the rest are laws
 // that must hold for any build.
-#include "build/taken_up.hpp"
-#include "build/template.hpp"
 #include "describe.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
 #include "near.hpp"
 #include <algorithm>
 #include <cmath>

@@ -1,10 +1,10 @@
 // What a choice advises, made: each description that it writes goes through the whole check again.
-#include "../plan/random_bin.hpp"
-#include "build/reader.hpp"
-#include "build/taken_up.hpp"
-#include "build/template.hpp"
+#include "../choose/random_bin.hpp"
+#include "choose/rank.hpp"
+#include "description/reader.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
 #include "plan/assess.hpp"
-#include "plan/choose_rank.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <doctest/doctest.h>
@@ -38,7 +38,7 @@ std::size_t judge_again(const Choice& choice) {
   for (const Advised& one : advised(choice)) {
     CAPTURE(one.file);
     const Assessment a = assess(read_build({"first.yaml", one.file}), UnitSystem::as_written, nullptr,
-                                WorldsAsked{.count = samples, .seed = 1});
+                                SamplesAsked{.count = samples, .seed = 1});
     CHECK(a.verdict != Verdict::fail);
     const bool own = find_result(a, "raise.to_own_blower") != nullptr;
     CHECK(in(one.candidate->to_steam, unit::s) == si(a, own ? "raise.to_own_blower" : "raise.to_working"));
