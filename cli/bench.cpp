@@ -1,5 +1,6 @@
-#include "build/readings.hpp"
 #include "commands.hpp"
+#include "description/readings.hpp"
+#include "file_kind.hpp"
 #include "files.hpp"
 #include "paper.hpp"
 #include "quantity/errors.hpp"
@@ -35,7 +36,9 @@ Answer answer(const Options& options, const FanReadings& readings) {
 
 Answer bench(const Options& options) {
   const Source source = read_file(options.file);
-  const FanReadings readings = read_fan_readings(source);
+  const FanReadings readings = read_as(FileKind::readings, source, [&](const Source& file) {
+    return read_fan_readings(file, options.test_box ? ReadingsAre::to_come : ReadingsAre::there);
+  });
   try {
     return answer(options, readings);
   } catch (const ReadingFault& e) {

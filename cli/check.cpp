@@ -10,9 +10,9 @@ namespace lumwright::cli {
 Answer check(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
-  const WorldsAsked worlds = worlds_asked(options, progress);
-  Assessment assessment = assess(told.build, options.units, told.used(), worlds);
-  try_moves(assessment, told.build, options.units, told.used(), worlds);
+  const SamplesAsked samples = samples_asked(options, progress);
+  Assessment assessment = assess(told.build, options.units, told.used(), samples);
+  try_moves(assessment, told.build, options.units, told.used(), samples);
   if (!options.only.empty()) {
     const ExitStatus status = verdict_of_part(assessment, options.only) == Verdict::fail ? fails : fine;
     return {part_report(assessment, style_of(options), options.only), status};

@@ -1,5 +1,6 @@
-#include "build/bin.hpp"
 #include "commands.hpp"
+#include "description/bin.hpp"
+#include "file_kind.hpp"
 #include "files.hpp"
 #include "paper.hpp"
 #include "progress.hpp"
@@ -10,7 +11,7 @@
 
 namespace lumwright::cli {
 Answer choose(const Options& options) {
-  const Bin bin = read_bin(read_file(options.file));
+  const Bin bin = read_as(FileKind::bin, read_file(options.file), read_bin);
   Progress progress("combinations");
   ChooseAsked asked;
   asked.progress = progress.watch();

@@ -1,20 +1,21 @@
 #include "described.hpp"
-#include "build/reader.hpp"
+#include "description/reader.hpp"
+#include "file_kind.hpp"
 #include "files.hpp"
 #include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Described described(const Options& options) {
-  Build build = read_build(read_file(options.file));
+  Build build = read_as(FileKind::description, read_file(options.file), read_build);
   if (!options.set.empty()) build = with_settings(std::move(build), options.set);
   return {std::move(build), tuned_beside(options)};
 }
-WorldsAsked worlds_asked(const Options& options, Progress& progress) {
+SamplesAsked samples_asked(const Options& options, Progress& progress) {
   return {.count = options.samples, .seed = options.seed, .progress = progress.watch()};
 }
 Assessment assessed(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
-  return assess(told.build, options.units, told.used(), worlds_asked(options, progress));
+  return assess(told.build, options.units, told.used(), samples_asked(options, progress));
 }
 }  // namespace lumwright::cli

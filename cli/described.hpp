@@ -14,8 +14,8 @@ struct Described {
 };
 /// The description of these options. Throws as read_file, read_build and tuned_beside.
 Described described(const Options& options);
-/// The worlds that the options ask for; `progress` shows how far they are, and must outlive them.
-WorldsAsked worlds_asked(const Options& options, Progress& progress);
+/// The samples that the options ask for; `progress` shows how far they are, and must outlive them.
+SamplesAsked samples_asked(const Options& options, Progress& progress);
 /// The description of these options, assessed. Throws as `described`.
 Assessment assessed(const Options& options);
 }  // namespace lumwright::cli

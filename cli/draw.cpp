@@ -9,9 +9,9 @@ Answer draw(const Options& options) {
   const Described told = described(options);
   const DrawingWish wish{.paper = options.paper, .print = print_options(options), .draft = options.draft};
   Progress progress("samples");
-  const WorldsAsked worlds = worlds_asked(options, progress);  // those of `check`, for the same verdicts
-  const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
-  const auto files = drawing_files(judged(solved, told.used(), worlds), solved, wish);
+  const SamplesAsked samples = samples_asked(options, progress);  // those of `check`, for the same verdicts
+  const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
+  const auto files = drawing_files(judged(solved, told.used(), samples), solved, wish);
   write_folder(options.folder, files);
   return {list_of(options.folder, files)};
 }

@@ -13,7 +13,7 @@ void add_printing(CLI::App& command, Raw& raw) {
   command.add_option("--scale-x", raw.bar_x);
   command.add_option("--scale-y", raw.bar_y);
 }
-void add_worlds(CLI::App& command, Raw& raw) {
+void add_samples(CLI::App& command, Raw& raw) {
   command.add_option("--samples", raw.samples);
   command.add_option("--seed", raw.seed);
 }
@@ -27,12 +27,12 @@ void add_commands(CLI::App& app, Raw& raw) {
   check.add_flag("--full", raw.full);
   check.add_option("--only", raw.only);
   add_style(check, raw);
-  add_worlds(check, raw);
+  add_samples(check, raw);
   CLI::App& explain = *app.add_subcommand("explain");
   explain.add_option("CHECK", raw.check_id);
   explain.add_option("FILE", raw.file);
   add_style(explain, raw);
-  add_worlds(explain, raw);
+  add_samples(explain, raw);
   CLI::App& sweep = *app.add_subcommand("sweep");
   sweep.add_option("FILE", raw.file);
   sweep.add_option("KEY", raw.axes);
@@ -41,7 +41,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& compare = *app.add_subcommand("compare");
   compare.add_option("FILE", raw.files);
   add_style(compare, raw);
-  add_worlds(compare, raw);
+  add_samples(compare, raw);
   CLI::App& trace = *app.add_subcommand("trace");
   trace.add_option("FILE", raw.file);
   trace.add_flag("--csv", raw.csv);
@@ -54,7 +54,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   CLI::App& report = *app.add_subcommand("report");
   report.add_option("FILE", raw.file);
   add_printing(report, raw);
-  add_worlds(report, raw);
+  add_samples(report, raw);
   report.add_option("--units", raw.units);
   CLI::App& draw = *app.add_subcommand("draw");
   draw.add_option("FILE", raw.file);
@@ -83,6 +83,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);
   create.add_flag("--bin", raw.bin);
+  create.add_flag("--ask", raw.ask);
   app.add_subcommand("units");
   app.add_subcommand("schema");
   app.add_subcommand("completion")->add_option("SHELL", raw.file);

@@ -19,7 +19,7 @@ struct Raw {
   std::vector<std::string> files{}, axes{};  // of compare; of sweep
   std::vector<std::string> set{};  // "key=value" each
   std::string folder, paper = "A4", bar_x, bar_y;  // of draw
-  bool draft = false, test_box = false, readings = false, bin = false, roff = false;
+  bool draft = false, test_box = false, readings = false, bin = false, roff = false, ask = false;
   bool help = false, version = false;
 };
 void add_commands(CLI::App& app, Raw& raw);

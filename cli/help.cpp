@@ -36,12 +36,15 @@ Purpose
   answer comes with its limit, the reason, what to do and a source.
 
 Where to start
-  lumwright new mine.yaml     writes a description with every key explained
+  lumwright new --ask mine.yaml
+                              asks what matters most, and writes a description
+  lumwright new mine.yaml     writes one with every key explained
   lumwright check mine.yaml   judges it
   lumwright explain fit.hot mine.yaml
                               shows where one verdict comes from
-  Write what you know and leave the rest out. What is taken in its place is
-  listed in the report, and a check that cannot do without it says so.
+  Take the `#` away from what you know and leave the rest behind it. What is
+  taken in its place is listed in the report, and a check that cannot do without
+  it says so.
 
 Options of check, explain and tune
   --units as-written          answer in the units of the description (usual)
@@ -176,7 +179,7 @@ constexpr std::string_view tune_page = R"(lumwright tune FILE LOG: learn from a 
   A log holds
   name, day                   any short text
   place                       air and barometer of that day, as in FILE
-  water                       water put in, weighed
+  water                       water put in, weighed; 1 g is 1 ml
   started_at                  its temperature when the fan was started
   readings                    a list in the order of time, each with a time
                               since the fan was started, and any of

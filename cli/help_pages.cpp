@@ -149,21 +149,34 @@ Exit status: 0, 1 when the description has nothing to make in it.
 )";
 const std::string_view new_page = R"(lumwright new FILE: write a description to fill in
 
-  Writes a description in which every key is explained. A file that is there
-  already is left alone and the command leaves with 2. With - for FILE the
-  description goes to standard output.
+  Writes a description in which every key is explained and waits behind a `#`,
+  with an example: take the `#` away from what you know and write your own value
+  over the example. What stays behind its `#`, or has nothing behind its colon,
+  counts as not known. A file that is there already is left alone and the
+  command leaves with 2. With - for FILE the description goes to standard
+  output.
 
   --readings                  readings of a shop-made fan test instead, for
                               `lumwright bench`
   --bin                       a bin instead, for `lumwright choose`
+  --ask                       a short interview on the terminal: the questions
+                              that matter most, each with where and how to
+                              measure. A blank line means that you do not know;
+                              a fault is told at once and the question asked
+                              again. FILE is written when the last question is
+                              answered, with what follows from it already, what
+                              is still missing, and what to measure next. Where
+                              the answers end before that, nothing is written
 
-Example
+Examples
   lumwright new mine.yaml
+  lumwright new --ask mine.yaml
 )";
 const std::string_view units_page = R"(lumwright units: list the units that may be written
 
   Lists every unit by what it measures, and the forms in which a number may be
-  written: fractions, spreads, per cent.
+  written: fractions, decimal commas, spreads, per cent, minutes and seconds,
+  gauge numbers of sheet and wire.
 )";
 const std::string_view schema_page = R"(lumwright schema: print the JSON Schema of descriptions
 

@@ -1,6 +1,6 @@
-#include "build/schema.hpp"
-#include "build/template.hpp"
 #include "commands.hpp"
+#include "description/schema.hpp"
+#include "description/template.hpp"
 
 namespace lumwright::cli {
 Answer units(const Options&) { return {units_listing()}; }

@@ -163,6 +163,7 @@ Options options_of(Command command, const Raw& raw) {
   out.test_box = raw.test_box;
   out.readings = raw.readings;
   out.bin = raw.bin;
+  out.ask = raw.ask;
   if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
   if (command == Command::completion) {
     require(raw.file, "SHELL", "completion SHELL");

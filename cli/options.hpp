@@ -1,6 +1,6 @@
 // The command line, taken apart. The only door to the argument parser.
 #pragma once
-#include "build/settings.hpp"
+#include "description/settings.hpp"
 #include "quantity/format.hpp"
 #include <cstddef>
 #include <cstdint>
@@ -53,7 +53,7 @@ struct Options {
   std::string only{};       // of check: a group of checks, or one
   bool untuned = false;     // what was tuned beside the description is ignored
   std::string series{};     // of trace; empty: the usual one
-  std::size_t samples = 0;  // worlds to try for the bands; none: no bands
+  std::size_t samples = 0;  // samples to try for the bands; none: no bands
   std::uint64_t seed = 1;
   std::string folder{};          // of draw: where the files go
   std::string paper = "A4";      // of draw
@@ -62,6 +62,7 @@ struct Options {
   bool roff = false;             // of help: the manual as a man page
   bool readings = false;         // of new: readings of a fan test
   bool bin = false;              // of new: a bin to choose from
+  bool ask = false;              // of new: a short interview
   bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;

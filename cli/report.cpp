@@ -32,9 +32,9 @@ std::vector<NamedText> drawings_of(const Options& options, const Assessment& ass
 Answer report(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
-  const WorldsAsked worlds = worlds_asked(options, progress);
-  const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
-  const ReportData data = report_data(solved, told.used(), worlds);
+  const SamplesAsked samples = samples_asked(options, progress);
+  const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
+  const ReportData data = report_data(solved, told.used(), samples);
   std::vector<NamedText> drawings = drawings_of(options, data.assessment, solved);
   std::vector<Beside> beside;
   beside.reserve(drawings.size());

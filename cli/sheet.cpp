@@ -7,8 +7,8 @@ namespace lumwright::cli {
 Answer sheet(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
-  const WorldsAsked worlds = worlds_asked(options, progress);  // those of `check`, for the same verdicts
-  const Solved solved = solved_to_judge(told.build, options.units, told.used(), worlds);
-  return {build_sheet(judged(solved, told.used(), worlds), solved, style_of(options))};
+  const SamplesAsked samples = samples_asked(options, progress);  // those of `check`, for the same verdicts
+  const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
+  return {build_sheet(judged(solved, told.used(), samples), solved, style_of(options))};
 }
 }  // namespace lumwright::cli

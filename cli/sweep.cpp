@@ -1,7 +1,7 @@
 #include "plan/sweep.hpp"
 #include "commands.hpp"
 #include "described.hpp"
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include "files.hpp"
 #include "report/side_by_side.hpp"
 #include "style.hpp"
@@ -28,10 +28,9 @@ Answer compare(const Options& options) {
     told.push_back(described(one));
   }
   Progress progress("samples");
-  const WorldsAsked worlds = worlds_asked(options, progress);
+  const SamplesAsked samples = samples_asked(options, progress);
   std::vector<Compared> all;
-  for (const Described& one : told)
-    all.push_back({one.build, assess(one.build, options.units, one.used(), worlds)});
+  for (const Described& one : told) all.push_back({one.build, assess(one.build, options.units, one.used(), samples)});
   return {compare_report(all, style_of(options))};
 }
 }  // namespace lumwright::cli

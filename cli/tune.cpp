@@ -1,6 +1,7 @@
-#include "plan/tune.hpp"
-#include "build/reader.hpp"
+#include "tune/tune.hpp"
 #include "commands.hpp"
+#include "description/reader.hpp"
+#include "file_kind.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
 #include "quantity/errors.hpp"
@@ -15,8 +16,8 @@ Answer tune(const Options& options) {
   const std::string kept_in = tuned_name(options.file);
   if (same_file(options.log, kept_in))
     throw UsageError("`tune` writes its result to " + printable(kept_in) + ", so LOG cannot be that file");
-  const Build build = read_build(read_file(options.file));
-  const Log log = read_log(read_file(options.log));
+  const Build build = read_as(FileKind::description, read_file(options.file), read_build);
+  const Log log = read_as(FileKind::log, read_file(options.log), read_log);
   try {
     const TuneResult result = lumwright::tune(build, log);
     replace_file(kept_in, write_tuned(file_of(result, log)));

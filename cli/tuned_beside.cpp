@@ -1,7 +1,7 @@
 #include "tuned_beside.hpp"
-#include "build/tuned_file.hpp"
+#include "description/tuned_file.hpp"
 #include "files.hpp"
-#include "plan/tune.hpp"
+#include "tune/tune.hpp"
 #include <string_view>
 
 namespace lumwright::cli {

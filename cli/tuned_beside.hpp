@@ -1,7 +1,7 @@
 // The file of tuned values beside a description: mine.tuned.yaml beside mine.yaml.
 #pragma once
+#include "model/tuning.hpp"
 #include "options.hpp"
-#include "plan/tuning.hpp"
 #include <optional>
 #include <stdexcept>
 #include <string>

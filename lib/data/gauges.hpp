@@ -1,6 +1,7 @@
 // What a gauge number can mean: three different thicknesses, so the program asks for millimetres instead.
 #pragma once
 #include "quantity/quantity.hpp"
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,4 +16,11 @@ struct GaugeMeaning {
 
 /// The thicknesses that `number` stands for, British first. Empty when the table (3 to 36) has no such number.
 std::vector<GaugeMeaning> gauge_candidates(int number);
+
+/// Thickness of sheet or wall, or diameter of wire: SWG by its table, AWG by its formula; nothing for a number that
+/// neither has.
+std::optional<Length> swg(int number);
+std::optional<Length> awg(int number);
+std::string swg_numbers();  // "3 to 36"
+std::string awg_numbers();
 }  // namespace lumwright::data

@@ -37,7 +37,8 @@ const std::vector<MoveRow>& moves() {
   return all;
 }
 bool is_habit(std::string_view check) {
-  static const std::vector<std::string> all = read_all("moves", "habits", [](const Row& row) { return row.text("id"); });
+  static const std::vector<std::string> all =
+      read_all("moves", "habits", [](const Row& row) { return row.text("id"); });
   return std::find(all.begin(), all.end(), check) != all.end();
 }
 }  // namespace lumwright::data

@@ -1,5 +1,6 @@
 #include "input/yaml_tree.hpp"
 #include "input/utf8.hpp"
+#include "quantity/words.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
@@ -44,6 +45,7 @@ class TreeBuilder final : public YAML::EventHandler {
   Node root;
   // What went wrong, in a workbench user's words, at the place where it began rather than where the parser gave up.
   Fault explain(const YAML::ParserException& e) const;
+  std::optional<Fault> swallowed_key(int last) const;
 
   void OnDocumentStart(const Mark& mark) override { root.at = place(mark); }
   void OnDocumentEnd() override {}
@@ -151,7 +153,34 @@ class TreeBuilder final : public YAML::EventHandler {
   void close() {
     Node done = std::move(open_.back());
     open_.pop_back();
+    if (done.kind == Node::Kind::map) mend_commas(done);
     add(std::move(done));
+  }
+  // `{ bore: 17,2 mm }` is for YAML the key `bore` and the key `2 mm`: one fault for both, and read on as one number.
+  void mend_commas(Node& map) {
+    std::vector<Node> kept;
+    for (Node& next : map.children) {
+      if (kept.empty() || !cut_by_comma(kept.back(), next)) {
+        kept.push_back(std::move(next));
+        continue;
+      }
+      Node& value = kept.back();
+      const std::string parted = value.text + "," + next.key;
+      value.text += "." + next.key;
+      value.verbatim = false;
+      value.at.width = next.key_at.column + next.key_at.width - value.at.column;
+      faults_.push_back({value.at, path() + (map.key.empty() ? "" : map.key + ".") + value.key,
+                         fmt::format("the comma in '{}' ends the value here, as commas do in braces", parted),
+                         fmt::format("write {}, or put it in quotes: \"{}\"", value.text, parted)});
+    }
+    map.children = std::move(kept);
+  }
+  static bool cut_by_comma(const Node& value, const Node& next) {
+    const bool number =
+        value.kind == Node::Kind::scalar && value.verbatim && !value.quoted && is_digit(value.text.back());
+    const int gap = next.key_at.column - value.at.column - static_cast<int>(value.text.size());
+    return number && next.kind == Node::Kind::empty && is_digit(next.key.front()) &&
+           next.key_at.line == value.at.line && gap >= 1 && gap <= 2;
   }
   void add(Node node) {
     if (open_.empty())
@@ -168,6 +197,21 @@ class TreeBuilder final : public YAML::EventHandler {
   std::optional<Position> long_quote_;  // the first quoted text that ends on a later line: often a forgotten quote
 };
 
+// A key without a blank behind its colon is plain text to YAML, which runs on to the next key: the parser complains
+// there.
+std::optional<Fault> TreeBuilder::swallowed_key(int last) const {
+  for (int number = last; number >= std::max(1, last - 20); --number) {
+    std::string_view line = lines_.from({number, 1, 1});
+    line = line.substr(0, line.find_first_of("\r\n"));
+    std::size_t start = std::min(line.find_first_not_of(" -"), line.size());
+    if (colon_without_blank(line.substr(start)))
+      return blank_missing({number, static_cast<int>(start) + 1, 1}, "", line.substr(start));
+    const bool plain_key = line.find(": ") != std::string_view::npos || line.ends_with(':');
+    if (number < last && plain_key) break;
+  }
+  return std::nullopt;
+}
+
 Fault TreeBuilder::explain(const YAML::ParserException& e) const {
   constexpr std::array<std::pair<std::string_view, std::string_view>, 8> helps{
       {{"illegal map value", "a value that holds `: ` needs quotes; the keys of one section start in one column"},
@@ -183,6 +227,7 @@ Fault TreeBuilder::explain(const YAML::ParserException& e) const {
     return {open_.back().at, "", fmt::format("this `{}` is never closed", bracket),
             fmt::format("line {} was the last one read", e.mark.line + 1)};
   }
+  if (auto fault = swallowed_key(e.mark.line + 1)) return *fault;
   Fault fault{place(e.mark), "", "this is not YAML that can be read: " + e.msg, ""};
   for (const auto& [message, help] : helps)
     if (e.msg == message) fault.help = help;

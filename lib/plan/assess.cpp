@@ -78,24 +78,24 @@ Verdict overall(const std::vector<Finding>& findings) {
 }  // namespace
 
 Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning) {
-  return assess(build, units, tuning, WorldsAsked{});
+  return assess(build, units, tuning, SamplesAsked{});
 }
 
-Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds) {
-  return judged(solved_to_judge(build, units, tuning, worlds), tuning, worlds);
+Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples) {
+  return judged(solved_to_judge(build, units, tuning, samples), tuning, samples);
 }
 
-Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds) {
+Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples) {
   Solved solved = solve(build, {}, tuning);
   solved.units = units;
-  solved.spread_tried = worlds.count > 0;
+  solved.spread_tried = samples.count > 0;
   return solved;
 }
 
-Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
+Assessment judged(const Solved& solved, const Tuning* tuning, const SamplesAsked& samples) {
   const Build& build = solved.build;
-  std::optional<Worlds> tried;
-  if (worlds.count > 0) tried = try_worlds(build, solved, tuning, worlds);
+  std::optional<Samples> tried;
+  if (samples.count > 0) tried = try_samples(build, solved, tuning, samples);
   Solved on_page = solved;  // sentences round a result as its band lets them
   on_page.results = results_of(solved);
   if (tried) add_result_bands(on_page.results, *tried);
@@ -113,7 +113,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked&
     if (auto finding = run(check, on_page)) assessment.checks.push_back(std::move(*finding));
   wait_for_the_one(assessment.checks);
   if (tried) {
-    add_bands(assessment, solved, *tried, worlds);
+    add_bands(assessment, solved, *tried, samples);
     for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
   }
   assessment.verdict = overall(assessment.checks);

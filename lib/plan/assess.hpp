@@ -1,9 +1,9 @@
 // The entry of the library: a description in, an assessment out.
 #pragma once
-#include "build/build.hpp"
+#include "description/build.hpp"
+#include "model/tuning.hpp"
 #include "plan/assessment.hpp"
-#include "plan/tuning.hpp"
-#include "plan/worlds.hpp"
+#include "plan/samples.hpp"
 #include "quantity/format.hpp"
 
 namespace lumwright {
@@ -13,14 +13,14 @@ namespace lumwright {
 /// numbers are typed.
 /// `tuning`, if any, is what measured lighting-ups of this engine have taught.
 Assessment assess(const Build& build, UnitSystem units = UnitSystem::as_written, const Tuning* tuning = nullptr);
-/// The same with bands from many worlds: results get their low and high, checks the share of worlds in which they hold,
-/// and a verdict gives way to the shares: it fails if it fails as described or holds in fewer than half of the worlds,
-/// and is to watch if it holds in fewer than nine of ten. Throws ModelError for more than 16 million worlds.
-Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds);
+/// The same with bands from many samples: results get their low and high, checks the share of samples in which they
+/// hold, and a verdict gives way to the shares: it fails if it fails as described or holds in fewer than half of the
+/// samples, and is to watch if it holds in fewer than nine of ten. Throws ModelError for more than 16 million samples.
+Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples);
 /// The two halves of it, for those who need the solved model as well. `judged` wants it from `solved_to_judge`, with
-/// the same tuning and the same worlds. Build and tuning must outlive the solved model.
-Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const WorldsAsked& worlds = {});
-Assessment judged(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds = {});
+/// the same tuning and the same samples. Build and tuning must outlive the solved model.
+Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples = {});
+Assessment judged(const Solved& solved, const Tuning* tuning, const SamplesAsked& samples = {});
 
 struct CheckName {
   std::string_view id, title, asks;

@@ -1,11 +1,12 @@
 // The one answer: everything lumwright found out about a build. Every surface is a view of this.
 #pragma once
+#include "model/assumed.hpp"
+#include "model/result.hpp"
 #include "quantity/kind.hpp"
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace lumwright {
@@ -14,21 +15,6 @@ enum class Verdict { pass, watch, fail, unknown };
 enum class Bound { at_most, at_least };
 /// Which of a check's two limits is meant: beyond the one it no longer passes, beyond the other it fails.
 enum class LimitName { to_pass, not_to_fail };
-
-/// A number ready to be shown: the quantity, and the unit the user wrote for things of its kind (empty: no preference).
-struct Measure {
-  AnyQuantity quantity;
-  std::string unit{};
-};
-
-/// `low` and `high` are there when many worlds were tried: eight in ten lie between them. `high` is missing where more
-/// than one world in ten never comes to it (a pressure that is not reached).
-struct Result {
-  std::string key;                           // "draught.air_flow"
-  std::variant<Measure, std::string> value;  // text only for power.stop_reason
-  std::optional<Measure> low{}, high{};
-  std::optional<double> share{};  // of the worlds in which it exists; of a text: in which it is the same
-};
 
 /// One number that went into a check, for `explain`.
 struct Term {
@@ -65,10 +51,6 @@ struct Finding {
   std::string told_by{};               // the check that says why it does not
   std::optional<Move> move{};          // what clears it
   bool moves_tried = false;            // changes were tried, whether one clears it or none
-};
-
-struct Assumed {
-  std::string key, value, band, why, source, standing;
 };
 
 /// Of a key that looks like a slip of the pen.
@@ -113,19 +95,19 @@ struct Narrowing {
   double left;  // width of the answer's band afterwards, over what it is now
 };
 /// What one answer hangs on.
-struct Leaning {
+struct Sensitivity {
   std::string answer;                 // key of a result
   std::vector<Widening> widest;       // at most three, the greatest first
   std::vector<Narrowing> narrowings;  // the best first
 };
-/// What trying many worlds has shown.
+/// What trying many samples has shown.
 struct Bands {
-  std::size_t worlds;
+  std::size_t samples;
   std::uint64_t seed;
-  std::size_t drawn;                   // inputs with a spread
-  std::optional<double> edge_error{};  // standard error of the first answer's band edges, over the width of the band
-  double share_error;                  // standard error of a share of one half, at most
-  std::vector<Leaning> leanings;       // the first is the chief answer
+  std::size_t drawn;                       // inputs with a spread
+  std::optional<double> edge_error{};      // standard error of the first answer's band edges, over the band's width
+  double share_error;                      // standard error of a share of one half, at most
+  std::vector<Sensitivity> sensitivities;  // the first is the chief answer
 };
 
 struct Assessment {

@@ -15,7 +15,7 @@ constexpr std::string_view answers[] = {"raise.to_own_blower", "raise.to_working
 bool is_time_to(std::string_view key) { return key.starts_with("raise.to_"); }
 
 /// Those that exist; a time that is never reached is beyond all others.
-std::vector<double> countable(const WorldColumn& column) {
+std::vector<double> countable(const SampleColumn& column) {
   std::vector<double> values;
   for (const double x : column.si) {
     if (!std::isnan(x))
@@ -25,12 +25,12 @@ std::vector<double> countable(const WorldColumn& column) {
   }
   return values;
 }
-double existing_share(const WorldColumn& column) {
+double existing_share(const SampleColumn& column) {
   const auto there = std::count_if(column.si.begin(), column.si.end(), [](double x) { return !std::isnan(x); });
   return static_cast<double>(there) / static_cast<double>(column.si.size());
 }
-void add_band(Result& result, const Worlds& worlds) {
-  const WorldColumn* column = find_column(worlds.results, result.key);
+void add_band(Result& result, const Samples& samples) {
+  const SampleColumn* column = find_column(samples.results, result.key);
   if (column == nullptr) return;
   const std::vector<double> values = countable(*column);
   result.share = existing_share(*column);
@@ -46,17 +46,17 @@ void add_band(Result& result, const Worlds& worlds) {
   result.low = edge(low);
   if (std::isfinite(high)) result.high = edge(high);
 }
-void add_agreement(Result& result, const Worlds& worlds) {
-  const WorldWords* column = find_column(worlds.words, result.key);
+void add_agreement(Result& result, const Samples& samples) {
+  const SampleWords* column = find_column(samples.words, result.key);
   if (column == nullptr) return;
   const auto same = std::count(column->words.begin(), column->words.end(), std::get<std::string>(result.value));
-  result.share = static_cast<double>(same) / static_cast<double>(worlds.count);
+  result.share = static_cast<double>(same) / static_cast<double>(samples.count);
 }
 
 std::string of_hundred(double share) { return fmt::format("{} of 100 samples", std::lround(100.0 * share)); }
 /// Samples of each kind of answer.
 struct Counts {
-  explicit Counts(const WorldCheck& column) {
+  explicit Counts(const SampleCheck& column) {
     for (const Sampled s : column.answers) ++of[static_cast<std::size_t>(s)];
     answered = column.answers.size() - (*this)(Sampled::no_answer);
   }
@@ -81,8 +81,8 @@ void add_watches(Finding& finding, const Counts& counts) {
   if (finding.action.empty())
     finding.action = "measure what widens the answer (see what to measure next), or leave more room at this limit";
 }
-void add_share(Finding& finding, const Worlds& worlds) {
-  const WorldCheck* column = find_column(worlds.checks, finding.id);
+void add_share(Finding& finding, const Samples& samples) {
+  const SampleCheck* column = find_column(samples.checks, finding.id);
   if (column == nullptr || finding.verdict == Verdict::unknown) return;
   const Counts counts(*column);
   if (counts.answered == 0) return;
@@ -109,8 +109,8 @@ void add_share(Finding& finding, const Worlds& worlds) {
         "measure what widens the answer (see what to measure next), or change the build until fewer samples fail";
 }
 
-/// Scatter of the band's edges between eight parts of the worlds, over the width of the band.
-std::optional<double> edge_error(const WorldColumn& column) {
+/// Scatter of the band's edges between eight parts of the samples, over the width of the band.
+std::optional<double> edge_error(const SampleColumn& column) {
   constexpr std::size_t parts = 8, least = 32;
   const std::vector<double> values = countable(column);
   const std::size_t each = values.size() / parts;
@@ -134,26 +134,26 @@ std::optional<double> edge_error(const WorldColumn& column) {
 }
 }  // namespace
 
-void add_result_bands(std::vector<Result>& results, const Worlds& worlds) {
+void add_result_bands(std::vector<Result>& results, const Samples& samples) {
   for (Result& result : results)
-    std::holds_alternative<Measure>(result.value) ? add_band(result, worlds) : add_agreement(result, worlds);
+    std::holds_alternative<Measure>(result.value) ? add_band(result, samples) : add_agreement(result, samples);
 }
-void add_bands(Assessment& assessment, const Solved& central, const Worlds& worlds, const WorldsAsked& asked) {
-  for (Finding& finding : assessment.checks) add_share(finding, worlds);
-  Bands bands{.worlds = worlds.count,
+void add_bands(Assessment& assessment, const Solved& central, const Samples& samples, const SamplesAsked& asked) {
+  for (Finding& finding : assessment.checks) add_share(finding, samples);
+  Bands bands{.samples = samples.count,
               .seed = asked.seed,
-              .drawn = worlds.inputs.size(),
+              .drawn = samples.inputs.size(),
               .edge_error = std::nullopt,
-              .share_error = 0.5 / std::sqrt(static_cast<double>(worlds.count)),
-              .leanings = {}};
-  const std::vector<WorldReadings> readings = readings_in(worlds, central, assessment.results, asked.seed);
+              .share_error = 0.5 / std::sqrt(static_cast<double>(samples.count)),
+              .sensitivities = {}};
+  const std::vector<SampleReadings> readings = readings_in(samples, central, assessment.results, asked.seed);
   for (const std::string_view answer : answers)
-    if (const WorldColumn* column = find_column(worlds.results, answer)) {
-      if (answer == "raise.to_working" && !bands.leanings.empty()) continue;  // hangs on what the other time hangs on
-      Leaning leaning = leaning_of(std::string(answer), central, worlds, readings);
-      if (leaning.widest.empty()) continue;
-      if (bands.leanings.empty()) bands.edge_error = edge_error(*column);
-      bands.leanings.push_back(std::move(leaning));
+    if (const SampleColumn* column = find_column(samples.results, answer)) {
+      if (answer == "raise.to_working" && !bands.sensitivities.empty()) continue;  // hangs on what the other time does
+      Sensitivity sensitivity = sensitivity_of(std::string(answer), central, samples, readings);
+      if (sensitivity.widest.empty()) continue;
+      if (bands.sensitivities.empty()) bands.edge_error = edge_error(*column);
+      bands.sensitivities.push_back(std::move(sensitivity));
     }
   assessment.bands = std::move(bands);
 }

@@ -1,6 +1,6 @@
 // What it takes to hold the gas at the fan within its limit: bleed holes, what they cost, and what else would do.
 #pragma once
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include <optional>
 #include <string>
 

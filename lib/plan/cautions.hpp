@@ -1,6 +1,6 @@
 // The cautions: which of cautions/*.yaml apply to a build.
 #pragma once
-#include "build/build.hpp"
+#include "description/build.hpp"
 #include "plan/assessment.hpp"
 #include <optional>
 #include <set>

@@ -1,5 +1,5 @@
-#include "build/key_value.hpp"
 #include "data/tubes.hpp"
+#include "description/key_value.hpp"
 #include "plan/moves.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
@@ -96,9 +96,9 @@ std::vector<Change> stock_tubes(const data::MoveRow& row, const Build& build) {
   std::vector<Change> all;
   for (const data::TubeRow* tube : enter) {
     const auto by = tube->name.find(" x ");
-    all.push_back({said(row, tube->name) + (tube->documented ? "" : " (ask the stockist)"),
-                   {{"adapter.tube.outside", tube->name.substr(0, by)},
-                    {"adapter.tube.wall", tube->name.substr(by + 3)}}});
+    all.push_back(
+        {said(row, tube->name) + (tube->documented ? "" : " (ask the stockist)"),
+         {{"adapter.tube.outside", tube->name.substr(0, by)}, {"adapter.tube.wall", tube->name.substr(by + 3)}}});
   }
   return all;
 }

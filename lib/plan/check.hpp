@@ -1,8 +1,8 @@
 // A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function
 // of the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
 #pragma once
+#include "model/solved.hpp"
 #include "plan/assessment.hpp"
-#include "plan/solved.hpp"
 #include <string_view>
 #include <vector>
 
@@ -13,11 +13,11 @@ struct Check {
   std::string_view asks;                                  // "Does the hot tube still slide in a cold chimney?"
   int order;                                              // where it stands in the report
   std::optional<Finding> (*judge)(const Solved& solved);  // nothing where the question does not arise
-  /// Whether it does not fail, for one world of many, where judging costs too much; null: judge() tells.
+  /// Whether it does not fail, for one sample of many, where judging costs too much; null: judge() tells.
   bool (*holds)(const Solved& solved) = nullptr;
-  bool in_worlds = true;  // no: it is about the sizes as described
+  bool in_samples = true;  // no: it is about the sizes as described
 };
-/// Whether it fails in one world of many; physics that gives no answer there is a failure.
+/// Whether it fails in one sample of many; physics that gives no answer there is a failure.
 bool fails(const Check& check, const Solved& solved);
 /// Every check, in the order they are shown. Written by lib/plan/registry.cmake.
 const std::vector<Check>& all_checks();

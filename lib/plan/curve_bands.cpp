@@ -26,12 +26,12 @@ std::vector<double> at_flows(const std::vector<FlowPoint>& curve, VolumeFlow wid
   }
   return found;
 }
-std::vector<FlowBand> band(const std::vector<std::vector<double>>& worlds, VolumeFlow widest) {
+std::vector<FlowBand> band(const std::vector<std::vector<double>>& samples, VolumeFlow widest) {
   std::vector<FlowBand> out;
   for (std::size_t i = 0; i <= flows; ++i) {
     std::vector<double> column;
-    column.reserve(worlds.size());
-    for (const std::vector<double>& world : worlds) column.push_back(world[i]);
+    column.reserve(samples.size());
+    for (const std::vector<double>& sample : samples) column.push_back(sample[i]);
     const double low = quantile(column, low_end), high = quantile(column, high_end);
     if (!std::isfinite(low)) break;
     out.push_back({widest * (static_cast<double>(i) / flows), low * Pa,
@@ -41,19 +41,19 @@ std::vector<FlowBand> band(const std::vector<std::vector<double>>& worlds, Volum
 }
 }  // namespace
 
-void add_curve_bands(DraughtCurves& curves, const Build& build, const Tuning* tuning, const WorldsAsked& asked) {
+void add_curve_bands(DraughtCurves& curves, const Build& build, const Tuning* tuning, const SamplesAsked& asked) {
   if (asked.count < least || curves.hot.fan.empty()) return;
   const Build wider = with_measuring_spread(build);
   const Draws draws(solve(wider, {}, tuning).inputs, asked.count, asked.seed);
   std::vector<std::vector<double>> fans, paths;
-  for (std::size_t world = 0; world < std::min(asked.count, enough); ++world) {
-    const Solved solved = solve(wider, draws.of_world(world), tuning);
+  for (std::size_t sample = 0; sample < std::min(asked.count, enough); ++sample) {
+    const Solved solved = solve(wider, draws.of_sample(sample), tuning);
     if (!solved.draught || !solved.fan || !solved.draught->hot) continue;
     try {
       const DraughtCurves here = draught_curves(*solved.draught, solved.fan);
       fans.push_back(at_flows(here.hot.fan, curves.widest, 0.0));
       paths.push_back(at_flows(here.hot.path, curves.widest, std::numeric_limits<double>::infinity()));
-    } catch (const ModelError&) {  // this world has no picture
+    } catch (const ModelError&) {  // this sample has no picture
     }
   }
   if (fans.size() < least) return;

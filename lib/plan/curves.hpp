@@ -1,7 +1,7 @@
 // Fan and gas path as curves over the flow, cold and hot: the picture in which the operating point lies.
 #pragma once
 #include "draught/gas_path.hpp"
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include <vector>
 
 namespace lumwright {
@@ -9,8 +9,8 @@ struct FlowPoint {
   VolumeFlow flow;  // at the fan's inlet
   Pressure pressure;
 };
-/// Between which pressures eight worlds of ten lie at one flow. `high` is missing where more than one world in ten asks
-/// for more than the picture shows.
+/// Between which pressures eight samples of ten lie at one flow. `high` is missing where more than one sample in ten
+/// asks for more than the picture shows.
 struct FlowBand {
   VolumeFlow flow;
   Pressure low;
@@ -33,7 +33,7 @@ struct DraughtCurves {
   std::optional<StallFlows> stall;
   VolumeFlow widest;                          // flow up to which the curves reach: free air, where there is a fan
   Pressure highest;                           // pressure up to which they matter
-  std::vector<FlowBand> fan_band, path_band;  // hot; empty when no worlds were tried
+  std::vector<FlowBand> fan_band, path_band;  // hot; empty when no samples were tried
 };
 
 /// Follows the gas path at prescribed flows; some 5 ms. The hot fan curve is that of the gas at the operating point.

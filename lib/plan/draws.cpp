@@ -1,7 +1,7 @@
 #include "plan/draws.hpp"
 #include "data/spreads.hpp"
 #include "numeric/statistics.hpp"
-#include "plan/worlds.hpp"
+#include "plan/samples.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -35,20 +35,20 @@ double drawn_from(const Input& input, std::string_view key, double u) {
 Draws::Draws(const Inputs& inputs, std::size_t count, std::uint64_t seed)
     : dimension_(drawn_keys(inputs)), points_({count, dimension_.size()}, seed), seed_(seed) {}
 
-double Draws::chance(std::size_t world, std::string_view key) const {
+double Draws::chance(std::size_t sample, std::string_view key) const {
   const auto found = dimension_.find(key);
-  return found != dimension_.end() ? points_.at(world, found->second) : stray_coordinate(world, key, seed_);
+  return found != dimension_.end() ? points_.at(sample, found->second) : stray_coordinate(sample, key, seed_);
 }
-double Draws::coordinate(std::size_t world, std::string_view key) const {
+double Draws::coordinate(std::size_t sample, std::string_view key) const {
   for (const data::TogetherRow& row : data::spreads_together())
     if (row.second == key && dimension_.contains(row.first))
-      return normal_share(row.correlation * normal_score(chance(world, row.first)) +
-                          std::sqrt(1.0 - row.correlation * row.correlation) * normal_score(chance(world, key)));
-  return chance(world, key);
+      return normal_share(row.correlation * normal_score(chance(sample, row.first)) +
+                          std::sqrt(1.0 - row.correlation * row.correlation) * normal_score(chance(sample, key)));
+  return chance(sample, key);
 }
-Draw Draws::of_world(std::size_t world) const {
-  return [this, world](std::string_view key, const Input& input) {
-    return is_drawn(key, input) ? drawn_from(input, key, coordinate(world, key)) : input.value.si;
+Draw Draws::of_sample(std::size_t sample) const {
+  return [this, sample](std::string_view key, const Input& input) {
+    return is_drawn(key, input) ? drawn_from(input, key, coordinate(sample, key)) : input.value.si;
   };
 }
 }  // namespace lumwright

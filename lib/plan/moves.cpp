@@ -1,7 +1,7 @@
 #include "plan/moves.hpp"
 #include "input/source.hpp"
 #include "plan/check.hpp"
-#include "plan/crew.hpp"
+#include "plan/workers.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <thread>
@@ -18,7 +18,7 @@ struct Bench {
   const Build& build;
   UnitSystem units;
   const Tuning* tuning;
-  WorldsAsked worlds;
+  SamplesAsked samples;
   Assessment now;  // without samples
   Solved central;
 };
@@ -64,8 +64,8 @@ bool spoils_another(const Assessment& before, const Assessment& after) {
   });
 }
 bool holds_in_samples(const Bench& bench, const Build& build, std::string_view id, Verdict wanted) {
-  if (bench.worlds.count == 0) return true;
-  WorldsAsked few = bench.worlds;
+  if (bench.samples.count == 0) return true;
+  SamplesAsked few = bench.samples;
   few.count = std::min(few.count, samples_to_confirm);
   few.progress = {};
   const Assessment sampled = assess(build, bench.units, bench.tuning, few);
@@ -78,7 +78,8 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   if (!build) return std::nullopt;
   const Assessment after = assess(*build, bench.units, bench.tuning);
   const Finding* cleared = find_check(after, id);
-  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after)) return std::nullopt;
+  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after))
+    return std::nullopt;
   if (!holds_in_samples(bench, *build, id, wanted)) return std::nullopt;
   Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
   for (const Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
@@ -132,12 +133,12 @@ void try_for(const Bench& bench, Finding& finding) {
 }  // namespace
 
 void try_moves(Assessment& assessment, const Build& build, UnitSystem units, const Tuning* tuning,
-               const WorldsAsked& worlds, std::size_t most) {
+               const SamplesAsked& samples, std::size_t most) {
   std::vector<Finding*> open;
   for (Finding& f : assessment.checks)
     if ((f.verdict == Verdict::fail || f.verdict == Verdict::watch) && !data::is_habit(f.id)) open.push_back(&f);
   if (open.empty()) return;
-  const Bench bench{build, units, tuning, worlds, assess(build, units, tuning), solve(build, {}, tuning)};
+  const Bench bench{build, units, tuning, samples, assess(build, units, tuning), solve(build, {}, tuning)};
   std::erase_if(open, [&](const Finding* f) {
     const Finding* described = find_check(bench.now, f->id);
     return described == nullptr || gravity_of(described->verdict) == 0;  // only samples say so: measure first

@@ -1,9 +1,9 @@
 // What a workshop could change so that a check passes: tried on the whole model, not guessed.
 #pragma once
-#include "build/settings.hpp"
 #include "data/moves.hpp"
+#include "description/settings.hpp"
+#include "model/solved.hpp"
 #include "plan/assess.hpp"
-#include "plan/solved.hpp"
 #include <vector>
 
 namespace lumwright {
@@ -16,10 +16,10 @@ struct Change {
 /// say what is to be changed. `central` is the build solved as described.
 std::vector<Change> changes_of(const data::MoveRow& row, const Build& build, const Solved& central);
 
-/// Tries changes for the gravest checks that fail or are to be watched, at most `most` of them, and puts the least change
-/// that clears each, with no other check failing that did not, into its finding. Checks that are cleared by a habit, or
-/// that fail in samples alone, are left out. Every change is set as its text says, and judged by `assess`; where samples
-/// are asked for, in some of them too.
+/// Tries changes for the gravest checks that fail or are to be watched, at most `most` of them, and puts the least
+/// change that clears each, with no other check failing that did not, into its finding. Checks that are cleared by a
+/// habit, or that fail in samples alone, are left out. Every change is set as its text says, and judged by `assess`;
+/// where samples are asked for, in some of them too.
 void try_moves(Assessment& assessment, const Build& build, UnitSystem units, const Tuning* tuning,
-               const WorldsAsked& worlds = {}, std::size_t most = 5);
+               const SamplesAsked& samples = {}, std::size_t most = 5);
 }  // namespace lumwright

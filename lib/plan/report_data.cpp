@@ -81,12 +81,12 @@ HeatBalance heat_balance(const SolvedRaise& solved) {
 }
 
 ReportData report_data(const Build& build, const ReportAsked& asked) {
-  return report_data(solved_to_judge(build, asked.units, asked.tuning, asked.worlds), asked.tuning, asked.worlds);
+  return report_data(solved_to_judge(build, asked.units, asked.tuning, asked.samples), asked.tuning, asked.samples);
 }
 
-ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds) {
+ReportData report_data(const Solved& solved, const Tuning* tuning, const SamplesAsked& samples) {
   ReportData data{
-      .assessment = judged(solved, tuning, worlds),
+      .assessment = judged(solved, tuning, samples),
       .units = solved.page,
       .draught = made_from<DraughtCurves>(solved.draught,
                                           [&](const SolvedDraught& d) { return draught_curves(d, solved.fan); }),
@@ -95,7 +95,7 @@ ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsA
       .supply = made_from<RepeatedLightUps>(
           solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, *solved.light_ups); }),
       .fit = solved.fit};
-  if (data.draught) add_curve_bands(*data.draught.value, solved.build, tuning, worlds);
+  if (data.draught) add_curve_bands(*data.draught.value, solved.build, tuning, samples);
   return data;
 }
 }  // namespace lumwright

@@ -1,8 +1,8 @@
 // All that a report shows of one build: the assessment, and what its pictures are drawn from.
 #pragma once
+#include "model/solved.hpp"
 #include "plan/assess.hpp"
 #include "plan/curves.hpp"
-#include "plan/solved.hpp"
 #include <optional>
 #include <string>
 #include <vector>
@@ -62,10 +62,10 @@ struct ReportData {
 struct ReportAsked {
   UnitSystem units = UnitSystem::as_written;
   const Tuning* tuning = nullptr;
-  WorldsAsked worlds{};
+  SamplesAsked samples{};
 };
 /// Solves the build once and gathers everything. Throws as `assess` does; a part that has no answer says why.
 ReportData report_data(const Build& build, const ReportAsked& asked = {});
 /// The same of a build that is solved already, as `judged` wants it.
-ReportData report_data(const Solved& solved, const Tuning* tuning, const WorldsAsked& worlds);
+ReportData report_data(const Solved& solved, const Tuning* tuning, const SamplesAsked& samples);
 }  // namespace lumwright

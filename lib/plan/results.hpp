@@ -1,7 +1,7 @@
 // The numbered answers of an assessment, by their stable keys.
 #pragma once
+#include "model/solved.hpp"
 #include "plan/assessment.hpp"
-#include "plan/solved.hpp"
 
 namespace lumwright {
 /// Every result whose inputs are there, in a fixed order.

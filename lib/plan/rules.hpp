@@ -1,7 +1,8 @@
 // Rules of thumb that checks judge by: constants that no solve needs, kept with the typical values so that they can be
 // edited.
 #pragma once
-#include "plan/inputs.hpp"
+#include "model/inputs.hpp"
+#include "plan/assessment.hpp"
 #include <string>
 #include <string_view>
 

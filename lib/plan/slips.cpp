@@ -1,7 +1,7 @@
 #include "plan/slips.hpp"
-#include "build/written.hpp"
 #include "data/cells.hpp"
 #include "data/table.hpp"
+#include "description/written.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <cmath>
@@ -150,7 +150,11 @@ std::vector<Remark> likely_slips(const Build& build) {
 std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
   std::vector<Remark> remarks;
   for (const Renamed& one : renamed)
-    remarks.push_back({one.key, fmt::format("`{}` is called `{}` now; the older name is read until the next release.",
+    if (one.why == Renamed::Why::weighed_water)
+      remarks.push_back(
+          {one.key, fmt::format("`{}: {}` is read as {}: 1 g of water is 1 ml.", one.key, one.old, one.now)});
+    else
+      remarks.push_back({one.key, fmt::format("`{}` is called `{}` now; the older name is read until the next release.",
                                             one.old == one.key ? one.key : one.key + ": " + one.old, one.now)});
   return remarks;
 }

@@ -1,6 +1,6 @@
 // What in a description looks like a decimal point or a unit that has slipped. A remark, never a refusal.
 #pragma once
-#include "build/build.hpp"
+#include "description/build.hpp"
 #include "plan/assessment.hpp"
 
 namespace lumwright {

@@ -1,8 +1,8 @@
 #include "plan/sweep.hpp"
-#include "build/key_value.hpp"
-#include "build/keys.hpp"
-#include "build/values.hpp"
-#include "plan/crew.hpp"
+#include "description/key_value.hpp"
+#include "description/keys.hpp"
+#include "description/values.hpp"
+#include "plan/workers.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
 #include "quantity/words.hpp"
@@ -11,7 +11,8 @@
 
 namespace lumwright {
 namespace {
-[[noreturn]] void refuse(const std::string& key, const std::string& range, const std::string& why, const std::string& help) {
+[[noreturn]] void refuse(const std::string& key, const std::string& range, const std::string& why,
+                         const std::string& help) {
   const Source source{"sweep", key + " " + range};
   const int width = static_cast<int>(range.size());
   throw InputError(source, {{{1, static_cast<int>(key.size()) + 2, std::max(width, 1)}, key, why, help}});
@@ -33,8 +34,10 @@ std::vector<std::string> quantities(const std::string& key, const std::string& r
   } catch (const QuantityError& e) {
     refuse(key, range, e.what(), e.help);
   }
-  if (!(band.low < band.high)) refuse(key, range, fmt::format("expected a range, got '{}'", range), "as in 6 mm..12 mm");
-  const double low = number_in(AnyQuantity(band.low, kind), band.unit), high = number_in(AnyQuantity(band.high, kind), band.unit);
+  if (!(band.low < band.high))
+    refuse(key, range, fmt::format("expected a range, got '{}'", range), "as in 6 mm..12 mm");
+  const double low = number_in(AnyQuantity(band.low, kind), band.unit),
+               high = number_in(AnyQuantity(band.high, kind), band.unit);
   std::vector<std::string> values;
   for (std::size_t i = 0; i < steps; ++i) {
     const double number = low + (high - low) * static_cast<double>(i) / static_cast<double>(steps - 1);
@@ -61,7 +64,8 @@ std::vector<std::string> counts(const std::string& key, const std::string& range
 std::vector<std::string> by_words(const std::string& key, const std::string& range) {
   std::vector<std::string> values;
   for (const std::string_view one : words(range, ',')) values.emplace_back(one);
-  if (values.size() < 2) refuse(key, range, fmt::format("expected at least two words, got '{}'", range), "as in good,old");
+  if (values.size() < 2)
+    refuse(key, range, fmt::format("expected at least two words, got '{}'", range), "as in good,old");
   return values;
 }
 }  // namespace
@@ -82,11 +86,12 @@ SweepAxis sweep_axis(const Build& build, const std::string& key, const std::stri
   }
   const auto dot = key.rfind('.');
   const std::string section = dot == std::string::npos ? "" : key.substr(0, dot);
-  throw InputError({"sweep", key + " " + range},
-                   {{{1, 1, std::max(1, static_cast<int>(key.size()))},
-                     key,
-                     now.form == Form::none ? "this key is not known" : "a table has no range",
-                     now.form == Form::none ? key_help(keys(), section, key.substr(dot == std::string::npos ? 0 : dot + 1)) : ""}});
+  throw InputError(
+      {"sweep", key + " " + range},
+      {{{1, 1, std::max(1, static_cast<int>(key.size()))},
+        key,
+        now.form == Form::none ? "this key is not known" : "a table has no range",
+        now.form == Form::none ? key_help(keys(), section, key.substr(dot == std::string::npos ? 0 : dot + 1)) : ""}});
 }
 
 std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,

@@ -1,6 +1,6 @@
 // One or two keys of a build carried through a range, everything else as described.
 #pragma once
-#include "build/settings.hpp"
+#include "description/settings.hpp"
 #include "plan/assess.hpp"
 #include <string>
 #include <vector>

@@ -1,6 +1,6 @@
 // Metal to take off, no finer than the tool that takes it.
 #pragma once
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include <string>
 
 namespace lumwright {

@@ -1,7 +1,7 @@
 // A suction as its owner reads it, in a height of water, and behind it what that is in pascal.
 #pragma once
+#include "model/solved.hpp"
 #include "plan/assessment.hpp"
-#include "plan/solved.hpp"
 #include "quantity/format.hpp"
 #include <string>
 

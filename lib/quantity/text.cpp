@@ -7,6 +7,7 @@
 #include <charconv>
 #include <cmath>
 #include <fmt/format.h>
+#include <utility>
 
 namespace lumwright {
 namespace {
@@ -32,7 +33,7 @@ class Scanner {
     if (rest().empty()) fail(number_help(), 0, 1);
     refuse_gauge();
     const double first = number();
-    if (take("..")) return range(first, {"", at_});
+    if (take("..")) return range(first, {std::exchange(clock_, false) ? "min" : "", at_});
     const Word unit = unit_word();
     if (take("..")) return range(first, unit);
     for (std::string_view sign : plus_minus)
@@ -84,11 +85,30 @@ class Scanner {
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), x);
     const auto used = static_cast<std::size_t>(end - text.data());
     if (error != std::errc{} || !std::isfinite(x)) fail("the number is out of range", at_, used);
-    if (used + 1 < text.size() && text[used] == ',' && is_digit(text[used + 1]))
-      fail("write a decimal point, not a comma, and nothing between thousands", at_ + used, 1);
+    if (used + 1 < text.size() && text[used] == ',' && is_digit(text[used + 1])) return with_comma(text, used);
     // from_chars stops behind "7." of "7..9": give the point back to the range
     const bool swallowed_point = text[used - 1] == '.' && text.substr(used).starts_with('.');
     at_ += used - (swallowed_point ? 1 : 0);
+    return x;
+  }
+  // 17,2 is 17.2; what may as well mean thousands is refused.
+  double with_comma(std::string_view text, std::size_t comma) {
+    const std::string_view whole = text.substr(0, comma);
+    std::size_t end = comma + 1;
+    while (end < text.size() && is_digit(text[end])) ++end;
+    const std::string_view behind = text.substr(comma + 1, end - comma - 1), more = text.substr(end);
+    const bool again = more.size() > 1 && (more[0] == ',' || more[0] == '.') && is_digit(more[1]);
+    if (again || !std::all_of(whole.begin(), whole.end(), is_digit))
+      fail("write one decimal point or comma, and nothing between thousands", at_ + comma, 1);
+    if (behind.size() == 3 && whole != "0")
+      fail(fmt::format("a comma before three digits may mean thousands: write {0}{1} or {0}.{1}", whole, behind),
+           at_ + comma, 1);
+    std::string pointed(text);
+    pointed[comma] = '.';
+    double x = 0;
+    const auto [stop, error] = std::from_chars(pointed.data(), pointed.data() + pointed.size(), x);
+    if (error != std::errc{} || !std::isfinite(x)) fail("the number is out of range", at_, end);
+    at_ += static_cast<std::size_t>(stop - pointed.data());
     return x;
   }
   std::string number_help() const {
@@ -97,7 +117,9 @@ class Scanner {
   }
   double number() {
     const double sign = take("-") || take("−") ? -1.0 : (take("+"), 1.0);
+    const std::size_t start = at_;
     const double whole = unsigned_number();
+    if (kind_ == kind_of<Duration> && at_ < text_.size() && text_[at_] == ':') return sign * on_a_clock(start, whole);
     if (fraction_follows()) return sign * whole / divisor();
     const std::size_t before = at_;
     const std::string_view after = rest();
@@ -106,6 +128,18 @@ class Scanner {
     const double top = unsigned_number();
     if (!fraction_follows()) fail("write a mixed number as in `1 1/2 in`", at_, 1);
     return sign * (whole + top / divisor());
+  }
+  // 6:30 is 6 min 30 s, in minutes; `start` is where the minutes begin.
+  double on_a_clock(std::size_t start, double minutes) {
+    const std::string_view from = text_.substr(start), seconds = text_.substr(at_ + 1);
+    const bool whole = text_.substr(start, at_ - start).find_first_not_of(" 0123456789") == std::string_view::npos;
+    const bool two = seconds.size() >= 2 && is_digit(seconds[0]) && is_digit(seconds[1]);
+    const bool ends = seconds.size() <= 2 || !(is_digit(seconds[2]) || seconds[2] == ':' || seconds[2] == ',');
+    if (!whole || !two || !ends || seconds[0] > '5')
+      fail("write minutes and seconds as in `6:30`, or `6 min 30 s`; the seconds from 00 to 59", start, from.size());
+    at_ += 3;
+    clock_ = true;
+    return minutes + (10.0 * (seconds[0] - '0') + (seconds[1] - '0')) / 60.0;
   }
   bool fraction_follows() const { return at_ + 1 < text_.size() && text_[at_] == '/' && is_digit(text_[at_ + 1]); }
   double divisor() {
@@ -123,12 +157,16 @@ class Scanner {
     for (std::size_t end = word.size(); end > 0; --end)
       if (blank(word.substr(end - 1)) > 0 && end - 1 + blank(word.substr(end - 1)) == word.size())
         word = word.substr(0, end - 1);
-    return {word, at};
+    if (!std::exchange(clock_, false)) return {word, at};
+    if (!word.empty() && word != "min") fail("minutes and seconds as in `6:30` need no unit", at, word.size());
+    return {"min", at};
   }
 
   // The SI number of `x` and the symbol its unit is known by.
   Reading reading(double x, Word unit) {
     if (!rest().empty()) fail("there is more text than one quantity", at_, rest().size());
+    if (kind_ == kind_of<Duration> && unit.text.find_first_of("0123456789") != std::string_view::npos)
+      return in_two_units(x, unit);
     if (unit.text.empty() && !is_pure())
       fail(fmt::format("a unit is missing; write one of {}", accepted_units(kind_)), 0, text_.size());
     const UnitRow* row = unit.text.empty() ? nullptr : find_unit(unit.text, kind_);
@@ -137,6 +175,23 @@ class Scanner {
     if (!std::isfinite(si)) fail("the number is out of range", 0, text_.size());
     if (kind_ == kind_of<Temperature> && si < 0) fail("this lies below absolute zero", 0, text_.size());
     return {si, row ? std::string(row->symbol) : "", factor};
+  }
+  // "6 min 30 s": `unit` is "min 30 s".
+  Reading in_two_units(double x, Word unit) {
+    const std::size_t at = unit.text.find_first_of("0123456789");
+    const std::string_view first = unit.text.substr(0, unit.text.find_last_not_of(' ', at - 1) + 1);
+    const UnitRow* row = at == 0 ? nullptr : find_unit(first, kind_);
+    if (row == nullptr) refuse_unit(unit);
+    const WrittenBand less = [&] {
+      try {
+        return Scanner(unit.text.substr(at), kind_).read();
+      } catch (const QuantityError& e) {
+        fail(e.help, unit.at + at + e.at, e.width);
+      }
+    }();
+    if (x != std::floor(x) || x < 0 || less.value >= row->factor)
+      fail("write whole minutes and less than 60 s, as in `6 min 30 s`", 0, text_.size());
+    return {x * row->factor + less.value, std::string(row->symbol), find_unit(less.unit, kind_)->factor};
   }
   [[noreturn]] void refuse_unit(Word unit) const {
     const bool other_kind = find_unit(unit.text) != nullptr;
@@ -168,6 +223,8 @@ class Scanner {
       return "this is read on a gauge: take the barometer off, write `bar` or `psi`";
     if (other.dimension == kind_.dimension && other.reads == UnitRow::Reads::gauge)
       return "this is not read on a gauge: write it without the `g`";
+    if (kind_ == kind_of<Mass> && other.dimension == kind_of<Volume>.dimension)
+      return fmt::format("`{}` measures a volume: weigh it, and use one of {}", word, accepted);
     return fmt::format("`{}` measures {}; use one of {}", word, kind_name({other.dimension, Scale::ratio}), accepted);
   }
 
@@ -211,6 +268,7 @@ class Scanner {
   std::string_view text_;
   Kind kind_;
   std::size_t at_ = 0;
+  bool clock_ = false;  // the number before was minutes and seconds
 };
 }  // namespace
 

@@ -1,4 +1,5 @@
-// Text to quantity: "9/16 in", "1 1/2 in", "17.2 mm ± 0.05 mm", "60 Pa +- 10 %", "7..9 mm", "15 degC", "1.2 bar g".
+// Text to quantity: "9/16 in", "1 1/2 in", "17.2 mm ± 0.05 mm", "60 Pa +- 10 %", "7..9 mm", "15 degC", "1.2 bar g",
+// "17,2 mm", "6 min 30 s", "6:30".
 #pragma once
 #include "quantity/band.hpp"
 #include "quantity/kind.hpp"
@@ -24,8 +25,8 @@ struct WrittenBand {  // SI numbers of the wanted kind
   bool has_spread;
 };
 /// Reads a quantity of `kind`. Throws QuantityError for a wrong dimension, an unknown unit (the nearest is named), a
-/// gauge number, a bare number where a unit is needed, a decimal comma, a number out of range, a spread that makes no
-/// sense. A per cent spread is relative to the value, except behind a percentage, where it is in points.
+/// gauge number, a bare number where a unit is needed, a comma that may part thousands, a number out of range, a spread
+/// that makes no sense. A per cent spread is relative to the value, except behind a percentage, where it is in points.
 WrittenBand parse_band(std::string_view text, Kind kind);
 
 template <class Q>

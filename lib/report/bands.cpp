@@ -12,9 +12,9 @@ std::string share_of_spread(double share) { return fmt::format("{} %", std::lrou
 std::string key_with_meaning(const Widening& one) {
   return one.meaning.empty() ? one.key : fmt::format("{} ({})", one.meaning, one.key);
 }
-void write_widest(Page& page, const Leaning& leaning) {
+void write_widest(Page& page, const Sensitivity& sensitivity) {
   std::vector<Page::Row> rows{{{"share", "what is not known for sure", "value", "may lie between"}, "", Ink::faint}};
-  for (const Widening& one : leaning.widest)
+  for (const Widening& one : sensitivity.widest)
     rows.push_back({{share_of_spread(one.share), key_with_meaning(one), show(one.value, page.style()),
                      show_span(one.low, one.high, one.value, page.style())},
                     ""});
@@ -29,9 +29,9 @@ void write_narrowing(Page& page, const Narrowing& one, const Result* answer) {
   page.hung("write", one.write);
   page.hung("source", source_in_words(one.source, one.standing), Ink::faint, Ink::faint);
 }
-std::string hang_together(const Leaning& leaning) {
+std::string hang_together(const Sensitivity& sensitivity) {
   std::string text;
-  for (const Widening& one : leaning.widest)
+  for (const Widening& one : sensitivity.widest)
     text += fmt::format("{}{} {}", text.empty() ? "" : ", ", one.key, share_of_spread(one.share));
   return text;
 }
@@ -64,30 +64,30 @@ std::string what_it_leaves(const Narrowing& one, const Result* answer, const Tex
   return fmt::format("narrows it to {} % of its width", std::lround(100.0 * one.left));
 }
 
-std::vector<const Narrowing*> worth_telling(const Leaning& leaning) {
+std::vector<const Narrowing*> worth_telling(const Sensitivity& sensitivity) {
   std::vector<const Narrowing*> told;
-  if (leaning.narrowings.empty()) return told;
-  told.push_back(&leaning.narrowings.front());
-  if (before_cutting(leaning.narrowings.front())) {
-    if (leaning.narrowings.size() > 1) told.push_back(&leaning.narrowings[1]);
+  if (sensitivity.narrowings.empty()) return told;
+  told.push_back(&sensitivity.narrowings.front());
+  if (before_cutting(sensitivity.narrowings.front())) {
+    if (sensitivity.narrowings.size() > 1) told.push_back(&sensitivity.narrowings[1]);
     return told;
   }
-  const auto sooner = std::find_if(leaning.narrowings.begin(), leaning.narrowings.end(), before_cutting);
-  if (sooner != leaning.narrowings.end()) told.push_back(&*sooner);
+  const auto sooner = std::find_if(sensitivity.narrowings.begin(), sensitivity.narrowings.end(), before_cutting);
+  if (sooner != sensitivity.narrowings.end()) told.push_back(&*sooner);
   return told;
 }
 
 std::string sureness(const Bands& bands) {
-  std::string text = fmt::format("{} samples, seed {}, {} inputs drawn; a share is good to {:.1f} in 100", bands.worlds,
-                                 bands.seed, bands.drawn, 100.0 * bands.share_error);
+  std::string text = fmt::format("{} samples, seed {}, {} inputs drawn; a share is good to {:.1f} in 100",
+                                 bands.samples, bands.seed, bands.drawn, 100.0 * bands.share_error);
   if (bands.edge_error)
     text += fmt::format(", the ends of the first band to {:.1f} % of its width", 100.0 * *bands.edge_error);
   return text + ". The same seed gives the same figures on this kind of machine.";
 }
 
-std::string in_worlds(double share, const Bands& bands) {
-  if (share >= 1.0) return fmt::format("all {} samples", bands.worlds);
-  if (share <= 0.0) return fmt::format("none of {} samples", bands.worlds);
+std::string in_samples(double share, const Bands& bands) {
+  if (share >= 1.0) return fmt::format("all {} samples", bands.samples);
+  if (share <= 0.0) return fmt::format("none of {} samples", bands.samples);
   const auto of_hundred = std::lround(100.0 * share);
   if (of_hundred == 0) return "fewer than 1 of 100 samples";
   if (of_hundred == 100) return "more than 99 of 100 samples";
@@ -96,7 +96,7 @@ std::string in_worlds(double share, const Bands& bands) {
 std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (!finding.holds || !assessment.bands) return "";
   const double failing = 1.0 - *finding.holds;
-  if (finding.answered == assessment.bands->worlds) return "fails in " + in_worlds(failing, *assessment.bands);
+  if (finding.answered == assessment.bands->samples) return "fails in " + in_samples(failing, *assessment.bands);
   const auto failed = std::lround(failing * static_cast<double>(finding.answered));
   const std::string of = fmt::format("{} samples that answer it", finding.answered);
   if (failing <= 0.0) return "fails in none of the " + of;
@@ -119,24 +119,25 @@ void write_meaning_of_bands(Page& page, const Assessment& assessment) {
   page.paragraph(
       fmt::format("In brackets: between which figures eight of ten samples lie, when every value that is not "
                   "known for sure is drawn from its spread, {} times.",
-                  assessment.bands->worlds),
+                  assessment.bands->samples),
       2, Ink::faint);
 }
 
 void write_bands(Page& page, const Assessment& assessment) {
-  if (!assessment.bands || assessment.bands->leanings.empty()) return;
+  if (!assessment.bands || assessment.bands->sensitivities.empty()) return;
   const Bands& bands = *assessment.bands;
-  const Leaning& chief = bands.leanings.front();
+  const Sensitivity& chief = bands.sensitivities.front();
   page.heading("What widens the answer, and what to measure next");
   page.gap();
   page.paragraph(fmt::format("{}: how much of its scatter goes with what", words_for(chief.answer)), 2);
   page.gap();
   write_widest(page, chief);
   for (const Narrowing* one : worth_telling(chief)) write_narrowing(page, *one, find_result(assessment, chief.answer));
-  if (bands.leanings.size() > 1) page.gap();
-  for (std::size_t i = 1; i < bands.leanings.size(); ++i) {
-    std::string text = fmt::format("{}: {}", words_for(bands.leanings[i].answer), hang_together(bands.leanings[i]));
-    if (const auto told = worth_telling(bands.leanings[i]); !told.empty())
+  if (bands.sensitivities.size() > 1) page.gap();
+  for (std::size_t i = 1; i < bands.sensitivities.size(); ++i) {
+    const Sensitivity& further = bands.sensitivities[i];
+    std::string text = fmt::format("{}: {}", words_for(further.answer), hang_together(further));
+    if (const auto told = worth_telling(further); !told.empty())
       text += fmt::format("; measure {}, which narrows it to {} % of its width", named(told.back()->of),
                           std::lround(100.0 * told.back()->left));
     page.paragraph(text, 2);

@@ -1,6 +1,6 @@
 // The build sheet: what to measure, cut, drill, tap and screw, and in which order, with the cautions where they bite.
 #pragma once
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include "report/page.hpp"
 #include <stdexcept>
 #include <string>

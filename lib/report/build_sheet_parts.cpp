@@ -1,6 +1,6 @@
 #include "report/build_sheet_parts.hpp"
-#include "build/written.hpp"
 #include "data/tools.hpp"
+#include "description/written.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -13,12 +13,14 @@ template <class Q>
 std::string as_written(const Given<Q>& given) {
   if (!given) return "";
   const std::string text = written(AnyQuantity(*given), given.unit);
-  const bool short_enough = text.find("e-") == std::string::npos && text.find("e+") == std::string::npos && text.size() < 14;
+  const bool short_enough =
+      text.find("e-") == std::string::npos && text.find("e+") == std::string::npos && text.size() < 14;
   return short_enough ? text : format(AnyQuantity(*given), given.unit, 4);
 }
 void add(std::vector<Page::Row>& rows, std::string part, std::string number, std::vector<std::string> words) {
   std::erase_if(words, [](const std::string& word) { return word.empty(); });
-  if (!words.empty()) rows.push_back({{std::move(part), std::move(number), fmt::format("{}", fmt::join(words, ", "))}, ""});
+  if (!words.empty())
+    rows.push_back({{std::move(part), std::move(number), fmt::format("{}", fmt::join(words, ", "))}, ""});
 }
 std::string joined(const std::string& one, const std::string& between, const std::string& other) {
   return one.empty() || other.empty() ? one + other : one + between + other;
@@ -44,7 +46,8 @@ void add_screws(std::vector<Page::Row>& rows, const FanUnit& unit) {
   if (unit.fan && unit.fan->drawing.pattern) {
     const FanPattern& pattern = *unit.fan->drawing.pattern;
     add(rows, "screws of the fan", std::to_string(pattern.holes.size()),
-        {pattern.screws.empty() ? "to suit its holes" : fmt::format("{}", fmt::join(pattern.screws, " or ")) + " with washers"});
+        {pattern.screws.empty() ? "to suit its holes"
+                                : fmt::format("{}", fmt::join(pattern.screws, " or ")) + " with washers"});
   }
 }
 void add_supply(std::vector<Page::Row>& rows, const Build& build) {
@@ -52,8 +55,10 @@ void add_supply(std::vector<Page::Row>& rows, const Build& build) {
   if (s.pack.cell) {
     const int series = s.pack.series ? *s.pack.series : 1, parallel = s.pack.parallel ? *s.pack.parallel : 1;
     add(rows, "cells", std::to_string(series * parallel),
-        {*s.pack.cell, parallel > 1 ? fmt::format("{} in series, {} side by side", series, parallel)
-                                    : series > 1 ? "in series" : "",
+        {*s.pack.cell,
+         parallel > 1 ? fmt::format("{} in series, {} side by side", series, parallel)
+         : series > 1 ? "in series"
+                      : "",
          s.pack.capacity ? as_written(s.pack.capacity) : ""});
   }
   if (s.step_up.module || s.step_up.output)
@@ -71,8 +76,8 @@ std::vector<Page::Row> parts_list(const Solved& solved, const TextStyle&) {
   const Build& build = solved.build;
   if (build.fan.frame || build.fan.kind)
     add(rows, "fan", "1",
-        {joined(as_written(build.fan.frame), " ", build.fan.kind ? *build.fan.kind : ""), as_written(build.fan.rated.voltage),
-         as_written(build.fan.rated.current)});
+        {joined(as_written(build.fan.frame), " ", build.fan.kind ? *build.fan.kind : ""),
+         as_written(build.fan.rated.voltage), as_written(build.fan.rated.current)});
   add_metal(rows, build);
   if (solved.unit) add_screws(rows, *solved.unit);
   add_supply(rows, build);
@@ -81,7 +86,8 @@ std::vector<Page::Row> parts_list(const Solved& solved, const TextStyle&) {
 std::string tools_list(const std::vector<BenchStep>& steps) {
   std::vector<std::string> names;
   for (const data::ToolRow& row : data::tools()) {
-    const bool done = std::any_of(steps.begin(), steps.end(), [&](const BenchStep& step) { return step.id == row.step; });
+    const bool done =
+        std::any_of(steps.begin(), steps.end(), [&](const BenchStep& step) { return step.id == row.step; });
     if (!done) continue;
     for (const std::string& name : row.names)
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);

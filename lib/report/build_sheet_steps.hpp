@@ -1,6 +1,6 @@
 // The order of work. Only the build sheet includes it.
 #pragma once
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include "report/page.hpp"
 #include <string>
 #include <vector>

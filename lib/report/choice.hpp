@@ -1,6 +1,6 @@
 // What was chosen from a bin: as a page to read, as JSON, as a table for spreadsheets, and as the dots of a chart.
 #pragma once
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
 #include "report/page.hpp"
 #include <cstddef>
 #include <optional>

@@ -1,6 +1,6 @@
 // What text and page say of a choice in the same words.
 #pragma once
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
 #include "report/page.hpp"
 #include <string>
 #include <vector>

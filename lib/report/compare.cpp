@@ -1,5 +1,5 @@
-#include "build/keys.hpp"
-#include "build/written.hpp"
+#include "description/keys.hpp"
+#include "description/written.hpp"
 #include "report/answers.hpp"
 #include "report/judged.hpp"
 #include "report/side_by_side.hpp"
@@ -29,8 +29,8 @@ class Saying {
   void operator()(Field field, const EfficiencyTable& table) {
     std::string text = table.share ? fmt::format("{:.3g} %", 100.0 * *table.share) : "";
     for (const auto& p : table.points)
-      text += fmt::format("{}{:.3g} V {:.3g} W {:.3g} %", text.empty() ? "" : "; ", in(p.input, unit::V), in(p.output, unit::W),
-                          100.0 * p.share);
+      text += fmt::format("{}{:.3g} V {:.3g} W {:.3g} %", text.empty() ? "" : "; ", in(p.input, unit::V),
+                          in(p.output, unit::W), 100.0 * p.share);
     add(field, text);
   }
   template <class Part>
@@ -87,7 +87,8 @@ std::string weight_of(const std::vector<Compared>& all, std::string_view key) {
     if (!span) return "";
     spans.push_back(*span);
   }
-  const bool samples = std::all_of(all.begin(), all.end(), [](const Compared& one) { return one.assessment.bands.has_value(); });
+  const bool samples =
+      std::all_of(all.begin(), all.end(), [](const Compared& one) { return one.assessment.bands.has_value(); });
   if (!samples) return "";
   for (const Span& x : spans)
     for (const Span& y : spans)
@@ -95,9 +96,9 @@ std::string weight_of(const std::vector<Compared>& all, std::string_view key) {
   return "within the spread";
 }
 std::vector<Page::Row> answers(const std::vector<Compared>& all, const TextStyle& style) {
-  constexpr std::string_view keys_told[] = {"raise.to_own_blower",       "raise.to_working",   "draught.air_flow",
-                                            "heat.fan_gas",              "power.runtime",      "power.light_ups_per_charge",
-                                            "fit.clearance_cold",        "fit.clearance_hot"};
+  constexpr std::string_view keys_told[] = {"raise.to_own_blower", "raise.to_working", "draught.air_flow",
+                                            "heat.fan_gas",        "power.runtime",    "power.light_ups_per_charge",
+                                            "fit.clearance_cold",  "fit.clearance_hot"};
   std::vector<Page::Row> rows;
   for (const std::string_view key : keys_told) {
     Page::Row row{{words_for(key)}, ""};
@@ -138,8 +139,9 @@ std::string compare_report(const std::vector<Compared>& all, const TextStyle& st
   Page page(style);
   Page::Row head{{""}, "", Ink::faint};
   for (const Compared& one : all) {
-    page.paragraph(fmt::format("{}  {}", static_cast<char>('A' + head.cells.size() - 1), verdict_sentence(one.assessment)), 0,
-                   ink_of(one.assessment.verdict));
+    page.paragraph(
+        fmt::format("{}  {}", static_cast<char>('A' + head.cells.size() - 1), verdict_sentence(one.assessment)), 0,
+        ink_of(one.assessment.verdict));
     head.cells.emplace_back(1, static_cast<char>('A' + head.cells.size() - 1));
   }
   put(page, "What differs in the builds", differing_keys(all), head, "nothing");
@@ -149,8 +151,10 @@ std::string compare_report(const std::vector<Compared>& all, const TextStyle& st
   put(page, "Checks that differ", verdicts(all), head, "none");
   page.gap();
   if (all.front().assessment.bands)
-    page.paragraph("Clear: the bands of two of them do not meet. Within the spread: they do, so that what is not known for sure "
-                   "may turn it round.", 0, Ink::faint);
+    page.paragraph(
+        "Clear: the bands of two of them do not meet. Within the spread: they do, so that what is not known for sure "
+        "may turn it round.",
+        0, Ink::faint);
   return page.finish();
 }
 }  // namespace lumwright

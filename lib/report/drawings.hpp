@@ -1,7 +1,8 @@
 // All files of `draw`: templates as PDF, SVG and DXF, a table of co-ordinates, and the build sheet.
 #pragma once
 #include "drawing/drawing.hpp"
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
+#include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include "report/named_text.hpp"
 #include <stdexcept>

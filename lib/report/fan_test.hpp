@@ -1,7 +1,7 @@
 // A shop-made fan test as a page to read, as JSON, as a table for spreadsheets; and the sheet that tells how to make
 // one.
 #pragma once
-#include "plan/fan_test.hpp"
+#include "fan_test/fan_test.hpp"
 #include "report/page.hpp"
 #include <string>
 

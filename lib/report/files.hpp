@@ -1,6 +1,6 @@
 // Every text file of a report, by name: what a command writes into a folder.
 #pragma once
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
 #include "report/html/html.hpp"
 #include "report/named_text.hpp"
 #include <string>

@@ -49,13 +49,13 @@ static Json object(const Narrowing& n) {
   return {{"id", n.id},     {"of", n.of},   {"within", n.within}, {"left", finite(n.left)}, {"needs", n.needs},
           {"tool", n.tool}, {"how", n.how}, {"write", n.write},   {"source", n.source},     {"standing", n.standing}};
 }
-static Json object(const Leaning& l) {
+static Json object(const Sensitivity& l) {
   return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};
 }
 static Json object(const Bands& b) {
-  Json out{{"samples", b.worlds}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
+  Json out{{"samples", b.samples}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
   if (b.edge_error) out["edge_error"] = finite(*b.edge_error);
-  out["answers"] = list(b.leanings);
+  out["answers"] = list(b.sensitivities);
   return out;
 }
 static Json object(const Series& series) {

@@ -51,20 +51,20 @@ void Notes::pictures() {
   heading(2, "What the pictures of the page say");
   for (Picture (*of)(const ReportData&, const TextStyle&) :
        {picture_of_draught, picture_of_losses, picture_of_raise, picture_of_heat, picture_of_supply, picture_of_fit,
-        picture_of_leanings}) {
+        picture_of_sensitivities}) {
     const Picture picture = of(data_, style_);
     item(picture.title, picture.draw ? picture.says : "not drawn: " + picture.not_drawn);
   }
 }
 void Notes::next_measurements() {
   if (const std::string left_out = without_spreads(a_); !left_out.empty()) paragraph(left_out);
-  if (!a_.bands || a_.bands->leanings.empty()) return;
+  if (!a_.bands || a_.bands->sensitivities.empty()) return;
   heading(2, "Measure this next");
-  for (const Leaning& leaning : a_.bands->leanings)
-    for (const Narrowing* one : worth_telling(leaning))
-      item(markdown_text(words_for(leaning.answer)),
+  for (const Sensitivity& sensitivity : a_.bands->sensitivities)
+    for (const Narrowing* one : worth_telling(sensitivity))
+      item(markdown_text(words_for(sensitivity.answer)),
            fmt::format("{} to {} {}. {} Write {}", named(one->of), one->within,
-                       what_it_leaves(*one, find_result(a_, leaning.answer), style_), one->how, one->write));
+                       what_it_leaves(*one, find_result(a_, sensitivity.answer), style_), one->how, one->write));
   out_ += "\n";
   paragraph(sureness(*a_.bands));
 }

@@ -1,6 +1,6 @@
 // The page that text reports are written on: a margin for labels, the text hung beside it, colour only when asked for.
 #pragma once
-#include "build/page_units.hpp"
+#include "description/page_units.hpp"
 #include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include <string>

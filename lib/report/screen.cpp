@@ -84,17 +84,18 @@ void write_settle_first(Page& page, const Assessment& a, const Share& share) {
   for (auto& group : open_questions(a))
     if (!group.front()->missing.empty()) groups.push_back(std::move(group));
   std::stable_sort(groups.begin(), groups.end(), [](const auto& x, const auto& y) { return x.size() > y.size(); });
-  const bool bands = a.bands && !a.bands->leanings.empty();
-  const auto told = bands ? worth_telling(a.bands->leanings.front()) : std::vector<const Narrowing*>();
+  const bool bands = a.bands && !a.bands->sensitivities.empty();
+  const auto told = bands ? worth_telling(a.bands->sensitivities.front()) : std::vector<const Narrowing*>();
   if ((groups.empty() && told.empty()) || share.questions == 0) return;
   page.heading("Settle first");
   for (std::size_t i = 0; i < groups.size() && i < share.questions; ++i)
-    page.hung("write", fmt::format("{}: for {}", some(groups[i].front()->missing, most_keys),
-                                   titles(groups[i], most_titles)));
+    page.hung("write",
+              fmt::format("{}: for {}", some(groups[i].front()->missing, most_keys), titles(groups[i], most_titles)));
   if (told.empty()) return;
   const Narrowing& one = *told.front();
-  const Result* answer = find_result(a, a.bands->leanings.front().answer);
-  page.hung("measure", fmt::format("{} to {} ({}): {}{}", named(one.of), one.within, words_for(a.bands->leanings.front().answer),
+  const Result* answer = find_result(a, a.bands->sensitivities.front().answer);
+  page.hung("measure", fmt::format("{} to {} ({}): {}{}", named(one.of), one.within,
+                                   words_for(a.bands->sensitivities.front().answer),
                                    what_it_leaves(one, answer, page.style()), share.how ? "; " + one.how : ""));
 }
 void write_hazards(Page& page, const Assessment& a, std::string_view file) {
@@ -111,7 +112,8 @@ void write_hazards(Page& page, const Assessment& a, std::string_view file) {
       here.push_back(one.title);
   }
   std::string rest = here.empty() ? "" : fmt::format("Of this build: {}. ", fmt::join(here, ", "));
-  page.paragraph(fmt::format("{}These and {} of every lighting-up in full: lumwright check --full {}", rest, others, file), 2);
+  page.paragraph(
+      fmt::format("{}These and {} of every lighting-up in full: lumwright check --full {}", rest, others, file), 2);
 }
 std::string screen_of(const Assessment& a, const TextStyle& style, std::string_view file, const Share& share) {
   Page page(style);
@@ -129,7 +131,8 @@ std::string screen_of(const Assessment& a, const TextStyle& style, std::string_v
   const Open open = open_checks(a);
   if (open.work.empty()) return page.finish();
   page.gap();
-  page.paragraph(fmt::format("Why, number by number: lumwright explain {} {}", open.work.front()->id, file), 0, Ink::faint);
+  page.paragraph(fmt::format("Why, number by number: lumwright explain {} {}", open.work.front()->id, file), 0,
+                 Ink::faint);
   return page.finish();
 }
 }  // namespace

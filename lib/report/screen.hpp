@@ -6,8 +6,8 @@
 #include <string_view>
 
 namespace lumwright {
-/// At most 40 lines on a page of 80 columns; as much is told as these hold, and every failing check by its title. `file`
-/// is what the reader calls the description, for the commands that tell more.
+/// At most 40 lines on a page of 80 columns; as much is told as these hold, and every failing check by its title.
+/// `file` is what the reader calls the description, for the commands that tell more.
 std::string screen_report(const Assessment& assessment, const TextStyle& style, std::string_view file);
 /// The checks of one group ("fit") or one check ("fit.hot") in full, with their numbers. `part` must be known:
 /// known_part().

@@ -1,6 +1,6 @@
 // Builds beside each other: a sweep along a key or two, and builds that were written apart.
 #pragma once
-#include "build/build.hpp"
+#include "description/build.hpp"
 #include "plan/sweep.hpp"
 #include "report/page.hpp"
 #include <string>

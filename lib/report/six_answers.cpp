@@ -6,13 +6,12 @@ namespace {
 struct Asked {
   std::string_view title, result, check, on_fail;
 };
-constexpr Asked asked[] = {
-    {"cold to the engine's own blower", "raise.to_own_blower", "raise.time", "not reached"},
-    {"air through the fire", "draught.air_flow", "draught.flow", "none"},
-    {"gas at the fan", "heat.fan_gas", "heat.fan_gas", ""},
-    {"running time on one charge", "power.runtime", "power.stop", "none"},
-    {"light-ups on one charge", "power.light_ups_per_charge", "power.light_ups", "none"},
-    {"gap, tube hot and chimney cold", "fit.clearance_hot", "fit.hot", "does not enter"}};
+constexpr Asked asked[] = {{"cold to the engine's own blower", "raise.to_own_blower", "raise.time", "not reached"},
+                           {"air through the fire", "draught.air_flow", "draught.flow", "none"},
+                           {"gas at the fan", "heat.fan_gas", "heat.fan_gas", ""},
+                           {"running time on one charge", "power.runtime", "power.stop", "none"},
+                           {"light-ups on one charge", "power.light_ups_per_charge", "power.light_ups", "none"},
+                           {"gap, tube hot and chimney cold", "fit.clearance_hot", "fit.hot", "does not enter"}};
 
 /// "8.4 min  (6.1 to 9.8 min)" is a figure and its band.
 void tell(ChiefAnswer& answer, const std::string& text) {

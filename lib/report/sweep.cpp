@@ -50,8 +50,8 @@ double longest_time(const std::vector<SweepPoint>& points) {
 std::string name_of_key(const std::string& key) { return key.substr(key.rfind('.') + 1); }
 }  // namespace
 
-std::string sweep_report(const std::string& name, const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points,
-                         const TextStyle& style) {
+std::string sweep_report(const std::string& name, const std::vector<SweepAxis>& axes,
+                         const std::vector<SweepPoint>& points, const TextStyle& style) {
   Page page(style);
   std::string along;
   for (const SweepAxis& axis : axes) along += (along.empty() ? "" : " and ") + axis.key;

@@ -1,7 +1,7 @@
 // What tuning found, as a page to read: the factors before and after, the readings, and the new time to steam.
 #pragma once
-#include "plan/tune.hpp"
 #include "report/page.hpp"
+#include "tune/tune.hpp"
 #include <string>
 
 namespace lumwright {

@@ -49,7 +49,7 @@ struct Stability {
   double lean;                          // angle: clearance over engaged length
   Length top_offset;                    // sideways at `top`
   Length centre_offset;                 // sideways at the centre of gravity, off-axis parts with it
-  Moment at_lean;                       // weight about the mouth, leaning, no knock
+  Moment at_lean;                       // weight about the mouth, sensitivity, no knock
   Moment knocked;                       // the same with the knock
   Moment holds;                         // weight about the edge it rests on: what brings it back
   std::optional<double> free_reserve;   // holds / at_lean: above 1 it stands on its seat; nothing if nothing tips it
@@ -57,7 +57,7 @@ struct Stability {
   bool leans_too_far;                   // lean over the rule
   ChimneyLoad chimney;
 };
-/// Statics of a rigid stack in a rigid bore. Leaning, the tube touches the mouth on one side and its own end on the
+/// Statics of a rigid stack in a rigid bore. Sensitivity, the tube touches the mouth on one side and its own end on the
 /// other: lean = clearance / engaged, and at height h over the mouth the axis is clearance (1/2 + h / engaged) off,
 /// both to first order in the clearance. Reactions: moment about the mouth over engaged length. Bearing: 4 F/L + 6
 /// M/L^2 per unit length at the mouth of a rigid bar in a socket of linear pressure. Ring: a thin ring loaded over an

@@ -1,8 +1,8 @@
 // Prints where the time of a check goes: reading, solving and judging, writing. In one process, so without program
 // start.
-#include "build/reader.hpp"
+#include "description/reader.hpp"
+#include "model/solved.hpp"
 #include "plan/assess.hpp"
-#include "plan/solved.hpp"
 #include "report/json.hpp"
 #include "report/text.hpp"
 #include <algorithm>

@@ -1,7 +1,7 @@
 // How fast bins are ranked: the whole of 48,000 combinations, and how the time grows over bins of 1, 10 and 100 times a
 // small one. Prints combinations a second, what was followed, and the memory.
-#include "../plan/random_bin.hpp"
-#include "plan/choose.hpp"
+#include "../choose/random_bin.hpp"
+#include "choose/choose.hpp"
 #include <chrono>
 #include <cstdio>
 #include <cstring>

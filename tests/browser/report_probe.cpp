@@ -1,7 +1,7 @@
-// Writes the report of a description into a folder: report_probe FILE FOLDER [WORLDS [NAME]]. With a NAME, the build is
+// Writes the report of a description into a folder: report_probe FILE FOLDER [SAMPLES [NAME]]. With a NAME, the build is
 // called so, and a file of that name is said to lie beside the report. report_probe choose BIN FOLDER: a choice.
-#include "build/reader.hpp"
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
+#include "description/reader.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <exception>
@@ -18,7 +18,7 @@ Source read(const char* name) {
 std::vector<NamedText> report_of(int argc, char** argv) {
   Build build = read_build(read(argv[1]));
   ReportAsked asked;
-  if (argc > 3) asked.worlds.count = std::strtoul(argv[3], nullptr, 10);
+  if (argc > 3) asked.samples.count = std::strtoul(argv[3], nullptr, 10);
   std::vector<Beside> beside;
   if (argc > 4) {
     build.name.value = argv[4];

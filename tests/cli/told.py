@@ -19,7 +19,8 @@ wrong = []
 def run(line, folder):
     """A line of shell as it is told, with `lumwright` for the program and no other door out of the folder."""
     told = re.sub(r'(^|\s)(\.build/cli/)?lumwright(?=\s)', lambda m: m[1] + str(LUMWRIGHT), line, count=1)
-    return subprocess.run(told, shell=True, cwd=folder, capture_output=True, text=True, timeout=120, env={'HOME': str(folder), 'PATH': '/usr/bin:/bin'})
+    answers = 'Tarn Beck\n' + 40 * '\n' if '--ask' in line else ''
+    return subprocess.run(told, shell=True, cwd=folder, input=answers, capture_output=True, text=True, timeout=120, env={'HOME': str(folder), 'PATH': '/usr/bin:/bin'})
 
 
 def bench(folder):
@@ -61,7 +62,7 @@ def check_examples():
         with tempfile.TemporaryDirectory() as name:
             folder = pathlib.Path(name)
             bench(folder)
-            made = re.search(r'lumwright new (?:--readings )?(\S+\.yaml)', line)
+            made = re.search(r'lumwright new (?:--\w+ )?(\S+\.yaml)', line)
             if made:
                 (folder / made[1]).unlink(missing_ok=True)
             done = run(line, folder)
@@ -94,7 +95,7 @@ def check_heads():
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
              'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',
-             'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'units', 'schema', 'completion bash', 'completion zsh',
+             'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'new --ask asked.yaml', 'units', 'schema', 'completion bash', 'completion zsh',
              'completion fish', '--version', '--help', 'help'] + [f'help {command}' for command in commands()]
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)

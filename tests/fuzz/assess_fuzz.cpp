@@ -1,6 +1,6 @@
-// Any description that the reader accepts is assessed, one in eight in four worlds too, to finite numbers and a verdict
-// that its checks bear out.
-#include "build/reader.hpp"
+// Any description that the reader accepts is assessed, one in eight in four samples too, to finite numbers and a
+// verdict that its checks bear out.
+#include "description/reader.hpp"
 #include "finite.hpp"
 #include "plan/assess.hpp"
 using namespace lumwright;
@@ -30,8 +30,8 @@ void judge(const Assessment& a) {
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
-  const std::size_t worlds = size % 8 == 0 ? 4 : 0;  // they take most of the time
+  const std::size_t samples = size % 8 == 0 ? 4 : 0;  // they take most of the time
   return fuzz::read_and(read_build, data, size, [&](const Build& build) {
-    judge(assess(build, UnitSystem::as_written, nullptr, WorldsAsked{.count = worlds, .threads = 1}));
+    judge(assess(build, UnitSystem::as_written, nullptr, SamplesAsked{.count = samples, .threads = 1}));
   });
 }

@@ -1,5 +1,5 @@
 // Any bytes as a bin: items with finite numbers and no more combinations than are looked at, or faults.
-#include "build/bin.hpp"
+#include "description/bin.hpp"
 #include "finite.hpp"
 using namespace lumwright;
 

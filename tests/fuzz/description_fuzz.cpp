@@ -1,6 +1,6 @@
 // Any bytes as a description: a Build that is written and read back to the same text, or faults that point into it.
-#include "build/reader.hpp"
-#include "build/writer.hpp"
+#include "description/reader.hpp"
+#include "description/writer.hpp"
 #include "finite.hpp"
 using namespace lumwright;
 

@@ -1,6 +1,6 @@
 // Visits every number that a file gave and holds that it is a number, within its spread.
 #pragma once
-#include "build/given.hpp"
+#include "description/given.hpp"
 #include "oracle.hpp"
 #include <cmath>
 #include <vector>

@@ -1,6 +1,6 @@
 // Any bytes as the log of a lighting-up, and as a file of tuned values.
-#include "build/log.hpp"
-#include "build/tuned_file.hpp"
+#include "description/log.hpp"
+#include "description/tuned_file.hpp"
 #include "finite.hpp"
 using namespace lumwright;
 

@@ -1,5 +1,5 @@
 // Any bytes as a quantity of any kind: the first byte chooses the kind.
-#include "build/written.hpp"
+#include "description/written.hpp"
 #include "oracle.hpp"
 #include "quantity/text.hpp"
 #include <array>

@@ -1,7 +1,7 @@
 // Any bytes as the readings of a fan test; what can be read is worked out to a finite curve, or refused with a reason.
-#include "build/readings.hpp"
+#include "description/readings.hpp"
+#include "fan_test/fan_test.hpp"
 #include "finite.hpp"
-#include "plan/fan_test.hpp"
 #include "quantity/errors.hpp"
 using namespace lumwright;
 

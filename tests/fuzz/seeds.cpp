@@ -1,12 +1,13 @@
 // Writes what the targets start from: the templates that `new` writes, and a dictionary of keys, words and units.
 // usage: fuzz_seeds DIRECTORY
-#include "build/bin.hpp"
-#include "build/keys.hpp"
-#include "build/log.hpp"
-#include "build/readings.hpp"
-#include "build/template.hpp"
-#include "build/tuned_file.hpp"
-#include "build/words.hpp"
+#include "description/bin.hpp"
+#include "description/keys.hpp"
+#include "description/log.hpp"
+#include "description/readings.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
+#include "description/tuned_file.hpp"
+#include "description/words.hpp"
 #include "quantity/units.hpp"
 #include <cstdio>
 #include <filesystem>
@@ -57,7 +58,7 @@ int main(int argc, char** argv) {
   std::string dictionary;
   for (const std::string& word : words) dictionary += quoted(word);
   put(folder / "fuzz.dict", dictionary);
-  put(folder / "texts" / "new.yaml", new_description());
-  put(folder / "texts" / "new-readings.yaml", new_fan_readings());
+  put(folder / "texts" / "new.yaml", taken_up(new_description()));
+  put(folder / "texts" / "new-readings.yaml", taken_up(new_fan_readings()));
   return 0;
 }

@@ -137,6 +137,44 @@ TEST_CASE("what cannot be read says what it is and where it began") {
   }
 }
 
+TEST_CASE("a number that its comma cuts in braces is one fault, and read on as one number") {
+  std::vector<Fault> faults;
+  const Node root = read_yaml({"b.yaml", "a: { b: 17,2 mm, c: 3,5, d: 4 mm, 6: x, e: \"1,2 mm\" }\n"}, faults);
+  REQUIRE(faults.size() == 2);
+  CHECK(render({"b.yaml", "a: { b: 17,2 mm, c: 3,5, d: 4 mm, 6: x, e: \"1,2 mm\" }\n"}, faults[0]) ==
+        "b.yaml:1:9: a.b: the comma in '17,2 mm' ends the value here, as commas do in braces\n"
+        "    1 | a: { b: 17,2 mm, c: 3,5, d: 4 mm, 6: x, e: \"1,2 mm\" }\n"
+        "      |         ^^^^^^^\n"
+        "        write 17.2 mm, or put it in quotes: \"17,2 mm\"");
+  CHECK(faults[1].key == "a.c");
+  const Node& a = *child(root, "a");
+  CHECK(a.children.size() == 5);
+  CHECK(child(a, "b")->text == "17.2 mm");
+  CHECK(child(a, "c")->text == "3.5");
+  CHECK(child(a, "d")->text == "4 mm");
+  CHECK(child(a, "e")->text == "1,2 mm");
+}
+
+TEST_CASE("a key without a blank behind its colon is told as that") {
+  CHECK(colon_without_blank("bore:17.2 mm") == 4);
+  CHECK(colon_without_blank("own_blower_from:{ a: 1 }") == 15);
+  for (const std::string text : {"bore: 17.2 mm", "bore", "bore:", "http://x", "12:30", "6:30", "a:b", ":x", ""}) {
+    CAPTURE(text);
+    CHECK_FALSE(colon_without_blank(text));
+  }
+  const std::string missing = ": a blank is missing behind this colon\n";
+  for (const auto& [text, at] : std::vector<std::pair<std::string, std::string>>{
+           {"a:\n  bore:17 mm\n  depth: 3 mm\n", "b.yaml:2:7"},
+           {"a:\n  depth: 3 mm\n  bore:17 mm\nc: 1\n", "b.yaml:3:7"},
+           {"name:x\nc: 1\n", "b.yaml:1:5"},
+           {"fan:\n  curve:[ [0 l/min, 58 Pa] ]\n  kind: axial\n", "b.yaml:2:8"}}) {
+    CAPTURE(text);
+    CHECK(complaint(text).starts_with(at + missing));
+  }
+  CHECK(complaint("a:\n  depth: 3 mm\n  bore:17 mm\nc: 1\n").ends_with("write `bore: 17 mm`"));
+  CHECK(complaint("a: x:y\n  b: 2\n").find("not YAML") != std::string::npos);
+}
+
 TEST_CASE("line ends, byte order marks and directives are no obstacle") {
   CHECK(outcome("a: 1\r\nb: 2\r\n") == "tree, 0 faults");
   CHECK(outcome("\xEF\xBB\xBF"
@@ -184,6 +222,7 @@ TEST_CASE("hostile text is refused at once: no hang, no deep recursion, no flood
       {"a list of 30,000", "a: [" + repeat("1,", 30000) + "]\n", "tree, 0 faults"},
       {"20,000 quotes", "a: [" + repeat("'',", 20000) + "]\n", "tree, 0 faults"},
       {"colons", repeat(":", 60000), "b.yaml:1:60000: this is not YAML that can be read: illegal map value"},
+      {"commas that cut numbers", "a: { " + repeat("b: 1,2, ", 7000) + "}\n", "tree, 20998 faults"},
       {"blank lines", repeat("\n", 60000), "b.yaml:1:1: the file is empty"},
       {"60,000 letters", "a: " + repeat("x", 60000), "tree, 0 faults"}};
   for (const Row& row : rows) {

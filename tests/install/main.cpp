@@ -1,5 +1,5 @@
 // An outside program that uses the installed library: reads a description, prints the verdict.
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include "plan/assess.hpp"
 #include <cstdio>
 

@@ -1,10 +1,10 @@
 // Tells raise_reference.py what a description means and what comes of it: every number that the raise was worked out
 // from, and the answers, as one JSON object in SI. Use: raise_probe FILE
-#include "build/reader.hpp"
 #include "data/air.hpp"
 #include "data/species.hpp"
+#include "description/reader.hpp"
 #include "fire/heating_value.hpp"
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include "stopwatch.hpp"
 #include <fstream>
 #include <iostream>

@@ -47,7 +47,9 @@ def put(description, path, value):
     *parents, last = path.split(".")
     place = changed
     for key in parents:
-        place = place.setdefault(key, {})
+        if place.get(key) is None:
+            place[key] = {}
+        place = place[key]
     place[last] = value
     return changed
 
@@ -86,6 +88,12 @@ accepted = [
     ("supply.step_up.efficiency", [["6 V", "1 W", "88 %"], ["6 V", "2 W", 0.85]]), ("fan.speed_at", [["7 V", "3100 rpm"], ["12 V", "5200 rpm"]]),
 ]
 accepted += [("fan.holes.measured", value) for value in ["yes", "no", True, False]]
+accepted += [(path, None) for path in ("name", "engine.chimney.bore", "engine.tubes.count", "fan.kind", "fan.holes.measured", "fan.curve",
+                                       "supply.step_up.efficiency", "fan.rated")]  # nothing behind the colon: not known
+accepted += [("engine.chimney.bore", "17,2 mm"), ("engine.chimney.bore", "17,25 mm +- 0,125 mm"), ("adapter.box.sheet", "26 SWG")]
+accepted += [("supply.leads.section", value) for value in ["22 swg", "24 AWG", "AWG 24", "7/0.2", "7/0,2 mm", "0.22 mm2", "1/2 mm2"]]
+accepted += [("fuel.catches_in", value) for value in ["6:30", "6 min 30 s", "1 h 5 min", "6:30 +- 10 s", "5:30..6:30", "2,5 min"]]
+accepted += [("engine.boiler.water", "300 g"), ("engine.boiler.water", "300 ml"), ("adapter.joint", "silver solder")]
 accepted += [("fuel.catches_in", "150 s"), ("supply.control.kind", "lead pwm"), ("supply.control.kind", "chopped supply")]
 expect(True, "an older name", {"fuel": {"kindling": "150 s"}})
 expect(False, "a name of today and its older one", {"fuel": {"kindling": "150 s", "catches_in": "150 s"}})
@@ -94,7 +102,7 @@ for path, value in accepted:
 
 refused = [
     ("engine.chimney.bore", value)
-    for value in ["14 V", "14", 14, "17,2 mm", "22 swg", "mm", "", "nan mm", "1 2 mm", "5 mm 6 mm", "7-9 mm", ["5 mm"], None, "1.2.3 mm", "5 mm +- 1 V"]
+    for value in ["14 V", "14", 14, "1,000 mm", "1,2,3 mm", "22 swg", "mm", "", "nan mm", "1 2 mm", "5 mm 6 mm", "7-9 mm", ["5 mm"], "1.2.3 mm", "5 mm +- 1 V"]
 ] + [
     ("place.air", value) for value in ["12 C", "12", 12, "12 degC +- 1 mm"]
 ] + [
@@ -106,7 +114,10 @@ refused = [
     ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min"]]), ("fan.curve", [["0 l/min", "58 Pa"], ["1 l/min", "1 V"]]),
     ("supply.step_up.efficiency", [["6 V", "1 W"]]), ("supply.step_up.efficiency", []),
 ]
-refused += [("fan.holes.measured", value) for value in ["true", "maybe", 1, None, [True]]]
+refused += [("supply.leads.section", value) for value in ["22 gauge", "22", "7/36", "24 AWG copper"]]
+refused += [("fuel.catches_in", value) for value in ["6:60", "6:5", "1:06:30", "6 min 30"]]
+refused += [("adapter.box.sheet", "26 AWG"), ("engine.chimney.bore", "6:30"), ("fuel.bed_mass", "30 ml"), ("adapter.joint", "solder")]
+refused += [("fan.holes.measured", value) for value in ["true", "maybe", 1, [True]]]
 for path, value in refused:
     broken = put(start, path, value)
     expect(False, f"{path}: {value}", broken)

@@ -1,8 +1,8 @@
 #include "plan/cautions.hpp"
-#include "build/random_build.hpp"
 #include "data/embedded.hpp"
 #include "data/table.hpp"
 #include "describe.hpp"
+#include "description/random_build.hpp"
 #include "near.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>

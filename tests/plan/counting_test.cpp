@@ -3,7 +3,7 @@
 #include "near.hpp"
 #include "plan/bands.hpp"
 #include "plan/check.hpp"
-#include "plan/worlds.hpp"
+#include "plan/samples.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
@@ -16,7 +16,7 @@ struct Answers {
 };
 /// A check that is judged `verdict` as described, with these samples of it.
 Finding counted(Verdict verdict, const Answers& n) {
-  WorldCheck column{"fit.cold", {}};
+  SampleCheck column{"fit.cold", {}};
   const auto add = [&](std::size_t count, Sampled answer) {
     column.answers.insert(column.answers.end(), count, answer);
   };
@@ -30,17 +30,17 @@ Finding counted(Verdict verdict, const Answers& n) {
   const Build none = described("name: none");
   const Solved solved = solve(none);
   const std::size_t count = column.answers.size();
-  add_bands(a, solved, Worlds{.count = count, .checks = {column}}, WorldsAsked{.count = count});
+  add_bands(a, solved, Samples{.count = count, .checks = {column}}, SamplesAsked{.count = count});
   return a.checks.front();
 }
 std::map<std::string, std::map<Sampled, std::size_t>> sampled(const std::string& text, std::size_t count) {
   const Build build = described(text);
-  WorldsAsked asked;
+  SamplesAsked asked;
   asked.count = count;
   asked.threads = 2;
-  const Worlds worlds = try_worlds(build, solve(build), nullptr, asked);
+  const Samples samples = try_samples(build, solve(build), nullptr, asked);
   std::map<std::string, std::map<Sampled, std::size_t>> out;
-  for (const WorldCheck& check : worlds.checks) {
+  for (const SampleCheck& check : samples.checks) {
     CHECK(check.answers.size() == count);
     for (const Sampled answer : check.answers) ++out[check.key][answer];
   }
@@ -103,11 +103,11 @@ TEST_CASE("every sample is tried, the last one too, whatever their number") {
   const Build build = example("tarn-beck");
   for (const std::size_t count : {1, 7, 8, 9, 17}) {
     CAPTURE(count);
-    WorldsAsked asked;
+    SamplesAsked asked;
     asked.count = count;
     asked.threads = 2;
-    const Worlds worlds = try_worlds(build, solve(build), nullptr, asked);
-    const WorldColumn* air = find_column(worlds.results, "draught.air_flow");
+    const Samples samples = try_samples(build, solve(build), nullptr, asked);
+    const SampleColumn* air = find_column(samples.results, "draught.air_flow");
     REQUIRE(air != nullptr);
     CHECK(air->si.size() == count);
     CHECK(std::none_of(air->si.begin(), air->si.end(), [](double x) { return std::isnan(x); }));
@@ -122,6 +122,6 @@ TEST_CASE("a spread with tails has a tenth below its low end and a tenth above i
 }
 
 TEST_CASE("a share of one half is good to half of one over the root of the samples") {  // binomial: sqrt(p (1 - p) / n)
-  const Assessment a = assess(example("tarn-beck"), UnitSystem::as_written, nullptr, WorldsAsked{.count = 64});
+  const Assessment a = assess(example("tarn-beck"), UnitSystem::as_written, nullptr, SamplesAsked{.count = 64});
   CHECK(a.bands->share_error == near(0.5 / 8.0, 1e-12));
 }

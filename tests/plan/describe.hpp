@@ -1,6 +1,6 @@
-// Descriptions for the tests of plan/: read from text, or an example with some keys changed.
+// Descriptions for the tests of plan/ and of the rooms above it: read from text, or an example with some keys changed.
 #pragma once
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include "plan/assess.hpp"
 #include <fstream>
 #include <iterator>

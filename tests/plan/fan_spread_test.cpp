@@ -1,7 +1,7 @@
-#include "build/reader.hpp"
+#include "description/reader.hpp"
+#include "model/solved.hpp"
 #include "plan/draws.hpp"
-#include "plan/solved.hpp"
-#include "plan/worlds.hpp"
+#include "plan/samples.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>

@@ -123,7 +123,7 @@ engine:
 fuel: { kind: steam coal, bed: 30 mm }
 draught: { air_flow: 0.3 g/s +- 25 % }
 )");
-  WorldsAsked asked;
+  SamplesAsked asked;
   asked.count = 512;
   const Assessment a = assess(build, UnitSystem::as_written, nullptr, asked);
   const Result& time = *find_result(a, "raise.to_own_blower");

@@ -52,7 +52,7 @@ const LimitTests depth_at_limits("depth of the fire in lumps, at the limits", []
   CHECK(limit(*deep(1.01)) == 2.0);
   CHECK(limit(*deep(6.01)) == 6.0);
   CHECK(limit(*deep(10.01)) == 10.0);
-  // in one world of many it is told without the words: the same verdict
+  // in one sample of many it is told without the words: the same verdict
   for (const double lumps : {0.99, 1.01, 4.0, 6.01, 9.99, 10.01}) {
     Bench b(fire_of(fmt::format("lump: 4 mm, bed: {:.15g} mm", 4.0 * lumps)));
     CHECK(fails(named("fire.depth"), b.all()) == (letter(b.judge("fire.depth")) == 'f'));

@@ -1,7 +1,7 @@
 // Builds whose gas, tube or boiler is out of the common.
 #include "describe.hpp"
 #include "findings.hpp"
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
 

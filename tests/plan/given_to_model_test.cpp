@@ -1,7 +1,7 @@
 // What the description says against what the model is given: sizes by hand from the text.
 #include "describe.hpp"
+#include "model/solved.hpp"
 #include "near.hpp"
-#include "plan/solved.hpp"
 #include <doctest/doctest.h>
 
 using namespace lumwright;

@@ -1,4 +1,4 @@
-#include "plan/inputs.hpp"
+#include "model/inputs.hpp"
 #include "data/table.hpp"
 #include "near.hpp"
 #include "plan/check.hpp"

@@ -1,7 +1,7 @@
 // Runs the tests of checks at their limits and holds what they saw against what each check can say: a check, a verdict
 // or a limit that no test has seen is told here.
 #include "limits.hpp"
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include <fmt/format.h>
 
 using namespace lumwright;

@@ -1,14 +1,14 @@
 #include "plan/moves.hpp"
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "plan/describe.hpp"
 #include <doctest/doctest.h>
 #include <map>
 using namespace lumwright;
 
 namespace {
-Assessment tried(const Build& build, const WorldsAsked& worlds = {}, std::size_t most = 40) {
-  Assessment a = assess(build, UnitSystem::as_written, nullptr, worlds);
-  try_moves(a, build, UnitSystem::as_written, nullptr, worlds, most);
+Assessment tried(const Build& build, const SamplesAsked& samples = {}, std::size_t most = 40) {
+  Assessment a = assess(build, UnitSystem::as_written, nullptr, samples);
+  try_moves(a, build, UnitSystem::as_written, nullptr, samples, most);
   return a;
 }
 std::vector<Setting> settings_of(const Move& move) {
@@ -50,7 +50,8 @@ TEST_CASE("what is advised after trying clears its check and spoils none") {
     CAPTURE(seed);
     moves += moves_that_hold(build, tried(build));
   }
-  for (const char* name : {"tarn-beck", "great-fell-5in", "high-tarn-32mm"}) moves += moves_that_hold(example(name), tried(example(name)));
+  for (const char* name : {"tarn-beck", "great-fell-5in", "high-tarn-32mm"})
+    moves += moves_that_hold(example(name), tried(example(name)));
   CHECK(moves > 25);
 }
 TEST_CASE("the least change is advised: one step less does not clear it") {

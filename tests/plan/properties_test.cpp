@@ -1,6 +1,6 @@
-// Builds that nobody wrote, assessed in many worlds: numbers are numbers, balances close, bands hold their centre, and
+// Builds that nobody wrote, assessed in many samples: numbers are numbers, balances close, bands hold their centre, and
 // the verdict is what the checks bear out.
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "plan/assess.hpp"
 #include "plan/check.hpp"
 #include <algorithm>
@@ -75,7 +75,7 @@ int check_balances(const Solved& solved) {
 }
 }  // namespace
 
-TEST_CASE("five hundred builds in eight worlds each, or as many as are asked for") {
+TEST_CASE("five hundred builds in eight samples each, or as many as are asked for") {
   int balances = 0, verdicts[4] = {};
   for (unsigned seed = 0; seed < how_many_builds(500); ++seed) {
     const std::string text = RandomBuild(seed, seed % 5 == 0 ? 0.5 : 0.95, seed % 2 == 0).text();

@@ -3,8 +3,8 @@
 // 359.3 s and 3 bar after 422.9.
 #include "data/joints.hpp"
 #include "findings.hpp"
+#include "model/tuning.hpp"
 #include "near.hpp"
-#include "plan/tuning.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>

@@ -2,9 +2,9 @@
 // shuts a valve, enlarges a fuse beyond its wire or goes under an end voltage. What must not be said is common practice
 // of the boiler codes (water, pressure, valves), IEC 60364-4-43 with IEC 60127 (fuse and wire, read at second hand) and
 // the rows of the cells (end voltages).
-#include "build/random_build.hpp"
 #include "data/cells.hpp"
 #include "describe.hpp"
+#include "description/random_build.hpp"
 #include "near.hpp"
 #include <algorithm>
 #include <array>

@@ -76,10 +76,10 @@ TEST_CASE("each light-up begins where the last one ended, and there are as many 
   CHECK(all.series.back().time < (all.whole + 1.0) * all.each);
 }
 
-TEST_CASE("bands of the curves hold the curve of the build as it stands, and are there only when worlds are tried") {
+TEST_CASE("bands of the curves hold the curve of the build as it stands, and are there only when samples are tried") {
   const Build build = example("tarn-beck");
   CHECK(report_data(build).draught->path_band.empty());
-  const ReportData data = report_data(build, {.worlds = {.count = 64}});
+  const ReportData data = report_data(build, {.samples = {.count = 64}});
   const DraughtCurves& c = *data.draught;
   REQUIRE(c.fan_band.size() > 20);
   REQUIRE(c.path_band.size() > 20);

@@ -1,5 +1,5 @@
 // What checks say of builds that nobody wrote, read for sentences that make no sense.
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "findings.hpp"
 #include <doctest/doctest.h>
 #include <map>

@@ -1,8 +1,8 @@
 // No default is taken in silence: every key and part of a description is struck out by itself, and where that moves an answer, the
 // list of what is assumed must say by what.
-#include "build/random_build.hpp"
-#include "build/writer.hpp"
 #include "describe.hpp"
+#include "description/random_build.hpp"
+#include "description/writer.hpp"
 #include <cmath>
 #include <doctest/doctest.h>
 #include <map>

@@ -1,6 +1,6 @@
 // Decimal points that slip: the examples as they are, and each with one number ten times too great or too small.
 #include "plan/slips.hpp"
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include <cctype>
 #include <doctest/doctest.h>
 #include <fmt/format.h>

@@ -18,7 +18,8 @@ TEST_CASE("a range becomes values in its own unit, counts go one by one, words a
   const Build build = example("tarn-beck");
   CHECK(sweep_axis(build, "supply.step_up.output", "8 V..12 V", 5).values ==
         std::vector<std::string>{"8 V", "9 V", "10 V", "11 V", "12 V"});
-  CHECK(sweep_axis(build, "fuel.bed", "1 in..1.5 in", 3).values == std::vector<std::string>{"1 in", "1.25 in", "1.5 in"});
+  CHECK(sweep_axis(build, "fuel.bed", "1 in..1.5 in", 3).values ==
+        std::vector<std::string>{"1 in", "1.25 in", "1.5 in"});
   CHECK(sweep_axis(build, "adapter.bleed.holes", "2..5", 9).values == std::vector<std::string>{"2", "3", "4", "5"});
   CHECK(sweep_axis(build, "supply.pack.condition", "good,old", 9).values == std::vector<std::string>{"good", "old"});
 }
@@ -29,8 +30,9 @@ TEST_CASE("what cannot be swept is refused with its place and the nearest key") 
   CHECK(complaint(build, "fuel.bed", "3 V..4 V").find("sweep:1:") != std::string::npos);
   CHECK(complaint(build, "adapter.bleed.holes", "5..2") != "");
   CHECK(complaint(build, "fan.curve", "1..2") != "");
-  CHECK_THROWS_AS(sweep(build, {sweep_axis(build, "adapter.tube.wall", "0.5 mm..12 mm", 3)}, UnitSystem::as_written, nullptr, 1),
-                  InputError);
+  CHECK_THROWS_AS(
+      sweep(build, {sweep_axis(build, "adapter.tube.wall", "0.5 mm..12 mm", 3)}, UnitSystem::as_written, nullptr, 1),
+      InputError);
 }
 TEST_CASE("a sweep is each build assessed by itself, on any number of threads") {
   const Build build = example("tarn-beck");
@@ -38,7 +40,9 @@ TEST_CASE("a sweep is each build assessed by itself, on any number of threads") 
                                     sweep_axis(build, "adapter.bleed.holes", "6..8", 3)};
   const auto points = sweep(build, axes, UnitSystem::as_written, nullptr, 2);
   REQUIRE(points.size() == 6);
-  const auto time = [](const Assessment& a) { return std::get<Measure>(find_result(a, "raise.to_own_blower")->value).quantity.si; };
+  const auto time = [](const Assessment& a) {
+    return std::get<Measure>(find_result(a, "raise.to_own_blower")->value).quantity.si;
+  };
   for (const SweepPoint& point : points) {
     const Assessment alone = assess(with_settings(build, {{axes[0].key, point.at[0]}, {axes[1].key, point.at[1]}}));
     CHECK(time(point.assessment) == time(alone));

@@ -1,6 +1,6 @@
 // One rule for verdicts: over every check of builds that nobody wrote, verdict, value, printed limit and counts of the
 // samples agree. identity: the rule is what two_limits.hpp promises, read off the finding alone.
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "findings.hpp"
 #include "plan/two_limits.hpp"
 #include <doctest/doctest.h>

@@ -64,6 +64,59 @@ TEST_CASE("other quantities, with units that begin with a digit or hold a blank"
   CHECK(parse_quantity<double>("1/3") == near(1.0 / 3.0, 1e-15));
 }
 
+TEST_CASE("a decimal comma is a decimal point") {
+  for (const auto& [comma, point] : std::vector<std::pair<std::string, std::string>>{
+           {"17,2 mm", "17.2 mm"}, {"0,125 in", "0.125 in"}, {"7,5..9,25 mm", "7.5..9.25 mm"},
+           {"17,20 mm +- 0,03 mm", "17.20 mm +- 0.03 mm"}, {"1,0005 mm", "1.0005 mm"}, {"2,5e-3 m", "2.5e-3 m"}}) {
+    CAPTURE(comma);
+    const WrittenBand read = parse_band(comma, kind_of<Length>), wanted = parse_band(point, kind_of<Length>);
+    CHECK(read.value == wanted.value);
+    CHECK(read.low == wanted.low);
+    CHECK(read.high == wanted.high);
+  }
+  CHECK(parse_quantity<double>("0,35") == near(0.35, 1e-15));
+}
+
+TEST_CASE("a time may have minutes and seconds") {
+  struct Row {
+    std::string text;
+    double value, low, high;  // s
+  };
+  const Row rows[] = {{"6 min 30 s", 390, 390, 390},      {"6min30s", 390, 390, 390},
+                      {"1 h 20 min", 4800, 4800, 4800},   {"1 h 20 min 5 s", 4805, 4805, 4805},
+                      {"6:30", 390, 390, 390},            {"0:05", 5, 5, 5},
+                      {"90:00", 5400, 5400, 5400},        {"6:30 +- 10 s", 390, 380, 400},
+                      {"6:30 +- 0:10", 390, 380, 400},    {"6 min 30 s +- 10 s", 390, 380, 400},
+                      {"6 min 30 s +- 10", 390, 380, 400}, {"5:30..6:30", 360, 330, 390},
+                      {"5 min 30 s..6:30", 360, 330, 390}, {"6:30 min", 390, 390, 390},
+                      {"6,5 min", 390, 390, 390},          {"6:30 +- 10 %", 390, 351, 429}};
+  for (const Row& row : rows) {
+    CAPTURE(row.text);
+    const Band<Duration> band = parse_band<Duration>(row.text);
+    CHECK(band.value == near(row.value * s, 1e-13));
+    CHECK(band.low == near(row.low * s, 1e-13));
+    CHECK(band.high == near(row.high * s, 1e-13));
+  }
+  CHECK(parse_band("6:30", kind_of<Duration>).unit == "min");
+  const std::string clock = "write minutes and seconds as in `6:30`, or `6 min 30 s`; the seconds from 00 to 59",
+                    parts = "write whole minutes and less than 60 s, as in `6 min 30 s`";
+  for (const std::string text : {"6:60", "6:5", "6:305", "1:06:30", "6.5:30", "6:", "6:3,0", "6:30,5"}) {
+    CAPTURE(text);
+    CHECK(complaint<Duration>(text).help == clock);
+  }
+  for (const std::string text : {"6 min 60 s", "6.5 min 30 s", "6 s 30 min", "6 min 6 min"}) {
+    CAPTURE(text);
+    CHECK(complaint<Duration>(text).help == parts);
+  }
+  CHECK(complaint<Duration>("6 min 30").help.starts_with("a unit is missing"));
+  CHECK(pointed_at<Duration>("6 min 30") == "30");
+  CHECK(complaint<Duration>("6 min 30 mm").help.starts_with("`mm` measures a length"));
+  CHECK(pointed_at<Duration>("6 min 30 mm") == "mm");
+  CHECK(complaint<Duration>("6:30 h").help == "minutes and seconds as in `6:30` need no unit");
+  CHECK(complaint<Length>("6:30").message == "expected a length, got '6:30'");
+  CHECK(complaint<Mass>("300 ml").help == "`ml` measures a volume: weigh it, and use one of g, kg, mg, oz, lb");
+}
+
 TEST_CASE("a spread in every form") {
   struct Row {
     std::string text;
@@ -177,10 +230,13 @@ TEST_CASE("what is not the quantity it should be is refused with the reason and 
       {"14", "expected a length, got '14'", "a unit is missing; write one of " + lengths, "14"},
       {"9/16", "expected a length, got '9/16'", "a unit is missing; write one of " + lengths, "9/16"},
       {"60 +- 10 %", "expected a length, got '60 +- 10 %'", "a unit is missing; write one of " + lengths, "60 +- 10 %"},
-      {"17,2 mm", "expected a length, got '17,2 mm'",
-       "write a decimal point, not a comma, and nothing between thousands", ","},
       {"1,000 mm", "expected a length, got '1,000 mm'",
-       "write a decimal point, not a comma, and nothing between thousands", ","},
+       "a comma before three digits may mean thousands: write 1000 or 1.000", ","},
+      {"1,234,5 mm", "expected a length, got '1,234,5 mm'",
+       "write one decimal point or comma, and nothing between thousands", ","},
+      {"1.234,5 mm", "expected a length, got '1.234,5 mm'",
+       "write one decimal point or comma, and nothing between thousands", ","},
+      {"17, mm", "expected a length, got '17, mm'", "`, mm` is not a unit known here; use one of " + lengths, ", mm"},
       {"14 mmm", "expected a length, got '14 mmm'", "`mmm` is not a unit known here; did you mean `mm`?", "mmm"},
       {"14 MM", "expected a length, got '14 MM'", "`MM` is not a unit known here; did you mean `mm`?", "MM"},
       {"14 inchs", "expected a length, got '14 inchs'", "`inchs` is not a unit known here; did you mean `in`?",

@@ -1,6 +1,6 @@
 #include "numeric/statistics.hpp"
 #include "report/bands.hpp"
-#include "../plan/describe.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/json.hpp"
 #include "report/text.hpp"
 #include <doctest/doctest.h>
@@ -8,8 +8,8 @@
 using namespace lumwright;
 
 namespace {
-Assessment with_worlds(const Build& build, std::size_t count, std::uint64_t seed, unsigned threads) {
-  WorldsAsked asked;
+Assessment with_samples(const Build& build, std::size_t count, std::uint64_t seed, unsigned threads) {
+  SamplesAsked asked;
   asked.count = count;
   asked.seed = seed;
   asked.threads = threads;
@@ -19,15 +19,15 @@ Assessment with_worlds(const Build& build, std::size_t count, std::uint64_t seed
 
 TEST_CASE("the same seed gives the same bytes on any number of threads, another seed does not") {
   const Build build = example("tarn-beck");
-  const std::string once = json_report(with_worlds(build, 150, 7, 1));
-  for (unsigned threads = 1; threads <= 5; ++threads) CHECK(json_report(with_worlds(build, 150, 7, threads)) == once);
+  const std::string once = json_report(with_samples(build, 150, 7, 1));
+  for (unsigned threads = 1; threads <= 5; ++threads) CHECK(json_report(with_samples(build, 150, 7, threads)) == once);
   const auto results = [](const std::string& text) { return nlohmann::json::parse(text)["results"]; };  // not the seed itself
-  CHECK(results(json_report(with_worlds(build, 150, 8, 2))) != results(once));
+  CHECK(results(json_report(with_samples(build, 150, 8, 2))) != results(once));
 }
-TEST_CASE("what many worlds show stands on the page and in the JSON") {
-  Build hurried = example("tarn-beck");  // a wish that some worlds miss
+TEST_CASE("what many samples show stands on the page and in the JSON") {
+  Build hurried = example("tarn-beck");  // a wish that some samples miss
   hurried.want.steam_within.band = exactly(9.6 * minute);
-  const Assessment a = with_worlds(hurried, 200, 1, 2);
+  const Assessment a = with_samples(hurried, 200, 1, 2);
   const std::string page = text_report(a, TextStyle{});
   for (const char* words : {"What widens the answer, and what to measure next", "tuned.heat", "fails in none of 200 samples",
                             "of 100 samples", "200 samples, seed 1"}) {
@@ -47,24 +47,25 @@ TEST_CASE("what many worlds show stands on the page and in the JSON") {
   const std::string plain = text_report(assess(example("tarn-beck")), TextStyle{});
   CHECK(plain.find("fails in") == std::string::npos);
 }
-TEST_CASE("shares of worlds in words") {
-  const Bands bands{.worlds = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .leanings = {}};
-  CHECK(in_worlds(1.0, bands) == "all 1000 samples");
-  CHECK(in_worlds(0.999, bands) == "more than 99 of 100 samples");
-  CHECK(in_worlds(0.995, bands) == "more than 99 of 100 samples");  // seen: "100 of 100", with one that fails
-  CHECK(in_worlds(0.934, bands) == "93 of 100 samples");
-  CHECK(in_worlds(0.001, bands) == "fewer than 1 of 100 samples");
-  CHECK(in_worlds(0.0, bands) == "none of 1000 samples");
+TEST_CASE("shares of samples in words") {
+  const Bands bands{.samples = 1000, .seed = 1, .drawn = 3, .share_error = 0.02, .sensitivities = {}};
+  CHECK(in_samples(1.0, bands) == "all 1000 samples");
+  CHECK(in_samples(0.999, bands) == "more than 99 of 100 samples");
+  CHECK(in_samples(0.995, bands) == "more than 99 of 100 samples");  // seen: "100 of 100", with one that fails
+  CHECK(in_samples(0.934, bands) == "93 of 100 samples");
+  CHECK(in_samples(0.001, bands) == "fewer than 1 of 100 samples");
+  CHECK(in_samples(0.0, bands) == "none of 1000 samples");
 }
 TEST_CASE("how sure the samples are, in words") {  // hand
-  CHECK(sureness({.worlds = 1000, .seed = 7, .drawn = 3, .edge_error = 0.031, .share_error = 0.0158, .leanings = {}})
-            .starts_with("1000 samples, seed 7, 3 inputs drawn; a share is good to 1.6 in 100, the ends of the first "
-                         "band to 3.1 % of its width"));
+  const Bands bands{
+      .samples = 1000, .seed = 7, .drawn = 3, .edge_error = 0.031, .share_error = 0.0158, .sensitivities = {}};
+  CHECK(sureness(bands).starts_with("1000 samples, seed 7, 3 inputs drawn; a share is good to 1.6 in 100, the ends of "
+                                    "the first band to 3.1 % of its width"));
 }
 TEST_CASE("without samples the page says that spreads are left out, with samples it does not") {
   const Build build = example("tarn-beck");
   const std::string words = "Spreads are left out";
-  CHECK(text_report(with_worlds(build, 0, 1, 1), TextStyle{}).find(words) != std::string::npos);
-  CHECK(text_report(with_worlds(build, 32, 1, 1), TextStyle{}).find(words) == std::string::npos);
+  CHECK(text_report(with_samples(build, 0, 1, 1), TextStyle{}).find(words) != std::string::npos);
+  CHECK(text_report(with_samples(build, 32, 1, 1), TextStyle{}).find(words) == std::string::npos);
   CHECK(without_spreads({}).empty());  // nothing was judged
 }

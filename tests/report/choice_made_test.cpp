@@ -1,9 +1,10 @@
 // What a choice advises, made: each description that it writes goes through the whole check again.
-#include "../plan/random_bin.hpp"
-#include "build/reader.hpp"
-#include "build/template.hpp"
+#include "../choose/random_bin.hpp"
+#include "choose/rank.hpp"
+#include "description/reader.hpp"
+#include "description/taken_up.hpp"
+#include "description/template.hpp"
 #include "plan/assess.hpp"
-#include "plan/choose_rank.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <doctest/doctest.h>
@@ -37,7 +38,7 @@ std::size_t judge_again(const Choice& choice) {
   for (const Advised& one : advised(choice)) {
     CAPTURE(one.file);
     const Assessment a = assess(read_build({"first.yaml", one.file}), UnitSystem::as_written, nullptr,
-                                WorldsAsked{.count = samples, .seed = 1});
+                                SamplesAsked{.count = samples, .seed = 1});
     CHECK(a.verdict != Verdict::fail);
     const bool own = find_result(a, "raise.to_own_blower") != nullptr;
     CHECK(in(one.candidate->to_steam, unit::s) == si(a, own ? "raise.to_own_blower" : "raise.to_working"));
@@ -146,7 +147,7 @@ TEST_CASE("the example's advice is written beside its page, and the bin to fill 
   std::size_t descriptions = 0;
   for (const NamedText& file : choice_files(shed, {})) descriptions += file.name.ends_with(".yaml");
   CHECK(descriptions == 4);
-  CHECK(judge_again(made_of(new_bin())) >= 1);
+  CHECK(judge_again(made_of(taken_up(new_bin()))) >= 1);
 }
 
 // In its order stands all that is shown, also where nothing comes in time and is shown all the same.
@@ -171,7 +172,7 @@ TEST_CASE("ten places stand in their order, and a wish that nothing meets bars n
 
 TEST_CASE(
     "a unit for all serves each engine with the tube that does best there") {  // identity: with the engine's own places
-  std::string text = new_bin();
+  std::string text = taken_up(new_bin());
   const std::string stock = "tubes: stock";
   text.replace(text.find(stock), stock.size(),
                "tubes: [ { name: a, outside: 17.1 mm, wall: 0.8 mm }, { name: b, outside: 17.1 mm, wall: 0.45 mm }, "
@@ -206,7 +207,7 @@ TEST_CASE(
 
 // hand: an 80 mm fan on a 40 mm box has its screw holes outside; a fuse of 0.5 A does not carry what 1.5 A need
 TEST_CASE("box and fuse that only the top names give way, those of the engine stay") {
-  std::string text = new_bin();
+  std::string text = taken_up(new_bin());
   const auto put = [&](const std::string& from, const std::string& to) {
     text.replace(text.find(from), from.size(), to);
   };
@@ -234,7 +235,7 @@ TEST_CASE("box and fuse that only the top names give way, those of the engine st
 TEST_CASE("where no tube fits, what to buy or to turn is said") {
   const std::string stock = "tubes: stock";
   for (const auto& [outside, words] : {std::pair{"18.2 mm", "buy "}, std::pair{"15 mm", "a sleeve on old tube"}}) {
-    std::string text = new_bin();
+    std::string text = taken_up(new_bin());
     text.replace(text.find(stock), stock.size(),
                  std::string("tubes: [ { name: old tube, outside: ") + outside + ", wall: 0.45 mm } ]");
     const Choice none = made_of(text);

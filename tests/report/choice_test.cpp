@@ -1,10 +1,10 @@
 // What is shown of a choice.
 #include "report/choice.hpp"
-#include "report/html/choice.hpp"
-#include "../plan/random_bin.hpp"
-#include "build/reader.hpp"
+#include "../choose/random_bin.hpp"
+#include "description/reader.hpp"
 #include "plan/assess.hpp"
 #include "plan/cautions.hpp"
+#include "report/html/choice.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
 #include <fstream>

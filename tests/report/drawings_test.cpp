@@ -1,7 +1,7 @@
 #include "report/drawings.hpp"
-#include "../plan/describe.hpp"
 #include "data/first_words.hpp"
 #include "near.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/build_sheet.hpp"
 #include "report/templates/orifice_plates.hpp"
 #include "report/templates/templates.hpp"

@@ -1,5 +1,5 @@
 #include "report/html/html.hpp"
-#include "build/reader.hpp"
+#include "description/reader.hpp"
 #include "report/files.hpp"
 #include <chrono>
 #include <doctest/doctest.h>

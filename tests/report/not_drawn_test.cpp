@@ -1,4 +1,4 @@
-#include "../plan/describe.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/drawings.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;

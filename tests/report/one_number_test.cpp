@@ -1,9 +1,9 @@
 // One number, one text, one unit on a page: over builds that nobody wrote.
-#include "../plan/describe.hpp"
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "plan/figures.hpp"
 #include "plan/report_data.hpp"
 #include "quantity/units.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/answers.hpp"
 #include "report/judged.hpp"
 #include "report/picture/picture.hpp"
@@ -134,7 +134,7 @@ TEST_CASE(
     const TextStyle style{.units = systems[number % 3]};
     const Build build = read_build({"random.yaml", RandomBuild(number, 0.95, number % 4 == 0).text()});
     const ReportData data =
-        report_data(build, {.units = style.units, .tuning = nullptr, .worlds = {.count = number % 2 ? 24U : 0U}});
+        report_data(build, {.units = style.units, .tuning = nullptr, .samples = {.count = number % 2 ? 24U : 0U}});
     CHECK(told_otherwise(data, style) == 0);
   }
 }

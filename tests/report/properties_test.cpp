@@ -1,6 +1,6 @@
 // Builds that nobody wrote, in every view: the text never fails and says what the JSON says, and the JSON keeps its
 // contract.
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "plan/assess.hpp"
 #include "plan/figures.hpp"
 #include "plan/report_data.hpp"

@@ -1,5 +1,5 @@
 #include "report/screen.hpp"
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
 #include "plan/describe.hpp"
 #include "plan/moves.hpp"
 #include <algorithm>
@@ -29,13 +29,14 @@ void check_screen(const Assessment& a) {
 TEST_CASE("the screen holds 40 lines, every failing check and what can kill") {
   for (unsigned seed = 0; seed < how_many_builds(60); ++seed) {
     CAPTURE(seed);
-    const Build build = read_build({"r.yaml", RandomBuild(7300 + seed, seed % 3 == 0 ? 0.6 : 1.0, seed % 2 == 0).text()});
+    const Build build =
+        read_build({"r.yaml", RandomBuild(7300 + seed, seed % 3 == 0 ? 0.6 : 1.0, seed % 2 == 0).text()});
     Assessment a = assess(build);
     if (seed % 6 == 1) try_moves(a, build, UnitSystem::as_written, nullptr);
     check_screen(a);
   }
   for (const char* name : {"tarn-beck", "great-fell-5in", "high-tarn-32mm"}) {
-    WorldsAsked few;
+    SamplesAsked few;
     few.count = 64;
     check_screen(assess(example(name), UnitSystem::as_written, nullptr, few));
   }

@@ -1,10 +1,10 @@
 // The text of builds that nobody wrote, read for sentences that make no sense; and one number in one unit, no finer
 // than its band.
-#include "../plan/describe.hpp"
-#include "build/random_build.hpp"
+#include "description/random_build.hpp"
+#include "model/solved.hpp"
 #include "plan/assess.hpp"
-#include "plan/solved.hpp"
 #include "quantity/format.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/answers.hpp"
 #include "report/build_sheet.hpp"
 #include "report/judged.hpp"

@@ -6,9 +6,9 @@ using namespace lumwright;
 
 namespace {
 Assessment sampled(const Build& build) {
-  WorldsAsked worlds;
-  worlds.count = 120;
-  return assess(build, UnitSystem::as_written, nullptr, worlds);
+  SamplesAsked samples;
+  samples.count = 120;
+  return assess(build, UnitSystem::as_written, nullptr, samples);
 }
 }  // namespace
 

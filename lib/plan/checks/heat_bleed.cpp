@@ -1,5 +1,5 @@
-#include "build/written.hpp"
 #include "data/limits.hpp"
+#include "description/written.hpp"
 #include "draught/cooling.hpp"
 #include "plan/bleed.hpp"
 #include "plan/check.hpp"

@@ -1,6 +1,6 @@
 // A choice from a bin as one self-contained page.
 #pragma once
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
 #include "report/html/html.hpp"
 #include <string>
 #include <vector>

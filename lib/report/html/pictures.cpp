@@ -39,11 +39,11 @@ void write_next_measurements(Tag part, const Writing& w) {
   const Tag box = part.add("div").set("class", "todo");
   box.add("h3", "Measure this next");
   const Tag list = box.add("ul");
-  for (const Leaning& leaning : bands.leanings)
-    for (const Narrowing* one : worth_telling(leaning)) {
+  for (const Sensitivity& sensitivity : bands.sensitivities)
+    for (const Narrowing* one : worth_telling(sensitivity)) {
       if (std::find(told.begin(), told.end(), one->id) != told.end()) continue;
       told.push_back(one->id);
-      write_narrowing(list, w, *one, find_result(w.assessment(), leaning.answer));
+      write_narrowing(list, w, *one, find_result(w.assessment(), sensitivity.answer));
     }
   if (told.empty()) list.add("li", "No single measurement narrows an answer much.");
   part.add("p", sureness(bands)).set("class", "small-print");
@@ -66,7 +66,7 @@ void write_pictures(Tag main, const Writing& w) {
   write_picture(fit, picture_of_fit(w.data, w.style));
   write_cautions(fit, w, "making");
   const Tag sure = section(main, "sureness", "How sure this is");
-  write_picture(sure, picture_of_leanings(w.data, w.style));
-  if (w.assessment().bands && !w.assessment().bands->leanings.empty()) write_next_measurements(sure, w);
+  write_picture(sure, picture_of_sensitivities(w.data, w.style));
+  if (w.assessment().bands && !w.assessment().bands->sensitivities.empty()) write_next_measurements(sure, w);
 }
 }  // namespace lumwright::html

@@ -117,7 +117,7 @@ void write_verdict(Tag body, const Writing& w) {
   add_fact(facts, "description", a.file);
   add_fact(facts, "tuned with", a.tuned);
   add_fact(facts, "checks", std::to_string(a.checks.size()));
-  if (a.bands) add_fact(facts, "samples tried", fmt::format("{}, seed {}", a.bands->worlds, a.bands->seed));
+  if (a.bands) add_fact(facts, "samples tried", fmt::format("{}, seed {}", a.bands->samples, a.bands->seed));
   const Tag verdict = header.add("p").set("class", std::string("verdict ") + verdict_word(a.verdict));
   badge(verdict, a.verdict);
   verdict.add("span", verdict_sentence(a)).set("class", "words");

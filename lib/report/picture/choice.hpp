@@ -1,6 +1,6 @@
 // The picture of a choice: what each combination of one engine comes to, against what its owner wants.
 #pragma once
-#include "plan/choose.hpp"
+#include "choose/choose.hpp"
 #include "report/picture/picture.hpp"
 #include <string>
 

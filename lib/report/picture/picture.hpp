@@ -19,11 +19,11 @@ struct Picture {
 };
 
 // They refer to the data, which must outlive them.
-Picture picture_of_draught(const ReportData& data, const TextStyle& style);   // fan and gas path, operating point
-Picture picture_of_losses(const ReportData& data, const TextStyle& style);    // where the suction goes
-Picture picture_of_raise(const ReportData& data, const TextStyle& style);     // the way to steam
-Picture picture_of_heat(const ReportData& data, const TextStyle& style);      // where the fuel's heat goes
-Picture picture_of_supply(const ReportData& data, const TextStyle& style);    // the pack over one charge
-Picture picture_of_fit(const ReportData& data, const TextStyle& style);       // tube in the chimney
-Picture picture_of_leanings(const ReportData& data, const TextStyle& style);  // what widens the answers
+Picture picture_of_draught(const ReportData& data, const TextStyle& style);        // fan and gas path, operating point
+Picture picture_of_losses(const ReportData& data, const TextStyle& style);         // where the suction goes
+Picture picture_of_raise(const ReportData& data, const TextStyle& style);          // the way to steam
+Picture picture_of_heat(const ReportData& data, const TextStyle& style);           // where the fuel's heat goes
+Picture picture_of_supply(const ReportData& data, const TextStyle& style);         // the pack over one charge
+Picture picture_of_fit(const ReportData& data, const TextStyle& style);            // tube in the chimney
+Picture picture_of_sensitivities(const ReportData& data, const TextStyle& style);  // what widens the answers
 }  // namespace lumwright

@@ -1,8 +1,8 @@
 // The views of the single parts. Only the files of templates/ include it.
 #pragma once
 #include "drawing/drawing.hpp"
-#include "plan/fan_unit.hpp"
-#include "plan/solved.hpp"
+#include "model/fan_unit.hpp"
+#include "model/solved.hpp"
 
 namespace lumwright::templates_of {
 inline constexpr drawing::Point middle{0.0 * mm, 0.0 * mm};

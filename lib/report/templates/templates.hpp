@@ -1,7 +1,8 @@
 // True-scale templates of a fan unit: what is stuck on the metal, and a table of co-ordinates.
 #pragma once
 #include "drawing/drawing.hpp"
-#include "plan/solved.hpp"
+#include "model/solved.hpp"
+#include "plan/assessment.hpp"
 #include <string>
 #include <vector>
 

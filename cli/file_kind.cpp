@@ -1,0 +1,61 @@
+#include "file_kind.hpp"
+#include "files.hpp"
+#include "input/yaml_tree.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+#include <optional>
+
+namespace lumwright::cli {
+namespace {
+constexpr std::size_t most_bytes = 1024 * 1024;  // what the reader of bins takes
+
+bool has_any(const Node& root, std::initializer_list<std::string_view> keys) {
+  return std::any_of(keys.begin(), keys.end(), [&](std::string_view key) { return child(root, key) != nullptr; });
+}
+bool readings_have(const Node& root, std::string_view key) {
+  const Node* readings = child(root, "readings");
+  return readings != nullptr && std::any_of(readings->children.begin(), readings->children.end(),
+                                            [&](const Node& one) { return child(one, key) != nullptr; });
+}
+/// By the keys that only one kind has.
+std::optional<FileKind> kind_of_file(const Source& source) {
+  std::vector<Fault> ignored;
+  Node root;
+  try {
+    root = read_yaml(source, ignored, most_bytes);
+  } catch (const InputError&) {
+    return std::nullopt;
+  }
+  if (has_any(root, {"fans", "packs", "engines", "drawers", "step_ups"})) return FileKind::bin;
+  if (has_any(root, {"meter", "box"}) || readings_have(root, "depression")) return FileKind::readings;
+  if (has_any(root, {"started_at"}) || readings_have(root, "time")) return FileKind::log;
+  if (has_any(root, {"engine", "fan"})) return FileKind::description;
+  return std::nullopt;
+}
+struct KindWords {
+  const char* name;
+  const char* command;  // behind the file's name there may be more
+};
+KindWords words_of(FileKind kind) {
+  switch (kind) {
+    case FileKind::bin:
+      return {"a bin", "choose {}"};
+    case FileKind::readings:
+      return {"readings of a fan test", "bench {}"};
+    case FileKind::log:
+      return {"a log", "tune FILE {}"};
+    case FileKind::description:
+      break;
+  }
+  return {"a description", "check {}"};
+}
+}  // namespace
+
+void refuse_other_kind(const Source& source, FileKind wanted) {
+  const auto kind = kind_of_file(source);
+  if (!kind || *kind == wanted) return;
+  const std::string name = printable_name(source.name);
+  throw UsageError(fmt::format("{} is {}, not {}: lumwright {}", name, words_of(*kind).name, words_of(wanted).name,
+                               fmt::format(fmt::runtime(words_of(*kind).command), name)));
+}
+}  // namespace lumwright::cli

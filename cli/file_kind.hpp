@@ -1,0 +1,21 @@
+// Which of the program's files a file is, for those who give one to the command of another.
+#pragma once
+#include "input/source.hpp"
+#include "options.hpp"
+
+namespace lumwright::cli {
+enum class FileKind { description, bin, readings, log };
+/// Throws UsageError that names the right command where the file is plainly of another kind than `wanted`.
+void refuse_other_kind(const Source& source, FileKind wanted);
+
+/// What `read` makes of the file; where it has faults because it is of another kind, that is said in their place.
+template <class Read>
+auto read_as(FileKind wanted, const Source& source, Read read) {
+  try {
+    return read(source);
+  } catch (const InputError&) {
+    refuse_other_kind(source, wanted);
+    throw;
+  }
+}
+}  // namespace lumwright::cli

@@ -1,0 +1,15 @@
+// What `new --ask` asks, in the order in which it asks.
+#pragma once
+#include <string>
+#include <vector>
+
+namespace lumwright::data {
+struct QuestionRow {
+  std::string key;    // of the description
+  std::string ask;    // in words of the workshop
+  std::string how;    // where, and with what
+  std::string usual;  // what people have
+  std::string source, standing;
+};
+const std::vector<QuestionRow>& questions();
+}  // namespace lumwright::data

@@ -1,0 +1,72 @@
+#include "description/log.hpp"
+#include "description/part_reader.hpp"
+
+namespace lumwright {
+namespace {
+/// Sees every value of one reading.
+struct ReadingCheck {
+  std::vector<Fault>& faults;
+  std::string item;
+  int values = 0;
+  bool timed = false;
+
+  template <class Q>
+  void operator()(Field field, const Given<Q>& given, Limits) {
+    const bool mentioned = given || given.at.column > 1;  // a faulty value has had its complaint
+    if (field.key == "time") timed = mentioned;
+    values += mentioned && field.key != "time";
+    if (!given) return;
+    if (field.key == "time" && given.has_spread)
+      faults.push_back({given.at, "readings.time", item + "expected a time without a spread",
+                        "give the spread to what was read at that time"});
+  }
+};
+
+/// Finds values that fall where they can only rise.
+template <class Q>
+class Rising {
+ public:
+  Rising(std::string key, std::string help) : key_(std::move(key)), help_(std::move(help)) {}
+  void see(const Given<Q>& given, const std::string& item, std::vector<Fault>& faults) {
+    if (!given) return;
+    if (before_ && *given < **before_)
+      faults.push_back({given.at, key_,
+                        fmt::format("{}expected no less than {} on line {}, got '{}'", item, written(*before_),
+                                    before_->at.line, written(given)),
+                        help_});
+    before_ = given;
+  }
+
+ private:
+  std::string key_, help_;
+  std::optional<Given<Q>> before_;
+};
+
+std::vector<Fault> contradictions_in(const Log& log) {
+  std::vector<Fault> faults;
+  Rising<Duration> time("readings.time", "readings stand in the order of time");
+  Rising<Mass> fuel("readings.fuel", "it counts from the start");
+  for (std::size_t i = 0; i < log.readings.size(); ++i) {
+    const part::Reading& reading = log.readings[i];
+    ReadingCheck check{faults, fmt::format("{}. of the list: ", i + 1)};
+    part::Reading::fields(reading, check);
+    if (!check.timed)
+      faults.push_back({reading.at, "readings", check.item + "`time` is missing", "as in `time: 4 min`"});
+    if (check.values == 0)
+      faults.push_back({reading.at, "readings", check.item + "nothing was read here",
+                        "it may hold water, gauge, smokebox, fan_current, pack_voltage, fuel"});
+    time.see(reading.time, check.item, faults);
+    fuel.see(reading.fuel, check.item, faults);
+  }
+  if (log.readings.empty())
+    faults.push_back({{}, "readings", "a log needs readings", "as in `readings: [ {time: 4 min, water: 58 degC} ]`"});
+  return faults;
+}
+}  // namespace
+
+Log read_log(const Source& source) {
+  Log log = read_parts<Log>(source, "a log", "day: 3 May", contradictions_in);
+  log.file = source.name;
+  return log;
+}
+}  // namespace lumwright

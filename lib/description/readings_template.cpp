@@ -1,0 +1,105 @@
+#include "data/how_measured.hpp"
+#include "description/readings.hpp"
+#include "quantity/words.hpp"
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+namespace lumwright {
+namespace {
+constexpr std::size_t line_width = 80;
+
+/// `text` behind "# ", in lines of a page's width.
+std::string remark(const std::string& margin, std::string_view text) {
+  std::string out, line = margin + "#";
+  for (const std::string_view word : words(text)) {
+    if (line.size() + 1 + word.size() > line_width) {
+      out += line + '\n';
+      line = margin + "#";
+    }
+    line += " " + std::string(word);
+  }
+  return out + line + '\n';
+}
+
+/// Every key with its meaning and limits and its example behind a `#`, under sections that are there.
+class Writer {
+ public:
+  explicit Writer(std::string path) : path_(std::move(path)) {
+    margin_.assign(path_.empty() ? 0 : 2 * words(path_, '.').size(), ' ');
+  }
+  std::string out{};
+
+  template <class Q>
+  void operator()(Field field, const Given<Q>&, Limits limits) {
+    key(field, fmt::format(" ({} to {})", limits.low, limits.high));
+  }
+  void operator()(Field field, const Count&, int least, int most) {
+    key(field, fmt::format(" ({} to {})", least, most));
+  }
+  void operator()(Field field, const Text&, Allowed allowed) {
+    key(field, allowed != nullptr ? fmt::format(" (one of: {})", fmt::join(allowed(), ", ")) : "");
+  }
+  template <class X, class Y>
+  void operator()(Field field, const Points<X, Y>&, Limits, Limits) {
+    key(field, "");
+  }
+  template <class Part>
+  void section(Field field, const Part& part) {
+    out += (margin_.empty() ? "\n" : "") + remark(margin_, field.meaning);
+    out += fmt::format("{}{}:\n", margin_, field.key);
+    Writer inner(full(field.key));
+    Part::fields(part, inner);
+    out += inner.out;
+  }
+  template <class Part>
+  void list(Field field, const std::vector<Part>&) {
+    const Part one{};
+    out += "\n" + remark("", "One line for each plate; what a line may hold:");
+    Meanings meanings{};
+    Part::fields(one, meanings);
+    out += meanings.out;
+    out += fmt::format("{}:\n", field.key);
+    for (const char* row : {"{ plate: 0 mm, depression: 5.5 mmH2O, voltage: 12.0 V, current: 0.16 A }",
+                            "{ plate: 8 mm, depression: 5.0 mmH2O, voltage: 12.0 V }",
+                            "{ plate: 12 mm, depression: 4.5 mmH2O, voltage: 12.0 V }",
+                            "{ plate: 18 mm, depression: 3.5 mmH2O, voltage: 12.0 V }",
+                            "{ plate: 25 mm, depression: 2.0 mmH2O, voltage: 12.0 V }"})
+      out += fmt::format("  #- {}\n", row);
+  }
+
+ private:
+  struct Meanings {
+    std::string out{};
+    template <class... Rest>
+    void operator()(Field field, Rest&&...) {
+      out += remark("", fmt::format("{}: {}, as in {}", field.key, field.meaning, field.example));
+    }
+  };
+  std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
+  void key(Field field, const std::string& limits) {
+    std::string meaning(field.meaning);
+    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty())
+      meaning += fmt::format("; {}", how);
+    out += remark(margin_, meaning + limits);
+    const bool is_name = path_.empty() && field.key == "name";
+    out += is_name ? "name: my fan\n" : fmt::format("{}#{}: {}\n", margin_, field.key, field.example);
+  }
+  std::string path_, margin_;
+};
+}  // namespace
+
+std::string new_fan_readings() {
+  Writer writer("");
+  const FanReadings empty;
+  FanReadings::fields(empty, writer);
+  return R"(# A shop-made test of a fan: it sucks at a box, the air comes in through a hole
+# in a thin plate, and one U-tube tells pressure and flow at once. Everything
+# waits behind a `#`, with an example: take the `#` away from what you have and
+# read, and write your own values over the examples. A box has a `diameter` or a
+# `width` and a `height`, not both.
+#
+# Every quantity has its unit and may have a spread, as in 4.5 mmH2O +- 10 %.
+
+)" + writer.out;
+}
+}  // namespace lumwright

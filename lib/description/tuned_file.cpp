@@ -1,0 +1,44 @@
+#include "description/tuned_file.hpp"
+#include "description/part_reader.hpp"
+#include "description/part_writer.hpp"
+
+namespace lumwright {
+namespace {
+struct ValueCheck {
+  std::vector<Fault> faults{};
+  bool found = false;
+  template <class Q>
+  void operator()(const Field& field, const Given<Q>& given, Limits) {
+    found = found || given;
+    if (given && !(QuantityTraits<Q>::to_si(*given) > 0.0))
+      faults.push_back(
+          {given.at, std::string(field.key), fmt::format("expected more than 0, got '{}'", written(given)), ""});
+  }
+  void operator()(const Field&, const Text&, Allowed) {}
+  template <class Part>
+  void section(const Field&, const Part& part) {
+    Part::fields(part, *this);
+  }
+};
+std::vector<Fault> contradictions_in(const TunedFile& tuned) {
+  ValueCheck visitor;
+  TunedFile::fields(tuned, visitor);
+  if (visitor.found) return visitor.faults;
+  return {{{}, "", "nothing is tuned here", "delete the file, or let `lumwright tune` write it anew"}};
+}
+}  // namespace
+
+TunedFile read_tuned(const Source& source) {
+  TunedFile tuned = read_parts<TunedFile>(source, "tuned values", "log: first-of-may.yaml", contradictions_in);
+  tuned.file = source.name;
+  return tuned;
+}
+std::string write_tuned(const TunedFile& tuned) {
+  PartWriter writer(0);
+  TunedFile::fields(tuned, writer);
+  return "# Written by lumwright tune, from a measured lighting-up. `check` and `explain` take these values in place "
+         "of\n"
+         "# those of the description beside it. Delete the file to go back.\n" +
+         writer.out;
+}
+}  // namespace lumwright

@@ -1,0 +1,57 @@
+#include "description/written.hpp"
+#include "quantity/format.hpp"
+#include "quantity/units.hpp"
+#include <charconv>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+std::string with_unit(std::string number, std::string_view symbol) {
+  return symbol.empty() ? number : number + " " + std::string(symbol);
+}
+// `x` rounded to some digits, as the shortest text of that number; no exponent for everyday sizes.
+std::string rounded(double x, int digits) {
+  const std::string text = fmt::format("{:.{}e}", x, digits - 1);
+  double value = 0;
+  std::from_chars(text.data(), text.data() + text.size(), value);
+  return fmt::format("{}", value);
+}
+template <class Test>
+std::string shortest(double x, Test&& is_right) {  // empty if none is right
+  for (int digits = 1; digits <= 17; ++digits)
+    if (std::string text = rounded(x, digits); is_right(text)) return text;
+  return "";
+}
+std::string number_text(double si, Kind kind, std::string_view symbol) {
+  const double near = number_in({si, kind}, symbol);
+  const auto same = [&](const std::string& text) { return parse_band(with_unit(text, symbol), kind).value == si; };
+  for (double x :
+       {near, std::nextafter(near, -HUGE_VAL), std::nextafter(near, HUGE_VAL)})  // the unit's factor is rounded too
+    if (std::string text = shortest(x, same); !text.empty()) return text;
+  return fmt::format("{}", near);
+}
+}  // namespace
+
+std::string written(AnyQuantity q, std::string_view symbol) {
+  return with_unit(number_text(q.si, q.kind, symbol), symbol);
+}
+
+std::string written(const WrittenBand& band, Kind kind) {
+  std::string centre = written(AnyQuantity(band.value, kind), band.unit);
+  if (!band.has_spread) return centre;
+  const auto same = [&](const std::string& text) {
+    const WrittenBand read = parse_band(text, kind);
+    return read.low == band.low && read.high == band.high && read.value == band.value;
+  };
+  const UnitRow* row = find_unit(band.unit, kind);
+  const double half = 0.5 * (band.high - band.low) / (row != nullptr ? row->factor : 1.0);
+  const auto spread = [&](const std::string& by) { return centre + " +- " + with_unit(by, band.unit); };
+  const std::string by = shortest(half, [&](const std::string& text) { return same(spread(text)); });
+  if (!by.empty()) return spread(by);
+  const std::string low = number_text(band.low, kind, band.unit), high = number_text(band.high, kind, band.unit);
+  const std::string range = low + ".." + with_unit(high, band.unit);
+  const double uneven = std::abs((band.high - band.value) - (band.value - band.low));
+  return same(range) || uneven > 1e-9 * (band.high - band.low) ? range : spread(fmt::format("{}", half));
+}
+}  // namespace lumwright

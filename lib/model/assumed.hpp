@@ -1,0 +1,10 @@
+// What is taken for granted where a description is silent.
+#pragma once
+#include <string>
+
+namespace lumwright {
+/// As it is listed: the value and its band in words.
+struct Assumed {
+  std::string key, value, band, why, source, standing;
+};
+}  // namespace lumwright

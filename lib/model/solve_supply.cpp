@@ -1,0 +1,266 @@
+#include "data/cells.hpp"
+#include "data/fuses.hpp"
+#include "data/speed_control.hpp"
+#include "model/solved.hpp"
+#include "power/leads.hpp"
+#include "power/step_up.hpp"
+#include "quantity/format.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+using Missing = std::vector<std::string>;
+
+std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
+  const auto& electrics = data::fan_electrics();
+  const double exponent =
+      inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
+                       because("current goes with voltage to this power", electrics.source, electrics.standing));
+  const auto power = inputs.known("load.power", build.load.power);
+  const auto voltage = inputs.known("load.voltage", build.load.voltage);
+  if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
+  if (!fan) {
+    missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
+    if (fan.missing.empty()) missing.emplace_back("load.power");
+    return std::nullopt;
+  }
+  if (!fan->current) {
+    missing.emplace_back("fan.rated.current");
+    return std::nullopt;
+  }
+  return FanLaw{fan->label.rated_voltage, *fan->current, exponent};
+}
+
+Control control_of(const Build& build, Inputs& inputs) {
+  const std::string kind = inputs.usual("supply.control.kind", build.supply.control.kind);
+  Control control = uncontrolled();
+  if (kind == "chopped supply")
+    control = {Control::Kind::chopped_supply, inputs.known("supply.control.duty", build.supply.control.duty).value(),
+               control.voltage};
+  if (kind == "lower output" || kind == "series regulator")
+    control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
+               inputs.known("supply.control.output", build.supply.control.output).value()};
+  return control;
+}
+
+bool has_step_up(const part::StepUpPart& part) {
+  return part.module || part.output || part.efficiency || part.input_limit || part.input_min || part.input_most ||
+         part.output_most;
+}
+
+StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<data::StepUpRow>& module) {
+  const part::StepUpPart& part = build.supply.step_up;
+  std::string name = part.module ? *part.module : std::string();
+  if (name.empty() && !part.efficiency) {
+    name = "small 1.2 MHz";
+    inputs.note({"supply.step_up.module", name, "", "the usual small one", "common practice, no source", "practice"});
+  }
+  if (!name.empty()) module = data::step_up(name);
+  const Voltage output =
+      inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
+                       because("set to the fan's rated voltage", "common practice, no source", "practice"));
+  const auto measured_min = inputs.known("supply.step_up.input_min", part.input_min);
+  Voltage least = measured_min.value_or(0.0 * V);
+  if (!measured_min && module) {
+    least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
+                             because("below this, step-ups of this kind misbehave", module->source, module->standing));
+  } else if (!measured_min) {
+    least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
+                             because("least input of small step-ups", "tests of hobby step-ups", "secondary"));
+  }
+  StepUp made = module ? step_up_of(*module, output, least)
+                       : StepUp{.output = output,
+                                .efficiency = 1.0,
+                                .passing_drop = data::unknown_step_up().diode_drop,
+                                .input_min = least,
+                                .runs_away = false};
+  if (!part.efficiency)
+    inputs.note({"supply.step_up.efficiency", "by its load", "", "as one of this kind was measured", module->source,
+                 module->standing});
+  if (part.efficiency.share)
+    made.efficiency = *part.efficiency.share;
+  else if (part.efficiency) {
+    std::vector<EfficiencyPoint> points;
+    for (const auto& p : part.efficiency.points) points.push_back({p.input, p.output, p.share});
+    made.efficiency = points;
+  }
+  return made;
+}
+
+// Both wires; those that are not described cost nothing.
+Resistance leads_of(const Build& build, Inputs& inputs) {
+  const part::LeadsPart& wires = build.supply.leads;
+  if (!wires.section && !wires.length) {
+    inputs.stands_in("supply.leads");
+    return 0.0 * ohm;
+  }
+  const Area section = inputs.usual("supply.leads.section", wires.section);
+  return loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
+                         inputs.usual("place.air", build.place.air));
+}
+Resistance fuse_of(const Build& build, Inputs& inputs) {
+  const auto fuse = inputs.known("supply.fuse", build.supply.fuse);
+  if (!fuse) return 0.0 * ohm;
+  const Current least = data::fuses().front().rating, most = data::fuses().back().rating;
+  if (*fuse < least || *fuse > most)
+    throw Refused("power.fuse",
+                  fmt::format("a fuse of {} is none of the small ones that are known, {} to {}",
+                              format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)), format(least, "A"),
+                              format(most, "A")),
+                  "read the rating on the fuse; it must carry the fan and protect the wires");
+  return fuse_resistance(*fuse);
+}
+
+/// Two contacts for every cell or block; those of strings side by side share the current.
+Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::CellRow& cell, int series) {
+  if (part.resistance || cell.bank) return 0.0 * ohm;
+  const data::SeriesResistanceRow& row = cell.contact;
+  const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
+  return inputs.otherwise(
+      "supply.pack.contacts", part.contacts,
+      Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
+      because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.source,
+              row.standing));
+}
+
+void must_stand(const data::ChemistryRow& cells, Temperature t) {
+  const Temperature coldest = cells.temperatures.front(), hottest = cells.temperatures.back();
+  if (t >= coldest && t <= hottest) return;
+  throw Refused("power.cells",
+                fmt::format("{} cells do not work at {}: nothing is known of them beyond {} to {}", cells.id,
+                            format(t, "degC"), format(coldest, "degC"), format(hottest, "degC")),
+                "keep the pack out of frost and heat, and write how warm it is as `supply.pack.temperature`");
+}
+
+PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
+  const part::PackPart& part = build.supply.pack;
+  const data::CellRow& cell = data::cell(*part.cell);
+  const int series = inputs.count("supply.pack.series", part.series, 1, "one cell or block");
+  const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
+  const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
+  if (cell.bank && series != 1)
+    throw Refused("power.bank", fmt::format("{} power banks in series are written: a bank stands alone", series),
+                  "write `supply.pack.series: 1`");
+  const Temperature air = inputs.usual("place.air", build.place.air);
+  return PackInput{
+      .cell = cell,
+      .series = series,
+      .parallel = part.parallel ? *part.parallel : 1,
+      .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
+      .capacity_factor =
+          inputs.otherwise("supply.pack.capacity_factor", Given<double>{}, condition.capacity,
+                           because("what the condition leaves of the capacity", condition.source, condition.standing)),
+      .resistance_factor =
+          part.resistance ? 1.0
+                          : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
+                                             because("what the condition does to the resistance", condition.source,
+                                                     condition.standing)),
+      .charged = inputs.usual("supply.pack.charged", part.charged),
+      .rate_exponent = inputs.otherwise("supply.pack.rate_exponent", part.rate_exponent, cell.rate_exponent,
+                                        note("how the capacity shrinks with current")),
+      .temperature = inputs.otherwise("supply.pack.temperature", part.temperature, exactly(air),
+                                      because("as the air", "common practice, no source", "practice")),
+      .measured = inputs.known("supply.pack.resistance", part.resistance),
+      .contacts = contacts_of(part, inputs, cell, series),
+      .outside = outside,
+      .cell_resistance = std::nullopt,
+      .weakest = std::nullopt,
+  };
+}
+
+std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const data::CellRow& cell, int series) {
+  if (auto stop = inputs.known("supply.stop_at", build.supply.stop_at)) return stop;
+  if (cell.bank) return std::nullopt;  // a power bank switches itself off
+  const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
+  return inputs.otherwise(
+      "supply.stop_at", build.supply.stop_at, exactly(usual),
+      because("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
+}
+
+// Cells lose their charge by themselves in less, which the model leaves out. Common practice, no source.
+constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
+void check_run(const Run& run, std::optional<Voltage> stop) {
+  if (!run.starts)
+    throw Refused("power.light_ups",
+                  "the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
+                      (stop ? ", the stop is at " + format(*stop, "V") : ""),
+                  "more or better cells, or a fan that asks less");
+  if (run.runtime > longest_run)
+    throw Refused(
+        "power.light_ups",
+        "the load, " + format(run.start.current, "mA") + " at the pack, is too small for a fan: it would run for years",
+        "read the fan's volts and amps once more");
+}
+
+// Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
+SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
+
+// What the step-up stands: as written, else as its kind does.
+void add_limits(SolvedSupply& s, const Build& build, Inputs& inputs) {
+  const part::StepUpPart& part = build.supply.step_up;
+  s.input_limit = inputs.known("supply.step_up.input_limit", part.input_limit);
+  s.input_most = inputs.known("supply.step_up.input_most", part.input_most);
+  s.output_most = inputs.known("supply.step_up.output_most", part.output_most);
+  if (!s.module) return;
+  if (!s.input_limit) s.input_limit = s.module->input_limit;
+  if (!s.input_most) s.input_most = s.module->input_most;
+  if (!s.output_most) s.output_most = s.module->output_most;
+}
+
+void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
+  const data::CellRow& cell = s.pack_input.cell;
+  s.weakest = condition.weakest.value;
+  const bool matters = !cell.chemistry.reversed_soc.empty() || cell.chemistry.spoilt_below_end;
+  if (s.pack_input.series < 2 || cell.cells_inside > 1 || !matters) return;
+  PackInput uneven = s.pack_input;
+  uneven.weakest = condition.weakest.value;
+  s.with_weak_cell = discharge(make_pack(uneven), s.feed, s.stop_at);
+}
+}  // namespace
+
+Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan) {
+  return attempt<SolvedSupply>([&](Missing& missing) -> std::optional<SolvedSupply> {
+    if (!build.supply.pack.cell) missing.emplace_back("supply.pack.cell");
+    const auto law = fan_law(build, inputs, fan, missing);
+    if (!law || !build.supply.pack.cell) return std::nullopt;
+    const Resistance leads = leads_of(build, inputs);
+    const PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
+    must_stand(input.cell.chemistry, input.temperature);
+    std::optional<data::StepUpRow> module;
+    FanSupply feed{.fan = *law,
+                   .control = control_of(build, inputs),
+                   .step_up = std::nullopt,
+                   .motor = data::motor_shares(),
+                   .regulator_dropout = data::fan_electrics().regulator_dropout};
+    if (has_step_up(build.supply.step_up)) feed.step_up = step_up(build, inputs, law->rated_voltage, module);
+    const Pack pack = make_pack(input);
+    const auto stop = stop_voltage(build, inputs, input.cell, input.series);
+    const Run run = discharge(pack, feed, stop);
+    check_run(run, stop);
+    SolvedSupply solved{.pack_input = input,
+                        .pack = pack,
+                        .feed = feed,
+                        .stop_at = stop,
+                        .run = run,
+                        .start = state_at(feed, run.start),
+                        .end = std::nullopt,
+                        .leads = leads,
+                        .module = module,
+                        .input_limit = std::nullopt,
+                        .input_most = std::nullopt,
+                        .output_most = std::nullopt,
+                        .with_weak_cell = std::nullopt,
+                        .weakest = 1.0};
+    add_limits(solved, build, inputs);
+    if (run.runtime > 0.0 * s) {
+      try {
+        solved.end = state_at(feed, run.end);
+      } catch (const ModelError&) {  // at the very end of a collapsing pack nothing runs any more
+      }
+    }
+    add_weak_cell(solved, data::condition(inputs.usual("supply.pack.condition", build.supply.pack.condition)));
+    return solved;
+  });
+}
+}  // namespace lumwright

@@ -1,0 +1,237 @@
+#include "data/fillers.hpp"
+#include "data/shop_rules.hpp"
+#include "data/strengths.hpp"
+#include "matter/metal.hpp"
+#include "model/solved.hpp"
+#include "workshop/sheet_cutting.hpp"
+#include "workshop/solids.hpp"
+#include <algorithm>
+
+namespace lumwright {
+namespace {
+using Missing = std::vector<std::string>;
+
+std::optional<MadeTube> tube_of(const Build& build, Inputs& inputs, Missing& missing) {
+  const part::AdapterTube& tube = build.adapter.tube;
+  Missing lacks;
+  const auto outside = needed(inputs, "adapter.tube.outside", tube.outside, lacks),
+             length = needed(inputs, "adapter.tube.length", tube.length, lacks);
+  missing.insert(missing.end(), lacks.begin(), lacks.end());
+  if (!outside || !length) return std::nullopt;
+  const Length wall = inputs.usual("adapter.tube.wall", tube.wall);
+  return MadeTube{.outside = *outside,
+                  .wall = wall,
+                  .length = *length,
+                  .engaged = engaged_length(build, inputs),
+                  .metal = metal(inputs.usual("adapter.tube.material", tube.material)),
+                  .inlet = inputs.usual("adapter.tube.inlet", tube.inlet),
+                  .chamfer = 0.5 * wall};
+}
+
+std::optional<FlangeScrews> screws_of(const Build& build, const MadeFlange& flange, Missing& missing) {
+  const part::FlangeHoles& holes = build.adapter.flange.holes;
+  if (!holes.count && !holes.pitch_circle && !holes.thread) return std::nullopt;
+  if (!holes.count) missing.emplace_back("adapter.flange.holes.count");
+  if (!holes.pitch_circle) missing.emplace_back("adapter.flange.holes.pitch_circle");
+  if (!holes.thread) missing.emplace_back("adapter.flange.holes.thread");
+  if (!holes.count || !holes.pitch_circle || !holes.thread) return std::nullopt;
+  const data::ThreadRow& row = thread(*holes.thread);
+  const ThreadHold hold = thread_hold({row, flange.thickness, flange.metal.name, 1.0});
+  const bool tapped = hold.hold == Hold::enough || hold.hold == Hold::short_of_wish;
+  const Length clearance = clearance_hole(row, ClearanceFit::medium);
+  return FlangeScrews{*holes.count, *holes.pitch_circle, row, hold, tapped, tapped ? row.tap : clearance, clearance};
+}
+std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
+                                    Missing& missing) {
+  const part::Flange& part = build.adapter.flange;
+  Missing lacks;
+  const auto outside = needed(inputs, "adapter.flange.outside", part.outside, lacks),
+             thickness = needed(inputs, "adapter.flange.thickness", part.thickness, lacks);
+  missing.insert(missing.end(), lacks.begin(), lacks.end());
+  if (!outside || !thickness) return std::nullopt;
+  MadeFlange made{.outside = *outside,
+                  .thickness = *thickness,
+                  .metal = metal(inputs.usual("adapter.flange.material", part.material)),
+                  .screws = std::nullopt,
+                  .tube_hole = std::nullopt,
+                  .gap = std::nullopt,
+                  .joint = inputs.usual("adapter.joint", build.adapter.joint)};
+  made.screws = screws_of(build, made, missing);
+  if (!tube) return made;
+  made.tube_hole = tube->outside;  // a press fit or a thread is made to the tube in hand
+  if (made.joint == "silver braze") {
+    told_by("heat.joint", "silver braze cannot be used here: ", "screw the tube to its flange or press it in", [&] {
+      const BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
+                              data::filler("Ag 155")};
+      const Length hole = braze_gap(joint).hole_to_bore.value;
+      made.tube_hole = hole;
+      made.gap = braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
+    });
+  }
+  return made;
+}
+
+void develop(MadeBox& box) {
+  const Length skirt = data::shop_length("hem").value.value, lap = data::shop_length("sheet lap").value.value;
+  box.lap = lap;
+  if (box.square) {
+    box.net = square_box({box.across, box.across, box.height, box.sheet, 0.0 * mm, lap, 0.0 * mm, box.metal});
+    box.plate = box.across + 2.0 * box.sheet;
+    return;
+  }
+  box.skirt = skirt;
+  box.round = round_box({box.across, box.height, box.sheet, lap, skirt, DiscFit::on_top});
+  box.plate = box.round->disc;
+}
+std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
+                              Missing& missing) {
+  const part::Box& part = build.adapter.box;
+  Missing lacks;
+  const auto across = needed(inputs, "adapter.box.diameter", part.diameter, lacks),
+             height = needed(inputs, "adapter.box.height", part.height, lacks),
+             sheet = needed(inputs, "adapter.box.sheet", part.sheet, lacks);
+  missing.insert(missing.end(), lacks.begin(), lacks.end());
+  if (!across || !height || !sheet) return std::nullopt;
+  MadeBox box{.square = inputs.usual("adapter.box.shape", part.shape) == "square",
+              .across = *across,
+              .height = *height,
+              .sheet = *sheet,
+              .metal = metal(inputs.usual("adapter.box.material", part.material)).name,
+              .round = std::nullopt,
+              .net = std::nullopt,
+              .lap = 0.0 * mm,
+              .skirt = 0.0 * mm,
+              .tube_hole = std::nullopt,
+              .bleed = std::nullopt,
+              .grommet = std::nullopt,
+              .plate = 0.0 * mm};
+  develop(box);
+  if (tube) box.tube_hole = tube->outside + data::shop_length("opening over").value.value;
+  const part::Bleed& bleed = build.adapter.bleed;
+  if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
+  if (inputs.usual("fan.mount", build.fan.mount) == "inside")
+    box.grommet =
+        told_by("power.leads", "the fan's leads go through the wall of the box: ",
+                "thinner leads, or bring them out in a sleeve and write the outside of one", [&] {
+                  return grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet});
+                });
+  return box;
+}
+
+std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missing) {
+  const part::FanPart& fan = build.fan;
+  if (!fan.kind) missing.emplace_back("fan.kind");
+  const auto frame = needed(inputs, "fan.frame", fan.frame, missing);
+  if (!fan.kind || !frame) return std::nullopt;
+  const part::FanHoles& holes = fan.holes;
+  FanInHand in_hand{.kind = *fan.kind == "axial" ? data::FanKind::axial : data::FanKind::centrifugal,
+                    .frame = *frame,
+                    .thickness = inputs.known("fan.thickness", fan.thickness),
+                    .measured = holes.measured && *holes.measured == "yes",
+                    .hole_pitch = inputs.known("fan.holes.pitch", holes.pitch),
+                    .lugs = {},
+                    .hole = inputs.known("fan.holes.diameter", holes.diameter),
+                    .opening = inputs.known("fan.holes.opening", holes.opening)};
+  for (const auto& p : holes.lugs.points) in_hand.lugs.push_back({p.x, p.y});
+  MadeFan made{.drawing = fan_drawing(in_hand),
+               .axial = in_hand.kind == data::FanKind::axial,
+               .inside = inputs.usual("fan.mount", fan.mount) == "inside",
+               .frame = *frame,
+               .thickness = in_hand.thickness,
+               .inlet = std::nullopt,
+               .mass = inputs.known("fan.mass", fan.mass)};
+  if (!made.axial && !in_hand.measured && made.drawing.pattern) {
+    made.drawing.pattern.reset();
+    made.drawing.measure_first =
+        "centrifugal fans follow no standard: compare these sizes with the one in hand, then write that";
+  }
+  if (holes.inlet_x && holes.inlet_y)
+    made.inlet = PlanePoint{*inputs.known("fan.holes.inlet_x", holes.inlet_x),
+                            *inputs.known("fan.holes.inlet_y", holes.inlet_y)};
+  return made;
+}
+
+// The tube hangs in the chimney, the flange rests on its mouth, box and fan stand on it.
+std::vector<StackPart> stack_parts(const FanUnit& unit) {
+  const MadeTube& tube = *unit.tube;
+  const MadeFlange& flange = *unit.flange;
+  const MadeBox& box = *unit.box;
+  const Length engaged = tube.engaged.value_or(tube.length);
+  const FlangeScrews* screws = flange.screws ? &*flange.screws : nullptr;
+  const Length opening = unit.fan && unit.fan->drawing.pattern && unit.fan->drawing.pattern->opening
+                             ? std::min(*unit.fan->drawing.pattern->opening, 0.95 * box.across)
+                             : 0.0 * mm;
+  const Length floor = flange.thickness, lid = floor + box.height + 2.0 * box.sheet;
+  std::vector<StackPart> parts = {
+      {"tube", mass_of(tube_volume({tube.outside, tube.wall, tube.length}), tube.metal.name),
+       0.5 * tube.length - engaged, 0.0 * mm},
+      {"flange",
+       mass_of(plate_volume({flange.outside, flange.thickness, flange.tube_hole.value_or(0.0 * mm),
+                             screws ? screws->count : 0, screws ? screws->drill : 1.0 * mm}),
+               flange.metal.name),
+       0.5 * flange.thickness, 0.0 * mm},
+      {"box",
+       mass_of(box_volume({box.across, box.height, box.sheet, box.square, opening, box.tube_hole.value_or(0.0 * mm)}),
+               box.metal),
+       0.5 * (floor + lid), 0.0 * mm}};
+  if (unit.fan && unit.fan->mass) {
+    const Length deep = unit.fan->thickness.value_or(0.0 * mm);
+    parts.push_back({"fan", *unit.fan->mass, unit.fan->inside ? lid - 0.5 * deep : lid + 0.5 * deep, 0.0 * mm});
+  }
+  return parts;
+}
+std::optional<Stability> stability_of(const Build& build, Inputs& inputs, const FanUnit& unit) {
+  const part::Chimney& chimney = build.engine.chimney;
+  const auto bore = inputs.known("engine.chimney.bore", chimney.bore);
+  if (!unit.tube || !unit.flange || !unit.box || !unit.fan || !unit.fan->mass || !bore || *bore <= unit.tube->outside)
+    return std::nullopt;
+  const Length wall = inputs.known("engine.chimney.wall", chimney.wall).value_or(0.0 * mm);
+  const Length deep = unit.fan->inside ? 0.0 * mm : unit.fan->thickness.value_or(0.0 * mm);
+  return stability({.parts = stack_parts(unit),
+                    .engaged = unit.tube->engaged.value_or(unit.tube->length),
+                    .clearance = *bore - unit.tube->outside,
+                    .seat = std::min(0.5 * unit.flange->outside, 0.5 * *bore + wall),
+                    .top = unit.flange->thickness + unit.box->height + 2.0 * unit.box->sheet + deep,
+                    .push = usual_knock(),
+                    .chimney = {.bore = *bore,
+                                .wall = inputs.known("engine.chimney.wall", chimney.wall),
+                                .height = inputs.known("engine.chimney.depth", chimney.depth),
+                                .metal = metal(inputs.usual("engine.chimney.material", chimney.material)).name}});
+}
+}  // namespace
+
+std::optional<LidHoles> lid_holes(const MadeFan& fan) {
+  if (!fan.drawing.pattern) return std::nullopt;
+  const FanPattern& pattern = *fan.drawing.pattern;
+  if (!fan.axial && !fan.inlet) return std::nullopt;
+  const PlanePoint middle = fan.inlet.value_or(PlanePoint{0.5 * pattern.width, 0.5 * pattern.height});
+  LidHoles lid{.screws = {},
+               .screw_hole = pattern.hole,
+               .opening = pattern.opening,
+               .frame_low = {0.0 * mm - middle.x, 0.0 * mm - middle.y},
+               .frame_high = {pattern.width - middle.x, pattern.height - middle.y}};
+  for (const PlanePoint& hole : pattern.holes) lid.screws.push_back({hole.x - middle.x, hole.y - middle.y});
+  return lid;
+}
+
+Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs) {
+  return attempt<FanUnit>([&](Missing& missing) -> std::optional<FanUnit> {
+    FanUnit unit{};
+    unit.tube = tube_of(build, inputs, unit.missing);
+    unit.flange =
+        told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
+                [&] { return flange_of(build, inputs, unit.tube, unit.missing); });
+    unit.box = told_by("make.lid", "the box cannot be made: ", "measure the box once more",
+                       [&] { return box_of(build, inputs, unit.tube, unit.missing); });
+    unit.fan = told_by("make.lid", "the fan cannot be like this: ", "measure the fan's frame and its holes once more",
+                       [&] { return fan_of(build, inputs, unit.missing); });
+    if (!unit.tube && !unit.flange && !unit.box && !unit.fan) {
+      missing = unit.missing;
+      return std::nullopt;
+    }
+    unit.stability = told_by("make.lid", "the unit cannot be put together: ", "measure tube, flange and box once more",
+                             [&] { return stability_of(build, inputs, unit); });
+    return unit;
+  });
+}
+}  // namespace lumwright

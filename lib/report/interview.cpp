@@ -1,0 +1,35 @@
+#include "report/interview.hpp"
+#include "report/answers.hpp"
+#include "report/bands.hpp"
+#include "report/judged.hpp"
+
+namespace lumwright {
+namespace {
+std::string joined_titles(const std::vector<const Finding*>& alike) {
+  std::string out;
+  for (const Finding* one : alike) out += (out.empty() ? "" : "; ") + one->title;
+  return out;
+}
+std::string joined_keys(const std::vector<std::string>& keys) {
+  std::string out;
+  for (const std::string& key : keys) out += (out.empty() ? "" : ", ") + key;
+  return out;
+}
+}  // namespace
+
+std::string first_answers(const Assessment& assessment, const TextStyle& style) {
+  Page page(style);
+  page.paragraph(verdict_sentence(assessment), 0, ink_of(assessment.verdict));
+  write_answers(page, assessment);
+  const auto groups = open_questions(assessment);
+  if (!groups.empty()) page.heading("Still missing");
+  for (const std::vector<const Finding*>& alike : groups) {
+    if (alike.front()->missing.empty()) continue;
+    page.gap();
+    page.hung("for", joined_titles(alike), Ink::faint, Ink::strong);
+    page.hung("write", joined_keys(alike.front()->missing));
+  }
+  write_bands(page, assessment);
+  return page.finish();
+}
+}  // namespace lumwright

@@ -1,0 +1,10 @@
+// What a first, short description tells already, and what it still lacks.
+#pragma once
+#include "report/page.hpp"
+#include <string>
+
+namespace lumwright {
+/// The verdict, the chief answers, what is missing for which of the others, what widens the answers, and what to
+/// measure next.
+std::string first_answers(const Assessment& assessment, const TextStyle& style);
+}  // namespace lumwright

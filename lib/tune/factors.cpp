@@ -1,0 +1,51 @@
+#include "quantity/format.hpp"
+#include "quantity/text.hpp"
+#include "tune/parts.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+/// The description with nothing written for the factors: their usual values and bands.
+Inputs usual_inputs(Build build) {
+  build.fuel.catches_in = {};
+  build.fuel.voidage = {};
+  return solve(build).inputs;
+}
+}  // namespace
+
+std::vector<Factor> factors_of(const LightingUp& model) {
+  const Inputs usual = usual_inputs(model.build());
+  std::vector<Factor> found;
+  for (const data::TuneFactor& row : data::tune_factors()) {
+    const Input* input = model.inputs().find(row.key);
+    if (input == nullptr) continue;
+    const Kind kind = input->value.kind;
+    double half = 0.5 * (input->high - input->low);
+    if (!(half > 0.0)) {  // written without a spread: as unsure as the usual value, in proportion
+      const Input* like = usual.find(row.key);
+      half = row.spread ? *row.spread * input->value.si
+                        : 0.5 * (like->high - like->low) * input->value.si / like->value.si;
+    }
+    found.push_back({row.key, row.name, row.unit, kind, input->value.si, 0.5 * half, parse_band(row.least, kind).value,
+                     parse_band(row.most, kind).value});
+  }
+  return found;
+}
+
+Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& u) {
+  Tuning tuning;
+  for (std::size_t i = 0; i < factors.size(); ++i) {
+    const Factor& f = factors[i];
+    const double x = f.at(u[i]);
+    if (!(x >= f.least && x <= f.most)) {
+      const auto text = [&](double si) { return format({si, f.kind}, f.unit); };
+      throw ModelError(fmt::format("{} ({}) would be {}, which is not between {} and {}", f.name, f.key, text(x),
+                                   text(f.least), text(f.most)));
+    }
+    tuning.values.emplace(f.key, TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
+  }
+  return tuning;
+}
+}  // namespace lumwright

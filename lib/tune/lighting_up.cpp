@@ -1,0 +1,144 @@
+#include "tune/lighting_up.hpp"
+#include "matter/water.hpp"
+#include "numeric/root.hpp"
+#include "power/fan_supply.hpp"
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace lumwright {
+namespace {
+constexpr GaugePressure beyond_every_boiler{40.0 * bar};
+constexpr int points_per_step = 8;
+
+struct Columns {
+  std::vector<double> time;
+  std::array<std::vector<double>, observables> of;
+};
+std::size_t index(Observable o) { return static_cast<std::size_t>(o); }
+
+// At the fan's leads, as a meter that shows the mean would.
+Current fan_current_of(const RaiseInput& input, const SupplyPoint& point) {
+  const SupplyState state = supply_state(input.battery->feed, point.pack);
+  return state.fan / state.fan_voltage;
+}
+void add(Columns& columns, const RaiseInput& input, const RaiseInstant& at) {
+  const auto put = [&](Observable o, double si) { columns.of[index(o)].push_back(si); };
+  columns.time.push_back(in(at.time, s));
+  put(Observable::water, QuantityTraits<Temperature>::to_si(at.water));
+  put(Observable::fuel, in(at.burning.fuel, kg_per_s));  // the rate, for now
+  if (at.path) put(Observable::smokebox, in(at.path->smokebox_suction, Pa));
+  if (!at.supply) return;
+  put(Observable::pack_voltage, in(at.supply->pack, V));
+  put(Observable::fan_current, in(fan_current_of(input, *at.supply), A));
+}
+// From a rate to its sum: trapezia, the points lie close.
+std::vector<double> summed(const std::vector<double>& time, const std::vector<double>& rate) {
+  std::vector<double> sum(time.size(), 0.0);
+  for (std::size_t i = 1; i < time.size(); ++i)
+    sum[i] = sum[i - 1] + 0.5 * (rate[i] + rate[i - 1]) * (time[i] - time[i - 1]);
+  return sum;
+}
+Build with_log(Build build, const Log& log) {
+  if (log.place.air) build.place.air = log.place.air;
+  if (log.place.barometer) build.place.barometer = log.place.barometer;
+  if (log.water) build.engine.boiler.water = log.water;
+  return build;
+}
+// A reading at the very start tells the same as `started_at`.
+std::optional<Temperature> start_of(const Log& log) {
+  if (log.started_at) return *log.started_at;
+  for (const part::Reading& reading : log.readings)
+    if (*reading.time == 0.0 * s && reading.water) return *reading.water;
+  return std::nullopt;
+}
+void refuse_made_heat(double factor, const Raise& run) {
+  const auto most = most_heat_factor(run.series.back().heat);
+  if (most && factor > *most)
+    throw ModelError(fmt::format("the water would take {:.2f} times the heat that the model says (tuned.heat), and the "
+                                 "fire gives no more than {:.2f} times with this air: energy is not made",
+                                 factor, *most));
+}
+std::string listed(const std::vector<std::string>& keys) {
+  std::string text;
+  for (const std::string& key : keys) text += (text.empty() ? "" : ", ") + key;
+  return text;
+}
+}  // namespace
+
+std::string_view name(Observable observable) {
+  constexpr std::string_view names[] = {"water temperature", "gauge pressure", "smokebox depression",
+                                        "fan current",       "pack voltage",   "fuel burnt"};
+  return names[index(observable)];
+}
+Kind kind_of_reading(Observable observable) {
+  const Kind kinds[] = {kind_of<Temperature>, kind_of<GaugePressure>, kind_of<Pressure>,
+                        kind_of<Current>,     kind_of<Voltage>,       kind_of<Mass>};
+  return kinds[index(observable)];
+}
+
+Prediction::Prediction(const RaiseInput& input, const Raise& raise)
+    : barometer_(input.ambient.pressure), end_(0.0 * s), pack_stops_(raise.end == RaiseEnd::pack_stopped) {
+  Columns columns;
+  for (const RaiseInstant& at : raise.series)
+    if (columns.time.empty() || in(at.time, s) > columns.time.back()) add(columns, input, at);
+  auto& fuel = columns.of[index(Observable::fuel)];
+  fuel = summed(columns.time, fuel);
+  for (std::size_t i = 0; i < observables; ++i)
+    if (columns.of[i].size() == columns.time.size()) curves_[i].emplace(columns.time, columns.of[i]);
+  end_ = columns.time.back() * s;
+}
+bool Prediction::tells(Observable observable) const {
+  return curves_[index(observable == Observable::gauge ? Observable::water : observable)].has_value();
+}
+double Prediction::at(Observable observable, Duration time) const {
+  const double t = in(time, s);
+  if (observable != Observable::gauge) return (*curves_[index(observable)])(t);
+  // beyond the end of the curve a search may ask for more than saturation tables hold
+  const double water = std::clamp((*curves_[index(Observable::water)])(t), 273.16, 630.0);
+  return in(saturation_pressure(kelvin(water)) - barometer_, Pa);
+}
+std::optional<Duration> Prediction::reaches(GaugePressure gauge) const {
+  const double wanted = QuantityTraits<Temperature>::to_si(saturation_temperature(gauge.above_barometer + barometer_));
+  const MonotoneCurve& water = *curves_[index(Observable::water)];
+  if (!(water.y().front() < wanted && wanted <= water.y().back())) return std::nullopt;
+  const auto f = [&](double t) { return water(t) - wanted; };
+  return bracketed_root(f, water.x().front(), water.x().back(), "time to the pressure") * s;
+}
+
+LightingUp::LightingUp(Build build, const Log& log)
+    : build_(with_log(std::move(build), log)), base_(solve(build_)), until_(0.0 * s), started_at_(start_of(log)) {
+  if (!base_.raise && !base_.raise.missing.empty())
+    throw ModelError("the description says too little to follow a lighting-up; it lacks " +
+                     listed(base_.raise.missing));
+  if (!base_.raise) throw ModelError(base_.raise.impossible);
+  for (const part::Reading& reading : log.readings) until_ = std::max(until_, *reading.time);
+  until_ = std::max(until_ * 1.001, 10.0 * s);
+}
+
+bool LightingUp::moves(const Tuning& factors, std::string_view key) const {
+  const auto found = factors.values.find(key);
+  const Input* input = base_.inputs.find(key);
+  return found != factors.values.end() && input != nullptr && found->second.value.si != input->value.si;
+}
+
+Prediction LightingUp::predict(const Tuning& factors) const {
+  Inputs inputs({}, &factors);
+  const auto fan = solve_fan(build_, inputs);
+  const bool other_supply = moves(factors, "fan.rated.current");
+  const auto supply = other_supply ? solve_supply(build_, inputs, fan) : base_.supply;
+  const auto draught = solve_draught(build_, inputs, fan, supply);
+  if (!draught) throw ModelError(draught.impossible);
+  if (!supply && !supply.impossible.empty()) throw ModelError(supply.impossible);
+  RaiseInput input = raise_input(build_, inputs, *draught, fan, supply);
+  if (started_at_) input.water = *started_at_;
+  input.own_blower.reset();
+  input.working = beyond_every_boiler;
+  input.inside.reset();
+  input.give_up = until_;
+  input.points_per_step = points_per_step;
+  const Raise run = raise(input);
+  refuse_made_heat(input.boiler.heat_factor, run);
+  return {input, run};
+}
+}  // namespace lumwright

@@ -1,0 +1,59 @@
+// One logged lighting-up as the model sees it: what each instrument would have shown, for any values of the factors.
+#pragma once
+#include "boiler/raise.hpp"
+#include "description/log.hpp"
+#include "model/solved.hpp"
+#include "model/tuning.hpp"
+#include "numeric/curve.hpp"
+#include <array>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace lumwright {
+/// What can be read while steam is raised, in the order of the keys of a log.
+enum class Observable { water, gauge, smokebox, fan_current, pack_voltage, fuel };
+inline constexpr std::size_t observables = 6;
+std::string_view name(Observable observable);  // "water temperature"
+Kind kind_of_reading(Observable observable);
+
+/// The instruments' readings through time, for one set of factors.
+class Prediction {
+ public:
+  Prediction(const RaiseInput& input, const Raise& raise);
+  bool tells(Observable observable) const;
+  /// SI. From zero to `end()`; beyond, curves go on straight, which only guides a search. A gauge reads less than
+  /// nothing before the boil: saturation pressure over the barometer, smooth for a search. Within 0.02 K of the raise.
+  double at(Observable observable, Duration time) const;
+  Duration end() const { return end_; }
+  bool pack_stops() const { return pack_stops_; }
+  /// When water of this gauge pressure is reached; nothing if it is not.
+  std::optional<Duration> reaches(GaugePressure gauge) const;
+
+ private:
+  Pressure barometer_;
+  std::array<std::optional<MonotoneCurve>, observables> curves_;
+  Duration end_;
+  bool pack_stops_;
+};
+
+class LightingUp {
+ public:
+  /// The engine of the description with the water and the air of the log. Throws ModelError where a raise cannot be
+  /// solved: a key is missing, or physics forbids it.
+  LightingUp(Build build, const Log& log);
+  /// Throws ModelError where the model has no answer, or the water would take more heat than the fire gives.
+  Prediction predict(const Tuning& factors) const;
+  /// What the raise asked for, with the factors at their usual or written values.
+  const Inputs& inputs() const { return base_.inputs; }
+  const Build& build() const { return build_; }
+
+ private:
+  bool moves(const Tuning& factors, std::string_view key) const;
+
+  Build build_;
+  Solved base_;
+  Duration until_;
+  std::optional<Temperature> started_at_;
+};
+}  // namespace lumwright
