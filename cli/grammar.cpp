@@ -1,4 +1,7 @@
 #include "grammar.hpp"
+#include "description/keys.hpp"
+#include "plan/assess.hpp"
+#include "report/screen.hpp"
 #include <functional>
 
 namespace lumwright::cli {
@@ -47,6 +50,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   trace.add_flag("--csv", raw.csv);
   trace.add_flag("--json", raw.json);
   trace.add_option("--series", raw.series);
+  trace.add_option("--units", raw.units);
   CLI::App& tune = *app.add_subcommand("tune");
   tune.add_option("FILE", raw.file);
   tune.add_option("LOG", raw.log);
@@ -104,12 +108,25 @@ std::vector<std::string> option_names(const CLI::App& command) {
 }
 
 const std::vector<OptionWords>& option_words() {
-  static const std::vector<OptionWords> all = {{"--format", {"text", "json", "csv"}},
-                                               {"--units", {"as-written", "metric", "imperial"}},
-                                               {"--colour", {"auto", "always", "never"}},
-                                               {"--color", {"auto", "always", "never"}},
-                                               {"--paper", {"A4", "Letter"}},
-                                               {"--series", {"raise", "discharge"}}};
+  static const std::vector<OptionWords> all = [] {
+    std::vector<std::string> checks, settings;
+    for (const CheckName& check : check_names()) checks.emplace_back(check.id);
+    for (const Key& key : keys())
+      if (!key.is_section) settings.push_back((key.section.empty() ? "" : key.section + ".") + std::string(key.field.key) + "=");
+    return std::vector<OptionWords>{{"--format", {"text", "json"}, "check"},
+                                    {"--format", {"text", "csv"}, "sweep"},
+                                    {"--format", {"text", "json", "csv"}, "choose"},
+                                    {"--format", {"text", "json", "csv"}, "bench"},
+                                    {"--units", {"as-written", "metric", "imperial"}},
+                                    {"--colour", {"auto", "always", "never"}},
+                                    {"--color", {"auto", "always", "never"}},
+                                    {"--paper", {"A4", "Letter"}},
+                                    {"--series", {"raise", "discharge"}},
+                                    {"--only", parts_of_checks()},
+                                    {"--set", settings},
+                                    {"", checks, "explain"},
+                                    {"", {"bash", "zsh", "fish"}, "completion"}};
+  }();
   return all;
 }
 }  // namespace lumwright::cli

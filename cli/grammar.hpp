@@ -26,10 +26,11 @@ void add_commands(CLI::App& app, Raw& raw);
 /// "--format", "--units", ... of one command.
 std::vector<std::string> option_names(const CLI::App& command);
 
-/// The words that an option may hold, where there are some to choose from.
+/// The words that may stand behind an option, or as the first argument of a command, where there are some to choose from.
 struct OptionWords {
-  std::string_view option;
-  std::vector<std::string_view> words;
+  std::string_view option;  // empty: it is the argument
+  std::vector<std::string> words;
+  std::string_view command{};  // empty: of every command that has the option
 };
 const std::vector<OptionWords>& option_words();
 }  // namespace lumwright::cli

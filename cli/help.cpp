@@ -153,6 +153,8 @@ constexpr std::string_view trace_page = R"(lumwright trace FILE: the raise throu
   --json                      one JSON object: every series, and the events
                               (boils, own_blower, pack_stops, ...)
   --series raise | discharge  the raise (usual), or the pack over one charge
+  --units metric | imperial   in such units, one a column; without it, and in
+                              JSON, in SI
   --untuned                   leave out what was tuned
   --set KEY=VALUE             as if the description said so; may be repeated
 

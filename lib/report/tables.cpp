@@ -9,7 +9,7 @@ namespace lumwright {
 namespace {
 std::string number(double x) {
   if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached a table");
-  return fmt::format("{}", x);  // shortest, no locale
+  return fmt::format("{:.6g}", x);
 }
 std::string si(const std::optional<Measure>& m) { return m ? number(m->quantity.si) : ""; }
 std::string unit(const std::optional<Measure>& m) { return m ? si_symbol(m->quantity.kind) : ""; }

@@ -5,7 +5,7 @@
 #include <string>
 
 namespace lumwright {
-// Numbers are SI with the unit in the heading unless it says otherwise, as short as can be and without loss; text cells
+// Numbers are SI with the unit in the heading unless it says otherwise, in six figures; text cells
 // are fit for a spreadsheet (csv.hpp). All throw std::logic_error for a number that is not finite.
 
 /// id,title,verdict,value,value_unit,bound,limit,limit_unit,limit_name,holds,why,do,source,standing,missing: the gravest first.

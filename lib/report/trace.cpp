@@ -3,6 +3,7 @@
 #include "report/csv.hpp"
 #include "report/json_parts.hpp"
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -29,10 +30,9 @@ const Series& find(const Assessment& assessment, std::string_view name) {
 }
 
 /// "kg/s" becomes "kg_per_s": fit for a column's name. Nothing for a pure number.
-std::string unit_name(Kind kind) {
-  if (kind == kind_of<double>) return "";
+std::string unit_name(std::string_view symbol) {
   std::string out;
-  for (const char c : si_symbol(kind)) {
+  for (const char c : symbol) {
     if (c == '/')
       out += "_per_";
     else
@@ -41,6 +41,14 @@ std::string unit_name(Kind kind) {
   return out;
 }
 
+/// Of a column: SI, or what suits its largest number in the system that is asked for.
+std::string unit_of(const Series::Column& column, UnitSystem units) {
+  if (column.kind == kind_of<double>) return "";
+  if (units == UnitSystem::as_written) return si_symbol(column.kind);
+  double largest = 0.0;
+  for (const double x : column.si) largest = std::max(largest, std::abs(x));
+  return choose_unit(AnyQuantity(largest, column.kind), "", units);
+}
 std::size_t lines(const Series& series) {
   std::size_t most = 0;
   for (const Series::Column& column : series.columns) most = std::max(most, column.si.size());
@@ -51,7 +59,7 @@ std::size_t lines(const Series& series) {
 }
 }  // namespace
 
-std::string trace_csv(const Assessment& assessment, std::string_view name) {
+std::string trace_csv(const Assessment& assessment, std::string_view name, UnitSystem units) {
   const Series& series = find(assessment, name);
   const std::size_t count = lines(series);
   std::string out;
@@ -62,13 +70,16 @@ std::string trace_csv(const Assessment& assessment, std::string_view name) {
     }
     out += '\n';
   };
-  line([](const Series::Column& column) {
-    const std::string unit = unit_name(column.kind);
+  line([&](const Series::Column& column) {
+    const std::string unit = unit_name(unit_of(column, units));
     return csv_cell(unit.empty() ? column.name : column.name + "_" + unit);
   });
   for (std::size_t row = 0; row < count; ++row)
-    line([row](const Series::Column& column) {
-      return column.si.empty() ? std::string() : fmt::format("{}", finite(column.si[row]));  // shortest, no locale
+    line([&](const Series::Column& column) {
+      if (column.si.empty()) return std::string();
+      const double si = finite(column.si[row]);
+      const bool plain = units == UnitSystem::as_written || column.kind == kind_of<double>;
+      return fmt::format("{:.6g}", plain ? si : number_in(AnyQuantity(si, column.kind), unit_of(column, units)));
     });
   return out;
 }
