@@ -4,11 +4,13 @@ namespace lumwright::cli {
 const std::string_view report_page = R"(lumwright report FILE -o DIR: one page to read at the bench
 
   Writes into the folder DIR, which is made if it is not there:
-    report.html               the verdict, the chief answers, pictures of fan,
-                              suction, lighting-up, pack, fit and heat, every
-                              check, what was assumed, what to measure next, and
-                              the cautions where they apply. One file: it needs
-                              no network, and prints on A4
+    report.html               the verdict, the six answers, what to do and to
+                              settle first, the unit cut through, fan and gas
+                              path, lighting-up and fit, and the cautions in
+                              full: two sheets of A4. Every check and number,
+                              what was assumed, sources and the description lie
+                              folded behind it, and are printed only where they
+                              are unfolded. One file: it needs no network
     report.md, report.json    the same as plain text and for programs
     *.csv                     checks, assumed values and what goes through time
     templates.pdf and others  the drawings, as `lumwright draw` makes them, when

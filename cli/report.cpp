@@ -2,6 +2,7 @@
 #include "described.hpp"
 #include "files.hpp"
 #include "paper.hpp"
+#include "plan/moves.hpp"
 #include "plan/report_data.hpp"
 #include "quantity/errors.hpp"
 #include "report/build_sheet.hpp"
@@ -34,7 +35,9 @@ Answer report(const Options& options) {
   Progress progress("samples");
   const SamplesAsked samples = samples_asked(options, progress);
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
-  const ReportData data = report_data(solved, told.used(), samples);
+  ReportData data = report_data(solved, told.used(), samples);
+  data.program = "lumwright " LUMWRIGHT_VERSION;
+  try_moves(data.assessment, told.build, options.units, told.used(), samples);
   std::vector<NamedText> drawings = drawings_of(options, data.assessment, solved);
   std::vector<Beside> beside;
   beside.reserve(drawings.size());

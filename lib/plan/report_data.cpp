@@ -94,7 +94,9 @@ ReportData report_data(const Solved& solved, const Tuning* tuning, const Samples
       .heat = made_from<HeatBalance>(solved.raise, heat_balance),
       .supply = made_from<RepeatedLightUps>(
           solved.supply, [&](const SolvedSupply& s) { return repeated_light_ups(s, *solved.light_ups); }),
-      .fit = solved.fit};
+      .fit = solved.fit,
+      .unit = solved.unit,
+      .build = solved.build};
   if (data.draught) add_curve_bands(*data.draught.value, solved.build, tuning, samples);
   return data;
 }

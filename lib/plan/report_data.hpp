@@ -57,6 +57,9 @@ struct ReportData {
   Outcome<HeatBalance> heat;
   Outcome<RepeatedLightUps> supply;
   Outcome<SolvedFit> fit;
+  Outcome<FanUnit> unit{};
+  std::optional<Build> build{};  // as it was read
+  std::string program{};         // name and version of what made the report; empty: it does not say
 };
 
 struct ReportAsked {

@@ -1,12 +1,17 @@
 #include "report/markdown.hpp"
 #include "data/first_words.hpp"
+#include "description/writer.hpp"
 #include "report/answers.hpp"
 #include "report/bands.hpp"
+#include "report/first_things.hpp"
 #include "report/judged.hpp"
+#include "report/moves.hpp"
 #include "report/picture/picture.hpp"
+#include "report/six_answers.hpp"
 #include "report/standing.hpp"
 #include "report/wrap.hpp"
 #include <fmt/format.h>
+#include <sstream>
 
 namespace lumwright {
 namespace {
@@ -17,15 +22,17 @@ class Notes {
 
  private:
   void heading(int level, std::string_view text) {
-    out_ += fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'), markdown_text(text));
+    out_ += fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'),
+                        markdown_text(text, Stands::behind_words));
   }
   void paragraph(std::string_view text) { out_ += markdown_text(text) + "\n\n"; }
   void item(std::string_view name, std::string_view text) {
-    if (!text.empty()) out_ += fmt::format("- {}: {}\n", name, markdown_text(text));
+    if (text.empty()) return;
+    out_ += fmt::format("- {}: {}\n", markdown_text(name), markdown_text(text, Stands::behind_words));
   }
   void row(const std::vector<std::string>& cells) {
     out_ += "|";
-    for (const std::string& cell : cells) out_ += " " + markdown_text(cell) + " |";
+    for (const std::string& cell : cells) out_ += " " + markdown_text(cell, Stands::behind_words) + " |";
     out_ += "\n";
   }
   void table_head(const std::vector<std::string>& cells) {
@@ -34,12 +41,16 @@ class Notes {
     for (std::size_t i = 0; i < cells.size(); ++i) out_ += " --- |";
     out_ += "\n";
   }
+  void six();
+  void do_first();
+  void settle_first();
   void numbers();
   void pictures();
   void next_measurements();
   void checks();
   void assumed();
   void cautions();
+  void description();
 
   const ReportData& data_;
   const Assessment& a_;
@@ -47,11 +58,43 @@ class Notes {
   std::string out_;
 };
 
+void Notes::six() {
+  table_head({"what", "answer", "eight samples of ten", "verdict"});
+  for (const ChiefAnswer& one : six_answers(a_, style_))
+    row({std::string(one.title), one.figure, one.band, verdict_word(one.verdict)});
+}
+void Notes::do_first() {
+  constexpr std::size_t most = 5;
+  const OpenChecks open = open_checks(a_);
+  if (open.work.empty() && open.habits.empty()) return;
+  heading(2, "Do first");
+  std::vector<const Finding*> fails, watches;
+  for (std::size_t i = 0; i < open.work.size(); ++i) {
+    const Finding& f = *open.work[i];
+    if (i < most)
+      item(verdict_word(f.verdict), check_title(f) + ": " + what_to_do(f, style_));
+    else
+      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+  }
+  item("fail too", titles_of(fails));
+  item("watch too", titles_of(watches));
+  item("mind", titles_of(open.habits));
+}
+void Notes::settle_first() {
+  constexpr std::size_t most = 2, most_keys = 5, most_titles = 2;
+  const ToSettle settle = to_settle(a_);
+  if (settle.empty()) return;
+  heading(2, "Settle first");
+  for (std::size_t i = 0; i < settle.questions.size() && i < most; ++i)
+    item("write", fmt::format("{}: for {}", some_of(settle.questions[i].front()->missing, most_keys),
+                              titles_of(settle.questions[i], most_titles)));
+  if (settle.measure != nullptr) item("measure", measure_words(settle, a_, style_, true));
+}
 void Notes::pictures() {
   heading(2, "What the pictures of the page say");
   for (Picture (*of)(const ReportData&, const TextStyle&) :
-       {picture_of_draught, picture_of_losses, picture_of_raise, picture_of_heat, picture_of_supply, picture_of_fit,
-        picture_of_sensitivities}) {
+       {picture_of_unit, picture_of_draught, picture_of_losses, picture_of_raise, picture_of_heat, picture_of_supply,
+        picture_of_fit, picture_of_sensitivities}) {
     const Picture picture = of(data_, style_);
     item(picture.title, picture.draw ? picture.says : "not drawn: " + picture.not_drawn);
   }
@@ -62,7 +105,7 @@ void Notes::next_measurements() {
   heading(2, "Measure this next");
   for (const Sensitivity& sensitivity : a_.bands->sensitivities)
     for (const Narrowing* one : worth_telling(sensitivity))
-      item(markdown_text(words_for(sensitivity.answer)),
+      item(words_for(sensitivity.answer),
            fmt::format("{} to {} {}. {} Write {}", named(one->of), one->within,
                        what_it_leaves(*one, find_result(a_, sensitivity.answer), style_), one->how, one->write));
   out_ += "\n";
@@ -76,6 +119,7 @@ void Notes::checks() {
     item("sure", holds_in(f, a_));
     item("why", f.why);
     item("do", f.action);
+    if (f.move) item("tried", fmt::format("{} ({})", move_text(f, style_), move_settings(f)));
     item("write", fmt::format("{}", fmt::join(f.missing, ", ")));
     item("source", f.source.empty() ? "" : source_in_words(f.source, f.standing));
   };
@@ -85,10 +129,9 @@ void Notes::checks() {
 }
 void Notes::numbers() {
   for (const NumberGroup& group : number_groups(a_, style_)) {
-    if (!group.heading.empty()) heading(2, group.heading);
+    heading(2, group.heading.empty() ? "All numbers" : group.heading);
     table_head({"what", "value"});
     for (const Page::Row& line : group.rows) row(line.cells);
-    if (group.heading.empty()) pictures();
   }
 }
 void Notes::assumed() {
@@ -107,32 +150,66 @@ void Notes::cautions() {
     if (!one.authority.empty()) paragraph("Authority: " + one.authority);
   }
 }
+/// In a fence longer than any that the text holds (CommonMark 0.31, 4.5), so that it can be copied out as it is.
+void Notes::description() {
+  if (!data_.build) return;
+  heading(2, "The description as it was read");
+  std::string lines;
+  std::istringstream in(write_build(*data_.build));
+  for (std::string line; std::getline(in, line);) lines += legible(line) + "\n";
+  std::string fence = "```";
+  while (lines.find(fence) != std::string::npos) fence += '`';
+  out_ += fence + "yaml\n" + lines + fence + "\n";
+}
 std::string Notes::whole() {
-  out_ = "# " + markdown_text(a_.build.empty() ? a_.file : a_.build) + "\n\n";
+  out_ = "# " + markdown_text(a_.build.empty() ? a_.file : a_.build, Stands::behind_words) + "\n\n";
   for (const std::string& words : data::first_words()) out_ += "**" + markdown_text(words) + "**\n\n";
-  out_ += "**" + std::string(verdict_word(a_.verdict)) + "**: " + markdown_text(verdict_sentence(a_)) + "\n\n";
+  out_ += "**" + std::string(verdict_word(a_.verdict)) + "**: " +
+          markdown_text(verdict_sentence(a_), Stands::behind_words) + "\n\n";
   if (!a_.remarks.empty()) heading(2, "Look at these first");
   for (const Remark& remark : a_.remarks) item(remark.key, remark.text);
-  numbers();
+  if (!a_.remarks.empty()) out_ += "\n";
+  six();
+  do_first();
+  settle_first();
+  pictures();
+  cautions();
   next_measurements();
   checks();
+  numbers();
   assumed();
-  cautions();
+  description();
+  if (!data_.program.empty()) out_ += "\nRead and reckoned by " + markdown_text(data_.program) + ".\n";
   return out_;
 }
 }  // namespace
 
-std::string markdown_text(std::string_view text) {
+namespace {
+bool letter_or_digit(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+/// The character at `i` begins a list or a heading (CommonMark 0.31, 4.2, 4.3 and 5.2), where `first` begins the line.
+bool begins_block(std::string_view text, std::size_t first, std::size_t i) {
+  const char c = text[i];
+  if (i == first && std::string_view("+-=#").find(c) != std::string_view::npos) return true;
+  if ((c != '.' && c != ')') || i == first || text.find_first_not_of("0123456789", first) != i) return false;
+  return i + 1 == text.size() || text[i + 1] == ' ';
+}
+/// Has a meaning wherever it stands; an underscore within a word has none (6.2).
+bool is_mark(std::string_view text, std::size_t i) {
+  if (std::string_view("\\`*[]|~#").find(text[i]) != std::string_view::npos) return true;
+  const bool within = i > 0 && i + 1 < text.size() && letter_or_digit(text[i - 1]) && letter_or_digit(text[i + 1]);
+  return text[i] == '_' && !within;
+}
+}  // namespace
+
+std::string markdown_text(std::string_view text, Stands where) {
   std::string out;
   const std::string clean = legible(text);
   const auto first = clean.find_first_not_of(' ');
   for (std::size_t i = first == std::string::npos ? clean.size() : first; i < clean.size(); ++i) {
     const char c = clean[i];
-    const bool begins = i == first && (c == '+' || c == '-' || c == '=' || c == '#');
-    const bool counts = (c == '.' || c == ')') && i > first && clean.find_first_not_of("0123456789", first) == i;
     if (c == '<' || c == '>' || c == '&')
       out += c == '<' ? "&lt;" : c == '>' ? "&gt;" : "&amp;";
-    else if (std::string_view("\\`*_[]|~!#").find(c) != std::string_view::npos || begins || counts)
+    else if (is_mark(clean, i) || (where == Stands::at_line_start && begins_block(clean, first, i)))
       out += std::string("\\") + c;
     else if (c == ':' && clean.compare(i, 3, "://") == 0)
       out += "&#58;";  // else an address becomes a link by itself

@@ -1,9 +1,6 @@
 #include "report/screen.hpp"
-#include "data/moves.hpp"
-#include "report/answers.hpp"
-#include "report/bands.hpp"
+#include "report/first_things.hpp"
 #include "report/judged.hpp"
-#include "report/moves.hpp"
 #include "report/six_answers.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -23,33 +20,6 @@ constexpr Share shares[] = {{5, 2, true, true, true},    {5, 2, false, true, tru
                             {4, 0, false, true, false},  {3, 0, false, true, false},  {3, 0, false, false, false},
                             {2, 0, false, false, false}, {1, 0, false, false, false}, {0, 0, false, false, false}};
 
-const std::string& title(const Finding& f) { return f.title.empty() ? f.id : f.title; }
-std::string titles(const std::vector<const Finding*>& findings, std::size_t most = 100) {
-  std::string text;
-  for (std::size_t i = 0; i < findings.size() && i < most; ++i) text += (i > 0 ? ", " : "") + title(*findings[i]);
-  if (findings.size() > most) text += fmt::format(" and {} more", findings.size() - most);
-  return text;
-}
-std::string some(const std::vector<std::string>& keys, std::size_t most) {
-  std::string text;
-  for (std::size_t i = 0; i < keys.size() && i < most; ++i) text += (i > 0 ? ", " : "") + keys[i];
-  return keys.size() > most ? text + fmt::format(" and {} more", keys.size() - most) : text;
-}
-/// The checks that do not pass, parted into what is done at the bench, and what is minded while firing.
-struct Open {
-  std::vector<const Finding*> work, habits;
-};
-Open open_checks(const Assessment& a) {
-  Open open;
-  for (const Finding* f : gravest_first(a))
-    if (f->verdict != Verdict::pass)
-      (data::is_habit(f->id) && f->verdict == Verdict::watch ? open.habits : open.work).push_back(f);
-  return open;
-}
-std::string what_to_do(const Finding& f, const TextStyle& style) {
-  if (f.move) return move_text(f, style);
-  return f.moves_tried ? "no single change that was tried clears it: " + f.action : f.action.empty() ? f.why : f.action;
-}
 void write_six(Page& page, const Assessment& a) {
   std::vector<Page::Row> rows;
   for (const ChiefAnswer& one : six_answers(a, page.style())) {
@@ -63,40 +33,32 @@ void write_six(Page& page, const Assessment& a) {
   page.table(rows);
 }
 void write_do_first(Page& page, const Assessment& a, const Share& share) {
-  const Open open = open_checks(a);
+  const OpenChecks open = open_checks(a);
   if (open.work.empty() && open.habits.empty()) return;
   page.heading("Do first");
   std::vector<const Finding*> fails, watches;
   for (std::size_t i = 0; i < open.work.size(); ++i) {
     const Finding& f = *open.work[i];
     if (i < share.to_do)
-      page.hung(verdict_word(f.verdict), title(f) + ": " + what_to_do(f, page.style()), ink_of(f.verdict));
+      page.hung(verdict_word(f.verdict), check_title(f) + ": " + what_to_do(f, page.style()), ink_of(f.verdict));
     else
       (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
   }
-  if (!fails.empty()) page.hung("fail", titles(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
-  if (!watches.empty() && share.watches) page.hung("watch", titles(watches, 6) + ", too", Ink::care);
-  if (!open.habits.empty() && share.watches) page.hung("mind", titles(open.habits), Ink::care);
+  if (!fails.empty()) page.hung("fail", titles_of(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
+  if (!watches.empty() && share.watches) page.hung("watch", titles_of(watches, 6) + ", too", Ink::care);
+  if (!open.habits.empty() && share.watches) page.hung("mind", titles_of(open.habits), Ink::care);
 }
 void write_settle_first(Page& page, const Assessment& a, const Share& share) {
   constexpr std::size_t most_keys = 5, most_titles = 2;
-  std::vector<std::vector<const Finding*>> groups;
-  for (auto& group : open_questions(a))
-    if (!group.front()->missing.empty()) groups.push_back(std::move(group));
-  std::stable_sort(groups.begin(), groups.end(), [](const auto& x, const auto& y) { return x.size() > y.size(); });
-  const bool bands = a.bands && !a.bands->sensitivities.empty();
-  const auto told = bands ? worth_telling(a.bands->sensitivities.front()) : std::vector<const Narrowing*>();
-  if ((groups.empty() && told.empty()) || share.questions == 0) return;
+  const ToSettle settle = to_settle(a);
+  if (settle.empty() || share.questions == 0) return;
   page.heading("Settle first");
-  for (std::size_t i = 0; i < groups.size() && i < share.questions; ++i)
+  for (std::size_t i = 0; i < settle.questions.size() && i < share.questions; ++i) {
+    const auto& group = settle.questions[i];
     page.hung("write",
-              fmt::format("{}: for {}", some(groups[i].front()->missing, most_keys), titles(groups[i], most_titles)));
-  if (told.empty()) return;
-  const Narrowing& one = *told.front();
-  const Result* answer = find_result(a, a.bands->sensitivities.front().answer);
-  page.hung("measure", fmt::format("{} to {} ({}): {}{}", named(one.of), one.within,
-                                   words_for(a.bands->sensitivities.front().answer),
-                                   what_it_leaves(one, answer, page.style()), share.how ? "; " + one.how : ""));
+              fmt::format("{}: for {}", some_of(group.front()->missing, most_keys), titles_of(group, most_titles)));
+  }
+  if (settle.measure != nullptr) page.hung("measure", measure_words(settle, a, page.style(), share.how));
 }
 void write_hazards(Page& page, const Assessment& a, std::string_view file) {
   if (a.cautions.empty()) return;
@@ -128,7 +90,7 @@ std::string screen_of(const Assessment& a, const TextStyle& style, std::string_v
   write_do_first(page, a, share);
   write_settle_first(page, a, share);
   write_hazards(page, a, file);
-  const Open open = open_checks(a);
+  const OpenChecks open = open_checks(a);
   if (open.work.empty()) return page.finish();
   page.gap();
   page.paragraph(fmt::format("Why, number by number: lumwright explain {} {}", open.work.front()->id, file), 0,

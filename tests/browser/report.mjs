@@ -64,12 +64,28 @@ function crowded() {
   return wrong
 }
 
+// How far a thumb has to go before the appendix, and whether a table is cut off on a telephone.
+async function lengths(page, at, width) {
+  const most = { 360: 9000, 1280: 5000 }[width]
+  if (most === undefined || !await page.evaluate(() => document.body.classList.contains('report'))) return
+  const high = await page.evaluate(() => document.documentElement.scrollHeight)
+  expect(high < most, `${at}: ${high} px high before anything is unfolded`)
+  if (width > 400) return
+  await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true }))
+  const cut = await page.evaluate(() => [...document.querySelectorAll('.scroll')].filter(t => t.scrollWidth > t.clientWidth + 1).map(t => t.getAttribute('aria-label')))
+  expect(cut.length === 0, `${at}: cut off: ${cut.join('; ')}`)
+}
+
 async function look(browser, file, name, width, scheme) {
   const at = `${name}, ${width} px, ${scheme}`
   const { page, context, said } = await opened(browser, file, { viewport: { width, height: 900 }, colorScheme: scheme })
   expect(said.length === 0, `${at}: ${said.join('; ')}`)
   const room = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth])
   expect(room[0] <= room[1], `${at}: ${room[0]} px wide in a window of ${room[1]}: it scrolls sideways`)
+  await lengths(page, at, width)
+  await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true }))
+  const open = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth])
+  expect(open[0] <= open[1], `${at}: ${open[0]} px wide with everything open in a window of ${open[1]}`)
   const wrong = await page.evaluate(crowded)
   expect(wrong.length === 0, `${at}: ${wrong.join('; ')}`)
   const charts = await page.evaluate(() => [...document.querySelectorAll('svg.chart')].filter(s => s.getBoundingClientRect().width > 0).length)
@@ -92,23 +108,57 @@ async function accessible(browser, file, name, width, scheme) {
   await context.close()
 }
 
-// On paper every picture lies whole on one page, and everything that is folded is unfolded.
+// What stands in the folds and nowhere else: the beginnings of its longer sentences, and its headings.
+function inTheFolds() {
+  const clean = text => text.replace(/\s+/g, ' ').trim()
+  const open = document.body.cloneNode(true)
+  open.querySelectorAll('details').forEach(d => d.remove())
+  const outside = clean(open.textContent)
+  return [...document.querySelectorAll('details summary, details dd, details caption, details .listing code')]
+    .map(e => clean(e.textContent).slice(0, 24)).filter(words => words.length > 11 && !outside.includes(words))
+}
+async function paper(page, pdf) {
+  await page.pdf({ path: pdf, format: 'A4', preferCSSPageSize: true, printBackground: true })
+  return execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1).map(t => t.replace(/\s+/g, ' '))
+}
+// The folds that are shut are not printed, and what is printed then is two sheets.
+async function printedShut(page, name, pdf) {
+  const pages = await paper(page, pdf)
+  const all = pages.join(' ')
+  const folded = await page.evaluate(inTheFolds)
+  expect(folded.length > 10, `${name}: only ${folded.length} sentences are folded`)
+  for (const words of folded) expect(!all.includes(words), `${name}: "${words}" is printed, though folded`)
+  expect(!all.includes('Appendix'), `${name}: the heading of the appendix is printed without it`)
+  const cautions = await page.evaluate(() => [...document.querySelectorAll('.caution p')].map(p => p.textContent.trim().split(/\s+/).slice(-3).join(' ')))
+  for (const end of cautions) expect(all.includes(end), `${name}: a caution that ends "${end}" is not printed in full`)
+  if (name !== 'hostile') expect(pages.length <= 2, `${name}: ${pages.length} sheets with nothing unfolded`)
+  await page.evaluate(() => { document.getElementById('numbers').closest('details').open = true })
+  const one = (await paper(page, pdf)).join(' ')
+  const headings = await page.evaluate(() => [...document.querySelectorAll('summary')].map(s => [s.textContent.replace(/\s+/g, ' ').trim(), s.parentElement.open]))
+  for (const [heading, open] of headings)
+    expect(one.includes(heading) === open, `${name}: the fold "${heading}" is ${open ? 'open and not printed' : 'shut and printed'}`)
+}
+// On paper every picture lies whole on one page, and everything that was unfolded is there.
 async function printed(browser, file, name, out) {
   const { page, context } = await opened(browser, file, { viewport: { width: 1000, height: 900 }, colorScheme: 'dark', bypassCSP: true })
   await page.addStyleTag({ content: '.chart .halo { stroke: none }' }) // a halo prints the words twice
   const pdf = join(out, 'page.pdf')
-  await page.pdf({ path: pdf, format: 'A4', preferCSSPageSize: true, printBackground: true })
+  if (await page.evaluate(() => document.body.classList.contains('report'))) await printedShut(page, name, pdf)
+  const folded = await page.evaluate(inTheFolds)
+  await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true }))
+  const pages = await paper(page, pdf)
   await page.emulateMedia({ media: 'print' })
-  const folded = await page.evaluate(() => [...document.querySelectorAll('details article dd')].map(d => d.textContent.replace(/\s+/g, ' ').trim().slice(0, 24)))
-  const titles = await page.evaluate(() => [...document.querySelectorAll('svg.wide')].map(svg => {
+  const titles = await page.evaluate(() => [...document.querySelectorAll('svg.chart')].filter(s => s.getBoundingClientRect().width > 0).map(svg => {
     const words = [...svg.querySelectorAll('text')].map(t => t.textContent.replace(/\s+/g, ' ').trim())
     return words
   }))
+  expect(titles.length === await page.evaluate(() => document.querySelectorAll('svg.chart').length) / 2, `${name}: ${titles.length} pictures are printed`)
   const ground = await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim())
   expect(ground === '#ffffff', `${name}: paper is ${ground}`)
-  const pages = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).split('\f').map(t => t.replace(/\s+/g, ' '))
   const all = pages.join(' ')
-  for (const words of folded) expect(all.includes(words), `${name}: "${words}", which is folded, is not printed`)
+  for (const words of folded) expect(all.includes(words), `${name}: "${words}", which was unfolded, is not printed`)
+  for (const [i, text] of pages.entries())
+    expect(text.includes(`sheet ${i + 1} of ${pages.length}`), `${name}: page ${i + 1} of ${pages.length} has another number`)
   for (const words of titles) {
     const longest = words.filter(w => /[a-z]{4}/.test(w))
     const whole = pages.some(p => longest.every(w => p.includes(w)))
@@ -124,13 +174,18 @@ function markdown(text, name) {
   const walker = new Parser().parse(text).walker()
   const kinds = new Set()
   let first = ''
+  let fenced = 0
   for (let event = walker.next(); event; event = walker.next()) {
     kinds.add(event.node.type)
+    if (event.entering && event.node.type === 'code_block') fenced += 1
+    expect(event.node.type !== 'list' || event.node.listType === 'bullet', `${name}: report.md holds a numbered list`)
     if (event.entering && event.node.type === 'text' && event.node.parent.type === 'heading' && event.node.parent.level === 1)
       first += event.node.literal
   }
-  for (const kind of ['html_inline', 'html_block', 'link', 'image', 'code_block'])
+  for (const kind of ['html_inline', 'html_block', 'link', 'image'])
     expect(!kinds.has(kind), `${name}: report.md holds ${kind}`)
+  expect(fenced === 1, `${name}: report.md holds ${fenced} blocks of code: the description is one`)
+  expect(!/\d\\\.\d/.test(text), `${name}: report.md escapes a decimal point`)
   expect(first !== '', `${name}: report.md has no title`)
   if (name === 'hostile') expect(first === hostileText, `${name}: in report.md its name became "${first}"`)
 }
@@ -147,7 +202,7 @@ for (const name of readdirSync(folder)) {
   for (const result of report.results)
     for (const m of result.messages) failures.push(`${name}: html-validate ${m.ruleId}, line ${m.line}: ${m.message}`)
   if (isReport) markdown(readFileSync(join(here, 'report.md'), 'utf8'), name)
-  for (const width of [360, 390, 800, 1200]) await look(browser, file, name, width, 'light')
+  for (const width of [360, 390, 800, 1200, 1280]) await look(browser, file, name, width, 'light')
   for (const width of [360, 1200]) await look(browser, file, name, width, 'dark')
   await accessible(browser, file, name, 360, 'dark')
   await accessible(browser, file, name, 1200, 'light')

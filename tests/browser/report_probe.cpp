@@ -2,6 +2,7 @@
 // called so, and a file of that name is said to lie beside the report. report_probe choose BIN FOLDER: a choice.
 #include "choose/choose.hpp"
 #include "description/reader.hpp"
+#include "plan/moves.hpp"
 #include "report/files.hpp"
 #include <cstdlib>
 #include <exception>
@@ -24,7 +25,9 @@ std::vector<NamedText> report_of(int argc, char** argv) {
     build.name.value = argv[4];
     beside.push_back({argv[4], argv[4]});
   }
-  return report_files(report_data(build, asked), {}, beside);
+  ReportData data = report_data(build, asked);
+  try_moves(data.assessment, build, asked.units, nullptr, asked.samples);
+  return report_files(data, {}, beside);
 }
 }  // namespace
 

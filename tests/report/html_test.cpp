@@ -1,6 +1,10 @@
 #include "report/html/html.hpp"
 #include "description/reader.hpp"
+#include "description/writer.hpp"
+#include "plan/moves.hpp"
 #include "report/files.hpp"
+#include "report/moves.hpp"
+#include "report/screen.hpp"
 #include <chrono>
 #include <doctest/doctest.h>
 #include <fstream>
@@ -115,6 +119,64 @@ TEST_CASE("every check, every assumed value, every source and every caution that
       has(one.authority);
     }
   }
+}
+
+TEST_CASE("the page has the six answers of the screen, and the changes that were tried") {
+  for (const char* name : names) {
+    CAPTURE(name);
+    const Build build = build_of(name);
+    SamplesAsked few;
+    few.count = 32;
+    ReportData data = report_data(build, {.units = UnitSystem::as_written, .tuning = nullptr, .samples = few});
+    try_moves(data.assessment, build, UnitSystem::as_written, nullptr, few);
+    const Read page(html_report(data, {}));
+    const std::string screen = squeezed(screen_report(data.assessment, {}, "mine.yaml"));
+    int answers = 0, moves = 0;
+    page.each([&](pugi::xml_node& item) {
+      const std::string list = item.parent().attribute("class").value();
+      if (list != "answers" || std::string(item.name()) != "li") return;
+      ++answers;
+      std::string told = item.child("h2").child_value();
+      for (const char* look : {"figure", "small-print"})
+        told += std::string(" ") + item.find_child_by_attribute("p", "class", look).child_value();
+      CHECK_MESSAGE(screen.find(squeezed(told)) != std::string::npos, told);
+    });
+    CHECK(answers == 6);
+    const std::string text = squeezed(page.text());
+    for (const Finding& f : data.assessment.checks)
+      if (f.move) {
+        ++moves;
+        CHECK_MESSAGE(text.find(squeezed(move_text(f, {}))) != std::string::npos, f.id);
+      }
+    CHECK((moves > 0 || std::string(name) == "tarn-beck"));
+  }
+}
+
+TEST_CASE("what can kill is told first and unfolded; checks, numbers and the description are folded") {
+  const Build build = build_of("tarn-beck");
+  ReportData data = report_data(build);
+  data.program = "lumwright 9.8.7";
+  const Read page(html_report(data, {}));
+  std::string folded, first;
+  std::set<std::string> unfolded;
+  page.each([&](pugi::xml_node& node) {
+    bool within = false;
+    for (pugi::xml_node up = node.parent(); up; up = up.parent())
+      within = within || std::string(up.name()) == "details";
+    if (within && node.type() == pugi::node_pcdata) folded += std::string(node.value()) + "\n";
+    if (std::string(node.name()) == "details") CHECK(!node.attribute("open"));
+    if (std::string(node.attribute("class").value()).starts_with("caution") && std::string(node.name()) == "li") {
+      CHECK_FALSE(within);
+      const std::string title = node.child("h3").child_value();
+      if (first.empty()) first = title;
+      unfolded.insert(title + node.child("p").child_value());
+    }
+  });
+  CHECK(first == "Carbon monoxide");
+  for (const Caution& one : data.assessment.cautions) CHECK_MESSAGE(unfolded.contains(one.title + one.text), one.id);
+  CHECK(folded.find("lumwright 9.8.7") != std::string::npos);
+  std::istringstream lines(write_build(build));
+  for (std::string line; std::getline(lines, line);) CHECK_MESSAGE(folded.find(line + "\n") != std::string::npos, line);
 }
 
 TEST_CASE("hostile text stays text, in the page and in the pictures") {

@@ -1,8 +1,12 @@
 #include "report/tables.hpp"
+#include "description/writer.hpp"
+#include "report/../plan/describe.hpp"
 #include "report/csv.hpp"
 #include "report/markdown.hpp"
+#include "report/six_answers.hpp"
 #include "specimen.hpp"
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <limits>
 
 using namespace lumwright;
@@ -59,7 +63,13 @@ TEST_CASE("no text becomes Markdown") {  // CommonMark 0.31: backslash escapes, 
                       {"# not a heading", "\\# not a heading"},
                       {"- item", "\\- item"},
                       {"1. item", "1\\. item"},
-                      {"12.5 mm", "12\\.5 mm"},
+                      {"12.5 mm", "12.5 mm"},
+                      {"7.", "7\\."},
+                      {"2) item", "2\\) item"},
+                      {"2)x", "2)x"},
+                      {"past_bed", "past_bed"},
+                      {"_a_ b_", "\\_a\\_ b\\_"},
+                      {"well!", "well!"},
                       {"two\nlines", "two lines"},
                       {"a & b", "a &amp; b"},
                       {"http://x", "http&#58;//x"},
@@ -71,6 +81,22 @@ TEST_CASE("no text becomes Markdown") {  // CommonMark 0.31: backslash escapes, 
     CAPTURE(row.text);
     CHECK(markdown_text(row.text) == row.shown);
   }
+  for (const char* harmless : {"1. item", "7.", "0.403 g/s", "- item", "+-0", "= 3"})  // behind other words
+    CHECK(markdown_text(harmless, Stands::behind_words) == harmless);
+  CHECK(markdown_text("# *x*", Stands::behind_words) == "\\# \\*x\\*");
+}
+TEST_CASE("a report in Markdown escapes no point, and its description can be copied out") {
+  const Build build = example("tarn-beck");
+  ReportData data = report_data(build);
+  data.program = "lumwright 9.8.7";
+  const std::string text = markdown_report(data, {});
+  CHECK(text.find("\\.") == std::string::npos);
+  CHECK(text.find("\n```yaml\n" + write_build(build) + "```\n") != std::string::npos);
+  CHECK(text.find("lumwright 9.8.7") != std::string::npos);
+  for (const ChiefAnswer& one : six_answers(data.assessment, {}))
+    CHECK(text.find(fmt::format("| {} | {} | {} |", one.title, one.figure, one.band)) != std::string::npos);
+  data.build->name.value = "a```b";
+  CHECK(markdown_report(data, {}).find("\n````yaml\n") != std::string::npos);
 }
 
 TEST_CASE("the Markdown report holds verdict, answers, checks, assumed values and cautions") {
@@ -82,7 +108,7 @@ TEST_CASE("the Markdown report holds verdict, answers, checks, assumed values an
                          "fire**\n\n**fail**: "));
   for (const std::string part :
        {"## Every check, the gravest first", "### fail: Tube in the chimney, hot \\[fit.hot\\]",
-        "- do: take a tube that is 0.05 mm smaller", "| engine.leakage.past\\_bed | 25 % | 10 % .. 40 % |",
+        "- do: take a tube that is 0.05 mm smaller", "| engine.leakage.past_bed | 25 % | 10 % .. 40 % |",
         "Raise steam out of doors and nowhere else.", "- write: supply.pack.cell, fan.rated.current"})
     CHECK_MESSAGE(text.find(part) != std::string::npos, part);
   CHECK(text.find("fail: Tube") < text.find("watch: The fuse"));

@@ -1,6 +1,8 @@
 #include "report/bands.hpp"
+#include "report/first_things.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
+#include "report/moves.hpp"
 #include "report/standing.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -13,11 +15,11 @@ void add_line(Tag list, std::string_view name, std::string_view text, const char
   const Tag value = list.add("dd", tied(text));
   if (*look != '\0') value.set("class", look);
 }
-void write_check(Tag parent, const Writing& w, const Finding& f, const char* heading) {
+void write_check(Tag parent, const Writing& w, const Finding& f) {
   const Tag item = parent.add("article").set("class", "check").set("id", "check-" + f.id);
   const Tag head = item.add("div").set("class", "head");
   badge(head, f.verdict);
-  head.add(heading, f.title.empty() ? f.id : f.title);
+  head.add("h4", check_title(f));
   head.add("code", f.id).set("class", "faint");
   std::string numbers = f.value || f.limit ? against_limit(f, w.assessment(), w.style) : "";
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, w.assessment());
@@ -25,19 +27,23 @@ void write_check(Tag parent, const Writing& w, const Finding& f, const char* hea
   add_line(facts, "found", numbers);
   add_line(facts, "why", f.why);
   add_line(facts, "do", f.action, "do");
+  if (f.move)
+    add_line(facts, "tried", fmt::format("{} ({})", move_text(f, w.style), move_settings(f)));
+  else if (f.moves_tried)
+    add_line(facts, "tried", "no single change of those that were tried clears it");
   add_line(facts, "source", f.source.empty() ? "" : source_in_words(f.source, f.standing), "faint");
 }
 void write_open(Tag part, const Assessment& a) {
   const auto groups = open_questions(a);
   if (groups.empty()) return;
-  part.add("h3", "Not known yet").set("class", "apart");
+  part.add("h4", "Not known yet").set("class", "apart");
   for (const auto& alike : groups) {
     const Finding& f = *alike.front();
     const Tag item = part.add("article").set("class", "check");
     for (const Finding* one : alike) {
       const Tag head = item.add("div").set("class", "head").set("id", "check-" + one->id);
       badge(head, one->verdict);
-      head.add("h4", one->title.empty() ? one->id : one->title);
+      head.add("h5", check_title(*one));
     }
     const Tag facts = item.add("dl");
     add_line(facts, "why", f.why);
@@ -47,22 +53,18 @@ void write_open(Tag part, const Assessment& a) {
 }
 }  // namespace
 
-void write_checks(Tag main, const Writing& w) {
+void write_checks(Tag folded, const Writing& w) {
   const Assessment& a = w.assessment();
-  const Tag part = section(main, "checks", "Every check, the gravest first");
   const std::vector<const Finding*> judged = gravest_first(a);
   const auto passes =
       std::find_if(judged.begin(), judged.end(), [](const Finding* f) { return f->verdict == Verdict::pass; });
-  for (auto f = judged.begin(); f != passes; ++f) write_check(part, w, **f, "h3");
-  write_open(part, a);
+  for (auto f = judged.begin(); f != passes; ++f) write_check(folded, w, **f);
+  write_open(folded, a);
   if (passes != judged.end()) {
-    const Tag folded = part.add("details");
-    const auto count = judged.end() - passes;
-    folded.add("summary", count == 1 ? "1 check passes" : fmt::format("{} checks pass", count));
-    const Tag all = folded.add("div").set("class", "folded");
-    for (auto f = passes; f != judged.end(); ++f) write_check(all, w, **f, "h3");
+    const Tag all = folded.add("div").set("class", "passing");
+    for (auto f = passes; f != judged.end(); ++f) write_check(all, w, **f);
   }
-  if (judged.empty() && a.checks.empty()) part.add("p", "No check applies to this description.");
-  part.add("p", "How a check came about, number by number: lumwright explain CHECK FILE").set("class", "small-print");
+  if (judged.empty() && a.checks.empty()) folded.add("p", "No check applies to this description.");
+  folded.add("p", "How a check came about, number by number: lumwright explain CHECK FILE").set("class", "small-print");
 }
 }  // namespace lumwright::html

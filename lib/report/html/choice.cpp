@@ -194,7 +194,7 @@ std::string html_choice(const Choice& choice, const TextStyle& style, const std:
   const Tag care = html::section(main, "care", "Cautions that apply here");
   std::vector<const Caution*> cautions;
   for (const Caution& one : choice.cautions) cautions.push_back(&one);
-  html::write_cautions(care, cautions);
+  html::write_cautions(care, cautions, true);
   html::write_beside(main, beside);
   html::write_footer(
       body,

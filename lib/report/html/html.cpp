@@ -21,11 +21,9 @@ constexpr Icon icons[] = {{Verdict::pass, "M12 1A11 11 0 1 1 12 23A11 11 0 1 1 1
 struct Part {
   const char *id, *words;
 };
-constexpr Part contents[] = {{"pictures-air", "Air"},   {"pictures-steam", "Fire and steam"},
-                             {"pictures-pack", "Pack"}, {"pictures-fit", "Fit"},
-                             {"sureness", "How sure"},  {"checks", "Checks"},
-                             {"numbers", "Numbers"},    {"assumed", "Assumed"},
-                             {"sources", "Sources"}};
+constexpr Part contents[] = {{"pictures", "Pictures"}, {"cautions", "Cautions"},       {"checks", "Checks"},
+                             {"more", "More pictures"}, {"numbers", "Numbers"},         {"assumed", "Assumed"},
+                             {"sources", "Sources"},    {"description", "Description"}};
 
 void write_contents(Tag body) {
   const Tag list = body.add("nav").set("aria-label", "Contents").add("ul");
@@ -69,21 +67,26 @@ Tag table(Tag parent, std::string_view caption, const std::vector<std::string_vi
   for (const std::string_view heading : headings) row.add("th", heading).set("scope", "col");
   return table.add("tbody");
 }
-void write_cautions(Tag parent, const std::vector<const Caution*>& cautions) {
+void write_cautions(Tag parent, const std::vector<const Caution*>& cautions, bool with_authority) {
   if (cautions.empty()) return;
   const Tag list = parent.add("ul").set("class", "cautions");
   for (const Caution* one : cautions) {
-    const Tag item = list.add("li").set("class", "caution");
+    const Tag item = list.add("li").set("class", one->brief.empty() ? "caution" : "caution kills");
     item.add("h3", one->title);
     item.add("p", one->text);
-    if (!one->authority.empty()) item.add("p", "Authority: " + one->authority).set("class", "small-print");
+    if (with_authority && !one->authority.empty())
+      item.add("p", "Authority: " + one->authority).set("class", "small-print");
   }
 }
-void write_cautions(Tag parent, const Writing& w, std::string_view near) {
-  std::vector<const Caution*> here;
-  for (const Caution& one : w.assessment().cautions)
-    if (one.near == near || (near == "everything" && one.near.empty())) here.push_back(&one);
-  write_cautions(parent, here);
+void write_cautions(Tag main, const Writing& w) {
+  std::vector<const Caution*> all;
+  for (const Caution& one : w.assessment().cautions) all.push_back(&one);
+  // what can kill comes first, then what this build brings with it, then what every lighting-up does
+  const auto rank = [](const Caution* c) { return !c->brief.empty() ? 0 : c->general ? 2 : 1; };
+  std::stable_sort(all.begin(), all.end(), [&](const Caution* x, const Caution* y) { return rank(x) < rank(y); });
+  const Tag part = section(main, "cautions", "Cautions that apply here, in full");
+  if (all.empty()) part.add("p", "None is known to apply.");
+  write_cautions(part, all, false);  // the sources stand in the appendix
 }
 void write_head(Tag html, const std::string& title) {
   const Tag head = html.add("head");
@@ -114,19 +117,15 @@ std::string html_report(const ReportData& data, const TextStyle& style, const st
   page.root().set("lang", "en");
   const Assessment& a = data.assessment;
   html::write_head(page.root(), fmt::format("{}: {}", a.build.empty() ? a.file : a.build, verdict_word(a.verdict)));
-  const Tag body = page.root().add("body");
+  const Tag body = page.root().add("body").set("class", "report");
   html::write_verdict(body, w);
   html::write_contents(body);
   const Tag main = body.add("main");
-  for (const Remark& remark : a.remarks) main.add("p", "Look at this first: " + remark.text);
-  html::write_cautions(main, w, "everything");
-  html::write_pictures(main, w);
-  html::write_checks(main, w);
-  html::write_numbers(main, w);
-  html::write_sources(main, w);
-  html::write_beside(main, beside);
+  html::write_chief_pictures(main, w);
+  html::write_cautions(main, w);
+  html::write_appendix(main, w, beside);
   html::write_footer(body,
-                     "Every figure is worked out from the description and from what is assumed above. A measured "
+                     "Every figure is worked out from the description and from what is assumed. A measured "
                      "lighting-up is worth more than any of them.");
   return page.html();
 }

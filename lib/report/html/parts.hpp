@@ -16,12 +16,19 @@ struct Writing {
 };
 
 void write_head(Tag html, const std::string& title);
-void write_verdict(Tag body, const Writing& w);   // title block, verdict, chief answers, what to do first
-void write_pictures(Tag main, const Writing& w);  // by subject, each with the cautions that belong there
-void write_checks(Tag main, const Writing& w);    // the gravest first, then what is not known yet
-void write_numbers(Tag main, const Writing& w);   // every result, every assumed value
-void write_sources(Tag main, const Writing& w);   // each once, with what leans on it
-void write_beside(Tag main, const std::vector<Beside>& beside);
+void write_verdict(Tag body, const Writing& w);  // title block, verdict, six answers, what to do and to settle first
+void write_chief_pictures(Tag main, const Writing& w);  // curve and gas path, raise, fit
+void write_cautions(Tag main, const Writing& w);        // all that apply, in full
+/// What is folded until the reader opens it, and printed only then.
+void write_appendix(Tag main, const Writing& w, const std::vector<Beside>& beside);
+void write_more_pictures(Tag folded, const Writing& w);
+void write_checks(Tag folded, const Writing& w);   // the gravest first, then what is not known yet
+void write_numbers(Tag folded, const Writing& w);  // every result
+void write_assumed(Tag folded, const Writing& w);
+void write_sources(Tag folded, const Writing& w);      // each once, with what leans on it
+void write_description(Tag folded, const Writing& w);  // as it was read
+void write_beside(Tag main, const std::vector<Beside>& beside);  // a section of its own, where there are any
+void write_links(Tag parent, const std::vector<Beside>& beside);
 void write_footer(Tag body, std::string_view last);  // what lumwright never judges, and a last sentence
 
 // What they share.
@@ -32,9 +39,7 @@ std::string tied(std::string_view text);
 void badge(Tag parent, Verdict verdict, std::string_view word = {});
 /// A section with its heading, which contents may link to.
 Tag section(Tag parent, const char* id, std::string_view heading);
-/// The cautions told beside one part of the engine; nothing where there are none.
-void write_cautions(Tag parent, const Writing& w, std::string_view near);
-void write_cautions(Tag parent, const std::vector<const Caution*>& cautions);
+void write_cautions(Tag parent, const std::vector<const Caution*>& cautions, bool with_authority);
 /// A picture with its words, once for a desk and once for a phone.
 void write_picture(Tag parent, const Picture& picture);
 /// A pair of a title block.

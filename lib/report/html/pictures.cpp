@@ -50,23 +50,17 @@ void write_next_measurements(Tag part, const Writing& w) {
 }
 }  // namespace
 
-void write_pictures(Tag main, const Writing& w) {
-  const Tag air = section(main, "pictures-air", "Air through the fire");
-  write_picture(air, picture_of_draught(w.data, w.style));
-  write_picture(air, picture_of_losses(w.data, w.style));
-  write_cautions(air, w, "air");
-  const Tag steam = section(main, "pictures-steam", "Fire and steam");
-  write_picture(steam, picture_of_raise(w.data, w.style));
-  write_picture(steam, picture_of_heat(w.data, w.style));
-  write_cautions(steam, w, "steam");
-  const Tag pack = section(main, "pictures-pack", "The pack");
-  write_picture(pack, picture_of_supply(w.data, w.style));
-  write_cautions(pack, w, "pack");
-  const Tag fit = section(main, "pictures-fit", "Fit and making");
-  write_picture(fit, picture_of_fit(w.data, w.style));
-  write_cautions(fit, w, "making");
-  const Tag sure = section(main, "sureness", "How sure this is");
-  write_picture(sure, picture_of_sensitivities(w.data, w.style));
-  if (w.assessment().bands && !w.assessment().bands->sensitivities.empty()) write_next_measurements(sure, w);
+void write_chief_pictures(Tag main, const Writing& w) {
+  const Tag row = section(main, "pictures", "Air, steam and fit").add("div").set("class", "chief-pictures");
+  write_picture(row, picture_of_draught(w.data, w.style));
+  write_picture(row, picture_of_raise(w.data, w.style));
+  write_picture(row, picture_of_fit(w.data, w.style));
+}
+void write_more_pictures(Tag folded, const Writing& w) {
+  write_picture(folded, picture_of_losses(w.data, w.style));
+  write_picture(folded, picture_of_heat(w.data, w.style));
+  write_picture(folded, picture_of_supply(w.data, w.style));
+  write_picture(folded, picture_of_sensitivities(w.data, w.style));
+  if (w.assessment().bands && !w.assessment().bands->sensitivities.empty()) write_next_measurements(folded, w);
 }
 }  // namespace lumwright::html

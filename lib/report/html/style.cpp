@@ -17,6 +17,9 @@ const std::string_view style_sheet = R"css(
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body { margin: 0 auto; max-width: 70rem; padding: 1rem; background: var(--paper); color: var(--ink);
   font: 1rem/1.5 system-ui, "Segoe UI", "Liberation Sans", "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }
+.report { font-family: -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans",
+  "DejaVu Sans Condensed", "DejaVu Sans", sans-serif; }
+.report .chart text { font-family: system-ui, "Segoe UI", "Liberation Sans", "DejaVu Sans", sans-serif; }
 h1, h2, h3, h4, p, ul, dl, dd, figure { margin: 0; }
 a { color: var(--link); }
 code { font: 0.92em ui-monospace, "DejaVu Sans Mono", monospace; }
@@ -51,7 +54,9 @@ code { font: 0.92em ui-monospace, "DejaVu Sans Mono", monospace; }
 .answers .small-print { color: var(--faint); }
 .todo { border: 1px solid var(--rule); padding: 0.8rem 1rem; }
 .todo h2 { font-size: 1.1rem; }
-.todo ol { margin: 0.4rem 0 0; padding-left: 1.4rem; }
+.todo ul, .todo ol { margin: 0.4rem 0 0; padding-left: 1.4rem; }
+.report .todo ul { padding: 0; list-style: none; }
+.todo + .todo { border-top: 0; }
 .todo li { margin: 0.25rem 0; }
 nav { margin: 1rem 0 0; font-size: 0.95rem; }
 nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.1rem; padding: 0; list-style: none; }
@@ -59,8 +64,8 @@ nav a { display: inline-block; padding: 0.3rem 0; }
 
 main section { margin-top: 2.4rem; }
 main h2 { font-size: 1.35rem; line-height: 1.25; padding-bottom: 0.3rem; border-bottom: 2px solid var(--ink); }
-main h3, main h4 { font-size: 1.05rem; line-height: 1.3; }
-main h3.apart { margin-top: 1.4rem; }
+main h3, main h4, main h5, header h3 { font-size: 1.05rem; line-height: 1.3; }
+main .apart { margin-top: 1.4rem; }
 figure { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6rem 1.6rem; padding: 1.1rem 0; border-bottom: 1px solid var(--rule); }
 figcaption p { margin-top: 0.3rem; }
 .chart { display: block; width: 100%; height: auto; max-width: 45rem; overflow: visible; }
@@ -79,11 +84,15 @@ figcaption p { margin-top: 0.3rem; }
 .check dl { display: grid; grid-template-columns: 4rem minmax(0, 1fr); gap: 0.15rem 0.6rem; }
 .check dt { color: var(--faint); }
 .check .do { font-weight: 600; }
-details .folded { columns: 2 26rem; column-gap: 2rem; }
+.passing { columns: 2 26rem; column-gap: 2rem; }
 .tables { columns: 2 26rem; column-gap: 2rem; }
 .tables .scroll { break-inside: avoid; margin: 0; padding-top: 1rem; }
 details { margin-top: 1rem; border: 1px solid var(--rule); padding: 0 1rem; }
 summary { cursor: pointer; padding: 0.7rem 0; font-weight: 600; }
+summary h3 { display: inline; }
+.folded { padding-bottom: 1rem; }
+.listing { margin-top: 0.6rem; padding: 0.6rem 0.8rem; background: var(--card); }
+.listing code { display: block; white-space: pre-wrap; }
 .scroll { overflow-x: auto; margin-top: 1rem; }
 .scroll:focus-visible, a:focus-visible, summary:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; }
 table { border-collapse: collapse; width: 100%; font-size: 0.9375rem; overflow-wrap: normal; }
@@ -97,6 +106,53 @@ td.figures { white-space: nowrap; }
 @media screen and (max-width: 38rem) { .figures span { display: block; min-width: 0; } }
 .sources { padding-left: 1.2rem; columns: 2 24rem; column-gap: 2rem; margin-top: 0.8rem; font-size: 0.9rem; }
 .sources li { break-inside: avoid; margin-bottom: 0.5rem; }
+.report .answers { grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: 0.5rem; margin-bottom: 0.3rem; }
+.report .answers li { padding: 0.5rem 0.7rem; }
+.report .answers h2 { font-size: 0.85rem; line-height: 1.25; }
+.report .answers .figure { font-size: 1.35rem; }
+.remark { margin-top: 0.6rem; font-weight: 600; }
+.first-things { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0 1.6rem; margin-top: 0.75rem; }
+.report figure { display: block; border-bottom: 0; }
+.report .first-things figure { padding: 0.6rem 0 0; }
+.report .chart { margin-top: 0.6rem; }
+.report .chief-pictures figure { padding: 0.9rem 0 0; }
+.report .caution { font-size: 0.875rem; line-height: 1.38; padding-left: 1rem; }
+.report .cautions li { margin-bottom: 0.6rem; }
+.report .caution h3 { font-size: inherit; line-height: inherit; }
+.report .caution.kills h3 { color: var(--bad); }
+@media screen and (max-width: 38rem), print {
+  .report .caution h3, .report .caution p { display: inline; }
+  .report .caution h3::after { content: ". "; }
+}
+@media screen and (min-width: 60rem) {
+  .first-things:has(svg) { grid-template-columns: minmax(0, 1fr) 22rem; }
+  .first-things .chart.wide, .chief-pictures .chart.wide { display: none; }
+  .first-things .chart.narrow, .chief-pictures .chart.narrow { display: block; }
+  .chief-pictures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 0 1.6rem; }
+}
+@media screen and (max-width: 38rem) {
+  .report { padding: 0.75rem; line-height: 1.4; }
+  .report .title-block dl div:first-child { display: none; }
+  .report .caution { font-size: 0.84rem; line-height: 1.33; }
+  .report .cautions li { margin-bottom: 0.5rem; }
+  .report nav { margin-top: 0.5rem; }
+  .report details { margin-top: 0.4rem; }
+  .report summary { padding: 0.5rem 0; }
+  .report summary h3 { font-size: 1rem; }
+  .report .title-block .name { padding: 0.5rem 0.7rem; }
+  .report .title-block dl div { padding: 0.2rem 0.7rem; }
+  .report .verdict { flex-wrap: nowrap; gap: 0.7rem; padding: 0.5rem 0.7rem; font-size: 1rem; }
+  .report .todo { padding: 0.6rem 0.7rem; }
+  .report main section { margin-top: 1.4rem; }
+  .report .chart.narrow { max-width: 22rem; }
+  .report .scroll { overflow: visible; }
+  .report table { overflow-wrap: anywhere; }
+  .report td.number { min-width: 0; }
+  .values thead { display: none; }
+  .values tr { display: block; padding: 0.5rem 0; border-bottom: 1px solid var(--grid); }
+  .values th, .values td { display: block; padding: 0; border: 0; }
+  .values .band-of::before { content: "may lie between "; color: var(--faint); }
+}
 footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--ink); }
 
 .chart text { font-family: inherit; font-size: 12.5px; fill: var(--ink); }
@@ -124,12 +180,14 @@ footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--in
 .moment { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 2 3; } .moment.bad { stroke: var(--bad); stroke-dasharray: none; }
 .moment.wish { stroke: var(--hot); stroke-dasharray: 8 3 2 3; }
 .level { stroke: var(--grey); stroke-width: 1.2; stroke-dasharray: 10 4; } .level.bad { stroke: var(--bad); }
+.seen { fill: none; stroke: var(--ink); stroke-width: 1.4; } .cut-metal { fill: var(--grey); stroke: var(--ink); stroke-width: 0.8; }
 .metal { fill: var(--grey); } .metal-warm { fill: var(--hot); } .soot { fill: var(--ink); } .clash { fill: var(--bad); fill-opacity: 0.5; }
 .ghost { stroke: var(--ink); stroke-width: 1.4; stroke-dasharray: 5 3; }
 .centre { stroke: var(--faint); stroke-width: 1; stroke-dasharray: 12 3 2 3; }
 .lens { fill: none; stroke: var(--ink); stroke-width: 1.6; } .lens.ring { fill: none; }
 
-@page { size: A4; margin: 14mm 13mm; }
+@page { size: A4; margin: 10mm 11mm 12mm;
+  @bottom-right { content: "sheet " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", sans-serif; color: #4d545c; } }
 @media print {
   :root { color-scheme: light;
     --paper: #ffffff; --card: #f4f3ee; --ink: #1c2024; --faint: #4d545c; --rule: #bdbab0; --grid: #dedbd2;
@@ -150,9 +208,45 @@ footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--in
   .answers { grid-template-columns: repeat(3, 1fr); }
   .answers .figure { font-size: 1.5rem; }
   .scroll { overflow: visible; }
-  details { border: 0; padding: 0; }
-  details::details-content { content-visibility: visible; block-size: auto; display: block; }
   thead { display: table-header-group; }
+
+  details { border: 0; padding: 0; margin: 0; }
+  details:not([open]), .appendix:not(:has(details[open])), .appendix .how { display: none; }
+  summary { list-style: none; }
+  .report { line-height: 1.3; }
+  #pictures { position: absolute; clip-path: inset(50%); }
+  .report .first-words { display: flex; gap: 2rem; margin-bottom: 0.3rem; }
+  .report .title-block .name { padding: 0.25rem 0.6rem; }
+  .report .title-block h1 { font-size: 1.3rem; }
+  .report .title-block dl { grid-template-columns: none; grid-auto-flow: column; }
+  .report .title-block dl div { padding: 0.1rem 0.6rem; }
+  .report .verdict { padding: 0.3rem 0.6rem; font-size: 1.05rem; }
+  .report .verdict .badge .icon { width: 1.4rem; height: 1.4rem; vertical-align: -0.3rem; }
+  .report .answers { grid-template-columns: repeat(6, 1fr); gap: 0.3rem; margin: 0.4rem 0 0.1rem; }
+  .report .answers li { padding: 0.25rem 0.4rem; }
+  .report .answers h2 { font-size: 0.8rem; }
+  .report .answers .figure { font-size: 1.1rem; }
+  .report .small-print { font-size: 0.8rem; }
+  .report .todo { padding: 0.3rem 0.6rem; }
+  .report .todo h2, .report main h2 { font-size: 1.1rem; padding: 0; }
+  .report .todo li { margin: 0.1rem 0; }
+  .report main section { margin-top: 0.6rem; }
+  .report figcaption p { margin-top: 0.1rem; font-size: 0.85rem; line-height: 1.25; }
+  .report figcaption { margin: 0; }
+  .report h3 { font-size: 0.95rem; }
+  .first-things { margin-top: 0.4rem; gap: 0 0.8rem; }
+  .first-things:has(svg) { grid-template-columns: minmax(0, 1fr) 58mm; }
+  .report .first-things figure, .report .chief-pictures figure { padding: 0.2rem 0 0; }
+  .report .chart { margin-top: 0.2rem; }
+  .chief-pictures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 0 0.8rem; }
+  .first-things .wide, .chief-pictures .wide { display: none; }
+  .first-things .narrow, .chief-pictures .narrow { display: block; }
+  .report .cautions { columns: 3; column-gap: 4mm; margin-top: 0.3rem; }
+  .report .cautions { font-size-adjust: 0.547; }
+  .report .caution { font-size: 7.2pt; line-height: 1.17; padding-left: 0.6rem; break-inside: auto; orphans: 3; widows: 3; background-size: 4px 100%; }
+  .report .caution.kills { font-size: 7.7pt; break-inside: avoid; }
+  .report .cautions li { margin-bottom: 0.25rem; }
+  .report footer { margin-top: 0.5rem; padding-top: 0.2rem; }
 }
 )css";
 }  // namespace lumwright::html

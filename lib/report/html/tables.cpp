@@ -9,11 +9,12 @@
 
 namespace lumwright::html {
 namespace {
-void write_assumed(Tag part, const Writing& w, bool of_tuning, const std::string& caption) {
+void write_values(Tag part, const Writing& w, bool of_tuning, const std::string& caption) {
   const Assessment& a = w.assessment();
   if (std::none_of(a.assumed.begin(), a.assumed.end(), [&](const Assumed& x) { return tuned(a, x) == of_tuning; }))
     return;
-  const Tag body = table(part, caption, {"key, and why", "value", "may lie between", "source"});
+  const Tag values = part.add("div").set("class", "values");  // on a phone its rows are stacked
+  const Tag body = table(values, caption, {"key, and why", "value", "may lie between", "source"});
   for (const Assumed& one : a.assumed) {
     if (tuned(a, one) != of_tuning) continue;
     const Tag row = body.add("tr");
@@ -21,8 +22,8 @@ void write_assumed(Tag part, const Writing& w, bool of_tuning, const std::string
     name.add("code", one.key);
     if (!one.why.empty()) name.add("span", " " + one.why).set("class", "faint");
     row.add("td", one.value).set("class", "number");
-    row.add("td", one.band);
-    row.add("td", source_in_words(one.source, one.standing)).set("class", "faint");
+    row.add("td", one.band).set("class", one.band.empty() ? "faint" : "band-of");
+    row.add("td", source_in_words(one.source, one.standing)).set("class", "faint source");
   }
 }
 /// Bytes that are not plain letters, digits or "-._" as per cent and two digits (RFC 3986, 2.1).
@@ -37,9 +38,9 @@ std::string address_of(std::string_view name) {
 }
 }  // namespace
 
-void write_numbers(Tag main, const Writing& w) {
-  const Tag numbers = section(main, "numbers", "All numbers");
-  const Tag groups = numbers.add("div").set("class", "tables");
+void write_numbers(Tag folded, const Writing& w) {
+  if (w.assessment().results.empty()) folded.add("p", "Nothing can be worked out yet.");
+  const Tag groups = folded.add("div").set("class", "tables");
   for (const NumberGroup& group : number_groups(w.assessment(), w.style)) {
     const std::string_view caption = group.heading.empty() ? "What is wanted first" : std::string_view(group.heading);
     const Tag body =
@@ -50,14 +51,14 @@ void write_numbers(Tag main, const Writing& w) {
       line.add("td", row.cells[1]).set("class", "number");
     }
   }
-  if (w.assessment().results.empty()) numbers.add("p", "Nothing can be worked out yet.");
-  const Tag assumed = section(main, "assumed", "What was assumed");
-  write_assumed(assumed, w, true, "Tuned: in place of what is written or usual");
-  write_assumed(assumed, w, false, "Usual values, because the description does not say");
-  if (w.assessment().assumed.empty()) assumed.add("p", "Nothing: the description says it all.");
+}
+void write_assumed(Tag folded, const Writing& w) {
+  write_values(folded, w, true, "Tuned: in place of what is written or usual");
+  write_values(folded, w, false, "Usual values, because the description does not say");
+  if (w.assessment().assumed.empty()) folded.add("p", "Nothing: the description says it all.");
 }
 
-void write_sources(Tag main, const Writing& w) {
+void write_sources(Tag folded, const Writing& w) {
   std::map<std::string, std::set<std::string>> sources;
   for (const Finding& f : w.assessment().checks)
     if (!f.source.empty()) sources[source_in_words(f.source, f.standing)].insert(f.title.empty() ? f.id : f.title);
@@ -65,23 +66,23 @@ void write_sources(Tag main, const Writing& w) {
     if (!one.source.empty()) sources[source_in_words(one.source, one.standing)].insert(one.key);
   for (const Caution& one : w.assessment().cautions)
     if (!one.authority.empty()) sources[one.authority].insert(one.title);
-  const Tag part = section(main, "sources", "Sources, and what leans on each");
-  if (sources.empty()) return static_cast<void>(part.add("p", "None: nothing could be judged."));
-  const Tag list = part.add("ul").set("class", "sources");
+  if (sources.empty()) return static_cast<void>(folded.add("p", "None: nothing could be judged."));
+  const Tag list = folded.add("ul").set("class", "sources");
   for (const auto& [source, used] : sources) {
     const Tag item = list.add("li", source);
     item.add("span", fmt::format(" ({})", fmt::join(used, "; "))).set("class", "faint");
   }
 }
 
-void write_beside(Tag main, const std::vector<Beside>& beside) {
-  if (beside.empty()) return;
-  const Tag part = section(main, "beside", "Beside this file");
-  const Tag list = part.add("ul");
+void write_links(Tag parent, const std::vector<Beside>& beside) {
+  const Tag list = parent.add("ul");
   for (const Beside& one : beside) {
     const Tag item = list.add("li");
     item.add("a", one.name).set("href", "./" + address_of(one.name));
     item.say(": " + one.what);
   }
+}
+void write_beside(Tag main, const std::vector<Beside>& beside) {
+  if (!beside.empty()) write_links(section(main, "beside", "Beside this file"), beside);
 }
 }  // namespace lumwright::html

@@ -1,98 +1,86 @@
 #include "data/first_words.hpp"
 #include "report/bands.hpp"
-#include "report/answers.hpp"
+#include "report/first_things.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
+#include "report/six_answers.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright::html {
 namespace {
-/// One of the answers that everybody asks for first.
-struct Chief {
-  std::string_view title;
-  Verdict verdict = Verdict::unknown;
-  std::string figure{}, band{}, why{};
-};
-const Finding* gravest_of(const Assessment& a, std::string_view prefix) {
-  const Finding* found = nullptr;
-  for (const Finding& f : a.checks)
-    if (f.id.starts_with(prefix) && f.verdict != Verdict::unknown && (found == nullptr || graver(f, *found)))
-      found = &f;
-  return found;
-}
-/// "8.4 min  (6.1 to 9.8 min)" is a figure and its band.
-void tell(Chief& chief, const std::string& answer, const Assessment& a) {
-  const auto bracket = answer.find("  (");
-  chief.figure = answer.substr(0, bracket);
-  if (bracket != std::string::npos && a.bands)
-    chief.band = "in eight samples of ten " + answer.substr(bracket + 3, answer.size() - bracket - 4);
-}
-void judge_by(Chief& chief, const Finding* finding) {
-  if (finding == nullptr) return;
-  chief.verdict = finding->verdict;
-  if (finding->verdict != Verdict::unknown) {
-    chief.why = finding->why;
-  } else if (!finding->missing.empty()) {
-    chief.why = fmt::format("not known: the description lacks {}", fmt::join(finding->missing, ", "));
+void write_six_answers(Tag header, const Writing& w) {
+  const Tag list = header.add("ul").set("class", "answers");
+  for (const ChiefAnswer& answer : six_answers(w.assessment(), w.style)) {
+    const Tag item = list.add("li").set("class", verdict_word(answer.verdict));
+    item.add("h2", answer.title);
+    item.add("p", tied(answer.figure)).set("class", "figure");
+    if (!answer.band.empty()) item.add("p", "(" + tied(answer.band) + ")").set("class", "small-print");
+    badge(item.add("p"), answer.verdict);
   }
+  const auto& results = w.assessment().results;
+  const auto has_band = [](const Result& r) { return r.low.has_value(); };
+  if (w.assessment().bands && std::any_of(results.begin(), results.end(), has_band))
+    header
+        .add("p", fmt::format("In brackets: where eight of ten of {} samples lie.", w.assessment().bands->samples))
+        .set("class", "small-print");
 }
-Chief time_to_steam(const Writing& w) {
-  Chief chief{.title = "Time to steam"};
-  const Result* result = find_result(w.assessment(), "raise.to_own_blower");
-  if (result == nullptr) result = find_result(w.assessment(), "raise.to_working");
-  if (result != nullptr) tell(chief, answer_text(*result, w.style), w.assessment());
-  judge_by(chief, find_check(w.assessment(), "raise.time"));
-  if (chief.figure.empty()) chief.figure = chief.verdict == Verdict::fail ? "never" : "not known";
-  return chief;
+void link_to(Tag parent, const Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
+/// A line for checks that are told by their titles alone.
+void write_titles(Tag list, Verdict verdict, std::string_view word, const std::vector<const Finding*>& findings,
+                  std::string_view last = "") {
+  if (findings.empty()) return;
+  const Tag item = list.add("li");
+  badge(item, verdict, word);
+  for (const Finding* f : findings) {
+    item.say(f == findings.front() ? " " : ", ");
+    link_to(item, *f);
+  }
+  if (!last.empty()) item.say(last);
 }
-Chief light_ups_on_a_charge(const Writing& w) {
-  Chief chief{.title = "Light-ups on one charge"};
-  if (const Result* result = find_result(w.assessment(), "power.light_ups_per_charge"))
-    tell(chief, answer_text(*result, w.style), w.assessment());
-  judge_by(chief, find_check(w.assessment(), "power.light_ups"));
-  if (chief.figure.empty()) chief.figure = chief.verdict == Verdict::fail ? "none" : "not known";
-  return chief;
-}
-Chief does_it_fit(const Writing& w) {
-  Chief chief{.title = "Does the tube fit"};
-  const Finding* gravest = gravest_of(w.assessment(), "fit.");
-  judge_by(chief, gravest != nullptr ? gravest : find_check(w.assessment(), "fit.hot"));
-  chief.figure = chief.verdict == Verdict::pass    ? "yes"
-                 : chief.verdict == Verdict::watch ? "with care"
-                 : chief.verdict == Verdict::fail  ? "no"
-                                                   : "not known";
-  if (gravest != nullptr && gravest->value && gravest->verdict == Verdict::pass)
-    if (const Result* hot = find_result(w.assessment(), "fit.clearance_hot"))
-      chief.why = "clearance with the tube hot and the chimney cold: " + answer_text(*hot, w.style);
-  return chief;
-}
-void write_chief(Tag list, const Chief& chief) {
-  const Tag item = list.add("li").set("class", verdict_word(chief.verdict));
-  item.add("h2", chief.title);
-  item.add("p", tied(chief.figure)).set("class", "figure");
-  if (!chief.band.empty()) item.add("p", tied(chief.band)).set("class", "small-print");
-  badge(item.add("p"), chief.verdict);
-  if (!chief.why.empty()) item.add("p", tied(chief.why)).set("class", "small-print");
-}
-void write_to_do(Tag body, const Writing& w) {
+void write_do_first(Tag parent, const Writing& w) {
   constexpr std::size_t most = 5;
-  std::vector<const Finding*> open;
-  for (const Finding* f : gravest_first(w.assessment()))
-    if (f->verdict != Verdict::pass && !f->action.empty()) open.push_back(f);
-  if (open.empty()) return;
-  const Tag box = body.add("section").set("class", "todo").set("aria-labelledby", "todo");
-  box.add("h2", "Do this first").set("id", "todo");
-  const Tag list = box.add("ol");
-  for (std::size_t i = 0; i < std::min(open.size(), most); ++i) {
+  const OpenChecks open = open_checks(w.assessment());
+  if (open.work.empty() && open.habits.empty()) return;
+  const Tag box = parent.add("section").set("class", "todo").set("aria-labelledby", "todo");
+  box.add("h2", "Do first").set("id", "todo");
+  const Tag list = box.add("ul");
+  std::vector<const Finding*> fails, watches;
+  for (std::size_t i = 0; i < open.work.size(); ++i) {
+    const Finding& f = *open.work[i];
+    if (i >= most) {
+      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+      continue;
+    }
     const Tag item = list.add("li");
-    badge(item, open[i]->verdict);
+    badge(item, f.verdict);
     item.say(" ");
-    item.add("a", open[i]->title.empty() ? open[i]->id : open[i]->title).set("href", "#check-" + open[i]->id);
-    item.say(": " + tied(open[i]->action));
+    link_to(item, f);
+    item.say(": " + tied(what_to_do(f, w.style)));
   }
-  if (open.size() > most)
-    box.add("p", fmt::format("and {} more among the checks below", open.size() - most)).set("class", "small-print");
+  write_titles(list, Verdict::fail, "", fails, fails.size() == 1 ? " fails too" : " fail too");
+  write_titles(list, Verdict::watch, "", watches, ", too");
+  write_titles(list, Verdict::watch, "mind", open.habits);
+}
+void write_settle_first(Tag parent, const Writing& w) {
+  constexpr std::size_t most = 2, most_keys = 5, most_titles = 2;
+  const ToSettle settle = to_settle(w.assessment());
+  if (settle.empty()) return;
+  const Tag box = parent.add("section").set("class", "todo").set("aria-labelledby", "settle");
+  box.add("h2", "Settle first").set("id", "settle");
+  const Tag list = box.add("ul");
+  for (std::size_t i = 0; i < settle.questions.size() && i < most; ++i) {
+    const auto& group = settle.questions[i];
+    const Tag item = list.add("li", "write ");
+    item.add("code", some_of(group.front()->missing, most_keys));
+    item.say(": for " + titles_of(group, most_titles));
+  }
+  if (settle.measure != nullptr)
+    list.add("li", tied("measure " + measure_words(settle, w.assessment(), w.style, true)));
+}
+void write_remarks(Tag parent, const Writing& w) {
+  for (const Remark& remark : w.assessment().remarks)
+    parent.add("p", "Look at this first: " + remark.text).set("class", "remark");
 }
 }  // namespace
 
@@ -123,10 +111,12 @@ void write_verdict(Tag body, const Writing& w) {
   verdict.add("span", verdict_sentence(a)).set("class", "words");
   if (const std::string left_out = without_spreads(a); !left_out.empty())
     header.add("p", left_out).set("class", "small-print");
-  const Tag answers = header.add("ul").set("class", "answers");
-  write_chief(answers, time_to_steam(w));
-  write_chief(answers, light_ups_on_a_charge(w));
-  write_chief(answers, does_it_fit(w));
-  write_to_do(header, w);
+  write_remarks(header, w);
+  write_six_answers(header, w);
+  const Tag first = header.add("div").set("class", "first-things");
+  const Tag words = first.add("div");
+  write_do_first(words, w);
+  write_settle_first(words, w);
+  write_picture(first, picture_of_unit(w.data, w.style));
 }
 }  // namespace lumwright::html

@@ -25,5 +25,6 @@ Picture picture_of_raise(const ReportData& data, const TextStyle& style);       
 Picture picture_of_heat(const ReportData& data, const TextStyle& style);           // where the fuel's heat goes
 Picture picture_of_supply(const ReportData& data, const TextStyle& style);         // the pack over one charge
 Picture picture_of_fit(const ReportData& data, const TextStyle& style);            // tube in the chimney
+Picture picture_of_unit(const ReportData& data, const TextStyle& style);           // the unit, cut through
 Picture picture_of_sensitivities(const ReportData& data, const TextStyle& style);  // what widens the answers
 }  // namespace lumwright

@@ -1,0 +1,52 @@
+#include "report/first_things.hpp"
+#include "data/moves.hpp"
+#include "report/answers.hpp"
+#include "report/bands.hpp"
+#include "report/judged.hpp"
+#include "report/moves.hpp"
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lumwright {
+OpenChecks open_checks(const Assessment& a) {
+  OpenChecks open;
+  for (const Finding* f : gravest_first(a))
+    if (f->verdict != Verdict::pass)
+      (data::is_habit(f->id) && f->verdict == Verdict::watch ? open.habits : open.work).push_back(f);
+  return open;
+}
+const std::string& check_title(const Finding& f) { return f.title.empty() ? f.id : f.title; }
+std::string what_to_do(const Finding& f, const TextStyle& style) {
+  if (f.move) return move_text(f, style);
+  return f.moves_tried ? "no single change that was tried clears it: " + f.action : f.action.empty() ? f.why : f.action;
+}
+
+ToSettle to_settle(const Assessment& a) {
+  ToSettle settle;
+  for (auto& group : open_questions(a))
+    if (!group.front()->missing.empty()) settle.questions.push_back(std::move(group));
+  std::stable_sort(settle.questions.begin(), settle.questions.end(),
+                   [](const auto& x, const auto& y) { return x.size() > y.size(); });
+  if (!a.bands || a.bands->sensitivities.empty()) return settle;
+  const Sensitivity& chief = a.bands->sensitivities.front();
+  settle.answer = chief.answer;
+  if (const auto told = worth_telling(chief); !told.empty()) settle.measure = told.front();
+  return settle;
+}
+std::string measure_words(const ToSettle& settle, const Assessment& a, const TextStyle& style, bool how) {
+  const Narrowing& one = *settle.measure;
+  return fmt::format("{} to {} ({}): {}{}", named(one.of), one.within, words_for(settle.answer),
+                     what_it_leaves(one, find_result(a, settle.answer), style), how ? "; " + one.how : "");
+}
+
+std::string some_of(const std::vector<std::string>& names, std::size_t most) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size() && i < most; ++i) text += (i > 0 ? ", " : "") + names[i];
+  return names.size() > most ? text + fmt::format(" and {} more", names.size() - most) : text;
+}
+std::string titles_of(const std::vector<const Finding*>& findings, std::size_t most) {
+  std::vector<std::string> titles;
+  for (const Finding* f : findings) titles.push_back(check_title(*f));
+  return some_of(titles, most);
+}
+}  // namespace lumwright

@@ -1,0 +1,34 @@
+// What comes first, for the screen and for the page alike: what to do, what to mind, what to settle.
+#pragma once
+#include "plan/assessment.hpp"
+#include "report/page.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright {
+/// The checks that do not pass, the gravest first, parted into what is done at the bench, and what is minded while
+/// firing.
+struct OpenChecks {
+  std::vector<const Finding*> work, habits;
+};
+OpenChecks open_checks(const Assessment& assessment);
+/// The title of a check; its id where it has none.
+const std::string& check_title(const Finding& finding);
+/// The change that was tried and clears it; else that none does, and what to do.
+std::string what_to_do(const Finding& finding, const TextStyle& style);
+
+/// What the description should say before anything else is believed.
+struct ToSettle {
+  std::vector<std::vector<const Finding*>> questions;  // checks that wait for the same keys, the most checks first
+  const Narrowing* measure = nullptr;                  // what narrows the chief answer most
+  std::string_view answer{};                           // the key of that answer
+  bool empty() const { return questions.empty() && measure == nullptr; }
+};
+ToSettle to_settle(const Assessment& assessment);
+/// "tuned.heat to 15 % (cold to working pressure): narrows it to about 7 to 8 min, from 6 to 9 min"; `settle` must have
+/// something to measure.
+std::string measure_words(const ToSettle& settle, const Assessment& assessment, const TextStyle& style, bool how);
+/// "a, b and 2 more".
+std::string some_of(const std::vector<std::string>& names, std::size_t most);
+std::string titles_of(const std::vector<const Finding*>& findings, std::size_t most = 100);
+}  // namespace lumwright
