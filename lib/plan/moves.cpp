@@ -56,12 +56,25 @@ Verdict verdict_then(const Bench& bench, const Check& check, const Change& chang
 bool good_enough(Verdict verdict, Verdict wanted) {
   return verdict == Verdict::pass || (wanted == Verdict::watch && verdict == Verdict::watch);
 }
-bool spoils_another(const Assessment& before, const Assessment& after) {
-  return std::any_of(after.checks.begin(), after.checks.end(), [&](const Finding& f) {
-    if (f.verdict != Verdict::fail) return false;
-    const Finding* was = find_check(before, f.id);
-    return was == nullptr || was->verdict != Verdict::fail;
-  });
+/// Nearer to failing, as its bound lies.
+bool nearer(const Finding& was, const Finding& is) {
+  if (!was.value || !is.value) return false;
+  const double change = is.value->quantity.si - was.value->quantity.si;
+  return is.bound == Bound::at_most ? change > 0.0 : change < 0.0;
+}
+/// What fails that did not; what is to be watched and passed, where the check to clear is itself only to be watched;
+/// and what can burn, burst or ruin, where it does not pass and is worse than it was.
+bool is_spoilt(const Finding* was, const Finding& is, Verdict target) {
+  if (is.verdict == Verdict::pass || is.verdict == Verdict::unknown) return false;
+  if (was == nullptr || was->verdict == Verdict::unknown) return is.verdict == Verdict::fail;
+  if (is.verdict > was->verdict && (is.verdict == Verdict::fail || target == Verdict::watch) && !data::is_habit(is.id))
+    return true;
+  return data::never_worse(is.id) && (is.verdict > was->verdict || nearer(*was, is));
+}
+bool spoils_another(const Assessment& before, const Assessment& after, std::string_view id) {
+  const Verdict target = find_check(before, id)->verdict;
+  return std::any_of(after.checks.begin(), after.checks.end(),
+                     [&](const Finding& f) { return f.id != id && is_spoilt(find_check(before, f.id), f, target); });
 }
 bool holds_in_samples(const Bench& bench, const Build& build, std::string_view id, Verdict wanted) {
   if (bench.samples.count == 0) return true;
@@ -78,7 +91,7 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   if (!build) return std::nullopt;
   const Assessment after = assess(*build, bench.units, bench.tuning);
   const Finding* cleared = find_check(after, id);
-  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after))
+  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after, id))
     return std::nullopt;
   if (!holds_in_samples(bench, *build, id, wanted)) return std::nullopt;
   Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <set>
 
 namespace lumwright {
 namespace {
@@ -61,6 +62,10 @@ void write_six(Page& page, const Assessment& a) {
   }
   page.gap();
   page.table(rows);
+  if (a.bands)
+    page.paragraph(fmt::format("In brackets: where eight of ten lie, of {} samples.", a.bands->samples), 2, Ink::faint);
+  else
+    page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }
 void write_do_first(Page& page, const Assessment& a, const Share& share) {
   const Open open = open_checks(a);
@@ -88,9 +93,15 @@ void write_settle_first(Page& page, const Assessment& a, const Share& share) {
   const auto told = bands ? worth_telling(a.bands->sensitivities.front()) : std::vector<const Narrowing*>();
   if ((groups.empty() && told.empty()) || share.questions == 0) return;
   page.heading("Settle first");
-  for (std::size_t i = 0; i < groups.size() && i < share.questions; ++i)
-    page.hung("write",
-              fmt::format("{}: for {}", some(groups[i].front()->missing, most_keys), titles(groups[i], most_titles)));
+  std::set<std::string> asked;  // once is enough
+  for (std::size_t i = 0; i < groups.size() && i < share.questions; ++i) {
+    std::vector<std::string> keys = groups[i].front()->missing;
+    const bool besides = std::erase_if(keys, [&](const std::string& key) { return asked.contains(key); }) > 0;
+    asked.insert(keys.begin(), keys.end());
+    if (keys.empty()) continue;
+    page.hung("write", fmt::format("{}: {}for {}", some(keys, most_keys), besides ? "besides, " : "",
+                                   titles(groups[i], most_titles)));
+  }
   if (told.empty()) return;
   const Narrowing& one = *told.front();
   const Result* answer = find_result(a, a.bands->sensitivities.front().answer);
@@ -122,7 +133,10 @@ std::string screen_of(const Assessment& a, const TextStyle& style, std::string_v
     page.hung("look", a.remarks.front().text, Ink::care);
     if (a.remarks.size() > 1) page.hung("", fmt::format("and {} more of the kind", a.remarks.size() - 1));
   } else if (!a.remarks.empty()) {
-    page.hung("look", fmt::format("{} values look like slips of the pen", a.remarks.size()), Ink::care);
+    page.hung("look",
+              fmt::format("{} of the description to look at, see `check --full`",
+                          a.remarks.size() == 1 ? "one value" : fmt::format("{} values", a.remarks.size())),
+              Ink::care);
   }
   write_six(page, a);
   write_do_first(page, a, share);
