@@ -47,8 +47,23 @@ Open open_checks(const Assessment& a) {
       (data::is_habit(f->id) && f->verdict == Verdict::watch ? open.habits : open.work).push_back(f);
   return open;
 }
-std::string what_to_do(const Finding& f, const TextStyle& style) {
-  if (f.move) return move_text(f, style);
+/// Checks that one and the same change clears are told together.
+std::vector<std::vector<const Finding*>> by_change(const std::vector<const Finding*>& findings) {
+  std::vector<std::vector<const Finding*>> groups;
+  for (const Finding* f : findings) {
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
+      return f->move && group.front()->move && group.front()->move->settings == f->move->settings;
+    });
+    if (same == groups.end())
+      groups.push_back({f});
+    else
+      same->push_back(f);
+  }
+  return groups;
+}
+std::string what_to_do(const std::vector<const Finding*>& group, const TextStyle& style) {
+  const Finding& f = *group.front();
+  if (f.move) return move_text(f, style, group.size() > 1);
   return f.moves_tried ? "no single change that was tried clears it: " + f.action : f.action.empty() ? f.why : f.action;
 }
 void write_six(Page& page, const Assessment& a) {
@@ -72,12 +87,14 @@ void write_do_first(Page& page, const Assessment& a, const Share& share) {
   if (open.work.empty() && open.habits.empty()) return;
   page.heading("Do first");
   std::vector<const Finding*> fails, watches;
-  for (std::size_t i = 0; i < open.work.size(); ++i) {
-    const Finding& f = *open.work[i];
+  const auto groups = by_change(open.work);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const Finding& f = *groups[i].front();
     if (i < share.to_do)
-      page.hung(verdict_word(f.verdict), title(f) + ": " + what_to_do(f, page.style()), ink_of(f.verdict));
+      page.hung(verdict_word(f.verdict), titles(groups[i]) + ": " + what_to_do(groups[i], page.style()),
+                ink_of(f.verdict));
     else
-      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
   }
   if (!fails.empty()) page.hung("fail", titles(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
   if (!watches.empty() && share.watches) page.hung("watch", titles(watches, 6) + ", too", Ink::care);

@@ -35,6 +35,8 @@ std::size_t moves_that_hold(const Build& build, const Assessment& a) {
     for (const Finding& other : after.checks) {
       const Finding* before = find_check(a, other.id);
       CAPTURE(other.id);
+      if (other.verdict == Verdict::unknown)
+        CHECK((before == nullptr || before->verdict == Verdict::unknown));  // no part stops working for it
       if (other.verdict == Verdict::fail) CHECK((before != nullptr && before->verdict == Verdict::fail));
       if (f.id == other.id || other.verdict == Verdict::pass || before == nullptr) continue;
       if (other.id == "power.over_discharge" || other.id == "power.fuse_wire" || other.id == "raise.water") {
