@@ -1,5 +1,6 @@
 #include "grammar.hpp"
 #include "description/keys.hpp"
+#include "description/schema.hpp"
 #include "plan/assess.hpp"
 #include "report/screen.hpp"
 #include <functional>
@@ -89,7 +90,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   create.add_flag("--bin", raw.bin);
   create.add_flag("--ask", raw.ask);
   app.add_subcommand("units");
-  app.add_subcommand("schema");
+  app.add_subcommand("schema")->add_option("KIND", raw.file);
   app.add_subcommand("completion")->add_option("SHELL", raw.file);
   CLI::App& help = *app.add_subcommand("help");
   help.add_option("COMMAND", raw.topic);
@@ -125,6 +126,7 @@ const std::vector<OptionWords>& option_words() {
                                     {"--only", parts_of_checks()},
                                     {"--set", settings},
                                     {"", checks, "explain"},
+                                    {"", {schema_files().begin(), schema_files().end()}, "schema"},
                                     {"", {"bash", "zsh", "fish"}, "completion"}};
   }();
   return all;

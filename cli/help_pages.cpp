@@ -180,12 +180,14 @@ const std::string_view units_page = R"(lumwright units: list the units that may 
   written: fractions, decimal commas, spreads, per cent, minutes and seconds,
   gauge numbers of sheet and wire.
 )";
-const std::string_view schema_page = R"(lumwright schema: print the JSON Schema of descriptions
+const std::string_view schema_page = R"(lumwright schema KIND: print the JSON Schema of a kind of file
 
-  For editors that complete keys and mark mistakes while you type.
+  For editors that complete keys and mark mistakes while you type. The kinds
+  are description (usual), bin, readings and log.
 
-Example
+Examples
   lumwright schema > build.schema.json
+  lumwright schema bin > bin.schema.json
 )";
 const std::string_view help_page = R"(lumwright help COMMAND: more on one command
 

@@ -4,5 +4,7 @@
 
 namespace lumwright::cli {
 Answer units(const Options&) { return {units_listing()}; }
-Answer schema(const Options&) { return {json_schema()}; }
+Answer schema(const Options& options) {
+  return {json_schema(options.file.empty() ? "description" : options.file)};
+}
 }  // namespace lumwright::cli

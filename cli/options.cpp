@@ -1,5 +1,6 @@
 #include "options.hpp"
 #include "grammar.hpp"
+#include "description/schema.hpp"
 #include "input/utf8.hpp"
 #include "quantity/words.hpp"
 #include "report/screen.hpp"
@@ -165,6 +166,10 @@ Options options_of(Command command, const Raw& raw) {
   out.bin = raw.bin;
   out.ask = raw.ask;
   if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
+  if (command == Command::schema && !raw.file.empty()) {
+    const auto& files = schema_files();
+    if (std::find(files.begin(), files.end(), raw.file) == files.end()) refuse("KIND cannot be", raw.file, files);
+  }
   if (command == Command::completion) {
     require(raw.file, "SHELL", "completion SHELL");
     chosen<int>("SHELL", raw.file, {{"bash", 0}, {"zsh", 1}, {"fish", 2}});

@@ -30,6 +30,9 @@ MoveRow read_move(const Row& row) {
     for (const Row& one : row.rows("with")) move.with.push_back({one.text("key"), one.text("value")});
   return move;
 }
+std::vector<std::string> ids_of(std::string_view list) {
+  return read_all("moves", list, [](const Row& row) { return row.text("id"); });
+}
 }  // namespace
 
 const std::vector<MoveRow>& moves() {
@@ -37,8 +40,11 @@ const std::vector<MoveRow>& moves() {
   return all;
 }
 bool is_habit(std::string_view check) {
-  static const std::vector<std::string> all =
-      read_all("moves", "habits", [](const Row& row) { return row.text("id"); });
+  static const std::vector<std::string> all = ids_of("habits");
+  return std::find(all.begin(), all.end(), check) != all.end();
+}
+bool never_worse(std::string_view check) {
+  static const std::vector<std::string> all = ids_of("never_worse");
   return std::find(all.begin(), all.end(), check) != all.end();
 }
 }  // namespace lumwright::data

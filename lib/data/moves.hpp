@@ -30,4 +30,6 @@ struct MoveRow {
 const std::vector<MoveRow>& moves();
 /// The remedy of this check is a habit, not a change of the build.
 bool is_habit(std::string_view check);
+/// No change may bring this check nearer to failing while it does not pass.
+bool never_worse(std::string_view check);
 }  // namespace lumwright::data

@@ -1,7 +1,11 @@
 #include "description/schema.hpp"
 #include "data/first_words.hpp"
 #include "data/renamed.hpp"
+#include "description/bin.hpp"
 #include "description/build.hpp"
+#include "description/log.hpp"
+#include "description/part_reader.hpp"
+#include "description/readings.hpp"
 #include "description/shop_forms.hpp"
 #include "description/values.hpp"
 #include "quantity/units.hpp"
@@ -92,12 +96,12 @@ class SchemaWriter {
   template <class X, class Y>
   void operator()(Field field, const Points<X, Y>&, Limits x, Limits y) {
     Json& property = start(field, fmt::format(" ({} to {}; {} to {})", x.low, x.high, y.low, y.high));
-    property["anyOf"] = {list({kind_of<X>, kind_of<Y>}, fewest_points), nothing()};
+    property["anyOf"] = {table({kind_of<X>, kind_of<Y>}, fewest_points), nothing()};
   }
   void operator()(Field field, const EfficiencyTable&) {
     Json& property = start(field, "");
     property["anyOf"] = {Json{{"$ref", reference(kind_of<double>)}},
-                         list({kind_of<Voltage>, kind_of<Power>, kind_of<double>}, 1), nothing()};
+                         table({kind_of<Voltage>, kind_of<Power>, kind_of<double>}, 1), nothing()};
   }
   template <class Part>
   void section(Field field, const Part& part) {
@@ -108,6 +112,15 @@ class SchemaWriter {
                     {"properties", Json::object()}};
     SchemaWriter inner(property["properties"], definitions_, full(field.key));
     Part::fields(part, inner);
+  }
+  template <class Part>
+  void list(Field field, const std::vector<Part>&) {
+    Json item{{"type", "object"}, {"additionalProperties", false}, {"properties", Json::object()}};
+    SchemaWriter inner(item["properties"], definitions_, full(field.key));
+    const Part one{};
+    Part::fields(one, inner);
+    properties_[std::string(field.key)] = Json{{"description", field.meaning}, {"type", {"array", "null"}},
+                                               {"minItems", 1}, {"maxItems", most_items}, {"items", std::move(item)}};
   }
 
  private:
@@ -128,7 +141,11 @@ class SchemaWriter {
     return path;
   }
   static Json definition(Kind kind) {
-    Json text{{"type", "string"}, {"pattern", pattern(kind)}};
+    Json text{{"type", "string"},
+              {"pattern", pattern(kind)},
+              {"patternErrorMessage", kind.dimension == Dimension{} ? "expected a number, as in 0.35 or 35 %"
+                                                                    : fmt::format("expected {}, in {}", kind_name(kind),
+                                                                                  accepted_units(kind))}};
     if (kind.dimension != Dimension{}) {
       text["description"] =
           fmt::format("{}, in {}; a fraction (9/16), a spread (+- or ±) or a range (a..b) may be given",
@@ -138,7 +155,7 @@ class SchemaWriter {
     return {{"description", "a number such as 0.35, or a percentage such as 35 %"},
             {"anyOf", {Json{{"type", "number"}}, text}}};
   }
-  Json list(const std::vector<Kind>& members, std::size_t fewest) {
+  Json table(const std::vector<Kind>& members, std::size_t fewest) {
     Json items = Json::array();
     for (Kind kind : members) items.push_back({{"$ref", reference(kind)}});
     Json item{{"type", "array"}, {"prefixItems", items}, {"items", false}, {"minItems", members.size()}};
@@ -168,22 +185,46 @@ void add_older_names(Json& properties) {
   for (const data::RenamedWord& word : data::renamed_words())
     property_at(properties, word.key)["enum"].push_back(word.old);
 }
-}  // namespace
-
-std::string json_schema() {
+/// What a bin may say in a word: stock tubes, and no step-up.
+void add_words_of_a_bin(Json& properties) {
+  Json& items = properties["step_ups"]["items"];
+  items = Json{{"anyOf", {items, Json{{"const", "none"}}}}};
+  Json& tubes = properties["tubes"];
+  const Json meaning = tubes["description"];
+  tubes = Json{{"description", meaning}, {"anyOf", {tubes, Json{{"const", "stock"}}}}};
+}
+template <class Root>
+std::string schema_of(std::string_view file, std::string_view about, bool older_names) {
   Json properties = Json::object(), definitions = Json::object();
   SchemaWriter writer(properties, definitions, "");
-  const Build empty;
-  Build::fields(empty, writer);
-  add_older_names(properties);
+  const Root empty{};
+  Root::fields(empty, writer);
+  if (older_names) add_older_names(properties);
+  if constexpr (std::is_same_v<Root, Bin>) add_words_of_a_bin(properties);
   const Json schema{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                    {"$id", fmt::format("urn:lumwright:{}:1", file)},
                     {"$comment", data::first_lines()},
-                    {"title", "lumwright build description"},
-                    {"description", "a small steam locomotive, the fan that raises its steam, and what drives the fan"},
+                    {"title", fmt::format("lumwright {}", file)},
+                    {"description", about},
                     {"type", "object"},
                     {"additionalProperties", false},
                     {"properties", std::move(properties)},
                     {"$defs", std::move(definitions)}};
   return schema.dump(2) + "\n";
 }
+}  // namespace
+
+const std::vector<std::string_view>& schema_files() {
+  static const std::vector<std::string_view> all{"description", "bin", "readings", "log"};
+  return all;
+}
+std::string json_schema(std::string_view file) {
+  if (file == "description")
+    return schema_of<Build>(file, "a small steam locomotive, the fan that raises its steam, and what drives the fan", true);
+  if (file == "bin") return schema_of<Bin>(file, "fans, packs, step-ups and tubes to choose from, and the engines", false);
+  if (file == "readings") return schema_of<FanReadings>(file, "what was read at the test of a fan", false);
+  if (file == "log") return schema_of<Log>(file, "what was read while steam was raised", false);
+  throw std::logic_error("no schema of " + std::string(file));
+}
+std::string json_schema() { return json_schema("description"); }
 }  // namespace lumwright

@@ -1,9 +1,15 @@
-// The JSON Schema of a description, for editors that complete and check YAML while it is typed.
+// The JSON Schema of each file that is read, for editors that complete and check YAML while it is typed.
 #pragma once
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace lumwright {
 /// Draft 2020-12, from the same lists of keys that the reader walks. Accepts what the reader accepts; it cannot say
 /// what needs arithmetic: limits of quantities with units, rising points, contradictions.
 std::string json_schema();
+/// The same of "description", "bin", "readings" (of a fan test) or "log" (of a lighting-up); std::logic_error for others.
+std::string json_schema(std::string_view file);
+/// Those four, in that order.
+const std::vector<std::string_view>& schema_files();
 }  // namespace lumwright

@@ -4,6 +4,7 @@
 #include "plan/workers.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
+#include <map>
 #include <thread>
 
 namespace lumwright {
@@ -44,24 +45,55 @@ Verdict judged_alone(const Check& check, const Solved& solved) {
 /// It looks at the fire's course, which is most of the work of solving.
 bool asks_of_the_raise(std::string_view id) { return id.starts_with("raise.") || id == "power.light_ups"; }
 /// The one check on the changed build, without the fire's course where it does not look at it.
-Verdict verdict_then(const Bench& bench, const Check& check, const Change& change) {
-  const auto build = changed(bench, change);
-  if (!build) return Verdict::fail;
-  Verdict verdict = Verdict::unknown;
-  if (!asks_of_the_raise(check.id)) verdict = judged_alone(check, solve_cold(*build, bench.tuning));
-  if (verdict == Verdict::unknown) verdict = judged_alone(check, solve(*build, {}, bench.tuning));
-  return verdict;
-}
+class Trial {
+ public:
+  Trial(const Bench& on, std::string_view id) : bench(on), check(check_named(id)) {}
+  Verdict verdict_then(const Change& change) {
+    std::string key;
+    for (const Setting& one : change.settings) key += one.key + "=" + one.value + "\n";
+    const auto known = seen_.find(key);
+    if (known != seen_.end()) return known->second;
+    return seen_[key] = judged(change);
+  }
+  const Bench& bench;
+  const Check& check;
+
+ private:
+  Verdict judged(const Change& change) const {
+    const auto build = changed(bench, change);
+    if (!build) return Verdict::fail;
+    Verdict verdict = Verdict::unknown;
+    if (!asks_of_the_raise(check.id)) verdict = judged_alone(check, solve_cold(*build, bench.tuning));
+    if (verdict == Verdict::unknown) verdict = judged_alone(check, solve(*build, {}, bench.tuning));
+    return verdict;
+  }
+  std::map<std::string, Verdict> seen_;  // what is tried for a pass is asked for again for less
+};
 /// As good as is wanted: a pass, or at least no failure.
 bool good_enough(Verdict verdict, Verdict wanted) {
   return verdict == Verdict::pass || (wanted == Verdict::watch && verdict == Verdict::watch);
 }
-bool spoils_another(const Assessment& before, const Assessment& after) {
-  return std::any_of(after.checks.begin(), after.checks.end(), [&](const Finding& f) {
-    if (f.verdict != Verdict::fail) return false;
-    const Finding* was = find_check(before, f.id);
-    return was == nullptr || was->verdict != Verdict::fail;
-  });
+/// Nearer to failing, as its bound lies.
+bool nearer(const Finding& was, const Finding& is) {
+  if (!was.value || !is.value) return false;
+  const double change = is.value->quantity.si - was.value->quantity.si;
+  return is.bound == Bound::at_most ? change > 0.0 : change < 0.0;
+}
+/// What fails that did not; what is to be watched and passed, where the check to clear is itself only to be watched;
+/// and what can burn, burst or ruin, where it does not pass and is worse than it was.
+bool is_spoilt(const Finding* was, const Finding& is, Verdict target) {
+  if (is.verdict == Verdict::pass) return false;
+  const bool judged_before = was != nullptr && was->verdict != Verdict::unknown;
+  if (is.verdict == Verdict::unknown) return judged_before;  // a part of the build no longer works at all
+  if (!judged_before) return is.verdict == Verdict::fail;
+  if (is.verdict > was->verdict && (is.verdict == Verdict::fail || target == Verdict::watch) && !data::is_habit(is.id))
+    return true;
+  return data::never_worse(is.id) && (is.verdict > was->verdict || nearer(*was, is));
+}
+bool spoils_another(const Assessment& before, const Assessment& after, std::string_view id) {
+  const Verdict target = find_check(before, id)->verdict;
+  return std::any_of(after.checks.begin(), after.checks.end(),
+                     [&](const Finding& f) { return f.id != id && is_spoilt(find_check(before, f.id), f, target); });
 }
 bool holds_in_samples(const Bench& bench, const Build& build, std::string_view id, Verdict wanted) {
   if (bench.samples.count == 0) return true;
@@ -78,7 +110,7 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   if (!build) return std::nullopt;
   const Assessment after = assess(*build, bench.units, bench.tuning);
   const Finding* cleared = find_check(after, id);
-  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after))
+  if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after, id))
     return std::nullopt;
   if (!holds_in_samples(bench, *build, id, wanted)) return std::nullopt;
   Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
@@ -87,9 +119,8 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   return move;
 }
 /// The least of the changes that is good enough by itself, if a larger one is; changes grow along the list.
-std::optional<std::size_t> least_that_does(const Bench& bench, const Check& check, const std::vector<Change>& changes,
-                                           Verdict wanted) {
-  const auto does = [&](std::size_t i) { return good_enough(verdict_then(bench, check, changes[i]), wanted); };
+std::optional<std::size_t> least_that_does(Trial& trial, const std::vector<Change>& changes, Verdict wanted) {
+  const auto does = [&](std::size_t i) { return good_enough(trial.verdict_then(changes[i]), wanted); };
   std::size_t good = changes.size();
   for (std::size_t reach = changes.size(); reach > 0; reach /= 4)  // where the farthest goes too far, a nearer one
     if (does(reach - 1)) {
@@ -106,26 +137,26 @@ std::optional<std::size_t> least_that_does(const Bench& bench, const Check& chec
   }
   return good;
 }
-std::optional<Move> least_move(const Bench& bench, const data::MoveRow& row, std::string_view id, Verdict wanted) {
-  const std::vector<Change> changes = changes_of(row, bench.build, bench.central);
-  const Check& check = check_named(id);
+std::optional<Move> least_move(Trial& trial, const data::MoveRow& row, Verdict wanted) {
+  const std::vector<Change> changes = changes_of(row, trial.bench.build, trial.bench.central);
   if (!row.table.empty()) {  // no order in which they do: one by one
     for (const Change& one : changes)
-      if (good_enough(verdict_then(bench, check, one), wanted))
-        if (auto move = confirmed(bench, id, one, wanted)) return move;
+      if (good_enough(trial.verdict_then(one), wanted))
+        if (auto move = confirmed(trial.bench, trial.check.id, one, wanted)) return move;
     return std::nullopt;
   }
-  const auto least = least_that_does(bench, check, changes, wanted);
-  return least ? confirmed(bench, id, changes[*least], wanted) : std::nullopt;
+  const auto least = least_that_does(trial, changes, wanted);
+  return least ? confirmed(trial.bench, trial.check.id, changes[*least], wanted) : std::nullopt;
 }
 /// What makes it pass; where nothing does, and it fails, what leaves it to be watched.
 void try_for(const Bench& bench, Finding& finding) {
+  Trial trial(bench, finding.id);
   for (const Verdict wanted : {Verdict::pass, Verdict::watch}) {
     if (wanted == Verdict::watch && find_check(bench.now, finding.id)->verdict != Verdict::fail) return;
     for (const data::MoveRow& row : data::moves()) {
       if (std::find(row.clears.begin(), row.clears.end(), finding.id) == row.clears.end()) continue;
       finding.moves_tried = true;
-      finding.move = least_move(bench, row, finding.id, wanted);
+      finding.move = least_move(trial, row, wanted);
       if (finding.move) return;
     }
   }

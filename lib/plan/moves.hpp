@@ -17,7 +17,7 @@ struct Change {
 std::vector<Change> changes_of(const data::MoveRow& row, const Build& build, const Solved& central);
 
 /// Tries changes for the gravest checks that fail or are to be watched, at most `most` of them, and puts the least
-/// change that clears each, with no other check failing that did not, into its finding. Checks that are cleared by a
+/// change that clears each and spoils no other check, into its finding. Checks that are cleared by a
 /// habit, or that fail in samples alone, are left out. Every change is set as its text says, and judged by `assess`;
 /// where samples are asked for, in some of them too.
 void try_moves(Assessment& assessment, const Build& build, UnitSystem units, const Tuning* tuning,

@@ -6,6 +6,7 @@
 #include "report/moves.hpp"
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace lumwright {
 OpenChecks open_checks(const Assessment& a) {
@@ -16,8 +17,22 @@ OpenChecks open_checks(const Assessment& a) {
   return open;
 }
 const std::string& check_title(const Finding& f) { return f.title.empty() ? f.id : f.title; }
-std::string what_to_do(const Finding& f, const TextStyle& style) {
-  if (f.move) return move_text(f, style);
+std::vector<std::vector<const Finding*>> by_change(const std::vector<const Finding*>& findings) {
+  std::vector<std::vector<const Finding*>> groups;
+  for (const Finding* f : findings) {
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
+      return f->move && group.front()->move && group.front()->move->settings == f->move->settings;
+    });
+    if (same == groups.end())
+      groups.push_back({f});
+    else
+      same->push_back(f);
+  }
+  return groups;
+}
+std::string what_to_do(const std::vector<const Finding*>& group, const TextStyle& style) {
+  const Finding& f = *group.front();
+  if (f.move) return move_text(f, style, group.size() > 1);
   return f.moves_tried ? "no single change that was tried clears it: " + f.action : f.action.empty() ? f.why : f.action;
 }
 
@@ -32,6 +47,20 @@ ToSettle to_settle(const Assessment& a) {
   settle.answer = chief.answer;
   if (const auto told = worth_telling(chief); !told.empty()) settle.measure = told.front();
   return settle;
+}
+std::vector<std::string> questions_to_write(const ToSettle& settle, std::size_t most) {
+  constexpr std::size_t most_keys = 5, most_titles = 2;
+  std::vector<std::string> lines;
+  std::set<std::string> asked;  // once is enough
+  for (std::size_t i = 0; i < settle.questions.size() && i < most; ++i) {
+    std::vector<std::string> keys = settle.questions[i].front()->missing;
+    const bool besides = std::erase_if(keys, [&](const std::string& key) { return asked.contains(key); }) > 0;
+    asked.insert(keys.begin(), keys.end());
+    if (keys.empty()) continue;
+    lines.push_back(fmt::format("{}: {}for {}", some_of(keys, most_keys), besides ? "besides, " : "",
+                                titles_of(settle.questions[i], most_titles)));
+  }
+  return lines;
 }
 std::string measure_words(const ToSettle& settle, const Assessment& a, const TextStyle& style, bool how) {
   const Narrowing& one = *settle.measure;

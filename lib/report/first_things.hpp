@@ -14,8 +14,10 @@ struct OpenChecks {
 OpenChecks open_checks(const Assessment& assessment);
 /// The title of a check; its id where it has none.
 const std::string& check_title(const Finding& finding);
-/// The change that was tried and clears it; else that none does, and what to do.
-std::string what_to_do(const Finding& finding, const TextStyle& style);
+/// Checks that one and the same change clears are told together, in the order of the first of them.
+std::vector<std::vector<const Finding*>> by_change(const std::vector<const Finding*>& findings);
+/// The change that was tried and clears them; else that none does, and what to do.
+std::string what_to_do(const std::vector<const Finding*>& group, const TextStyle& style);
 
 /// What the description should say before anything else is believed.
 struct ToSettle {
@@ -25,6 +27,8 @@ struct ToSettle {
   bool empty() const { return questions.empty() && measure == nullptr; }
 };
 ToSettle to_settle(const Assessment& assessment);
+/// "fuel.kind, fuel.lump: for How long the fire lasts" for each of the first questions; a key is asked for once.
+std::vector<std::string> questions_to_write(const ToSettle& settle, std::size_t most);
 /// "tuned.heat to 15 % (cold to working pressure): narrows it to about 7 to 8 min, from 6 to 9 min"; `settle` must have
 /// something to measure.
 std::string measure_words(const ToSettle& settle, const Assessment& assessment, const TextStyle& style, bool how);

@@ -69,25 +69,23 @@ void Notes::do_first() {
   if (open.work.empty() && open.habits.empty()) return;
   heading(2, "Do first");
   std::vector<const Finding*> fails, watches;
-  for (std::size_t i = 0; i < open.work.size(); ++i) {
-    const Finding& f = *open.work[i];
+  const auto groups = by_change(open.work);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
     if (i < most)
-      item(verdict_word(f.verdict), check_title(f) + ": " + what_to_do(f, style_));
+      item(verdict_word(groups[i].front()->verdict), titles_of(groups[i]) + ": " + what_to_do(groups[i], style_));
     else
-      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
   }
   item("fail too", titles_of(fails));
   item("watch too", titles_of(watches));
   item("mind", titles_of(open.habits));
 }
 void Notes::settle_first() {
-  constexpr std::size_t most = 2, most_keys = 5, most_titles = 2;
+  constexpr std::size_t most = 2;
   const ToSettle settle = to_settle(a_);
   if (settle.empty()) return;
   heading(2, "Settle first");
-  for (std::size_t i = 0; i < settle.questions.size() && i < most; ++i)
-    item("write", fmt::format("{}: for {}", some_of(settle.questions[i].front()->missing, most_keys),
-                              titles_of(settle.questions[i], most_titles)));
+  for (const std::string& line : questions_to_write(settle, most)) item("write", line);
   if (settle.measure != nullptr) item("measure", measure_words(settle, a_, style_, true));
 }
 void Notes::pictures() {

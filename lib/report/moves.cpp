@@ -2,13 +2,13 @@
 #include <fmt/format.h>
 
 namespace lumwright {
-std::string move_text(const Finding& finding, const TextStyle& style) {
+std::string move_text(const Finding& finding, const TextStyle& style, bool for_several) {
   if (!finding.move) return "";
   const Move& move = *finding.move;
   std::string text = move.words;
-  const bool time_itself = finding.id == "raise.time";
-  if (move.value) text += fmt::format(": then {}", show(*move.value, style, time_itself ? 2 : 3));
-  if (move.verdict == Verdict::watch) text += fmt::format("{}still to watch", move.value ? ", " : ": ");
+  const bool time_itself = finding.id == "raise.time" && !for_several;
+  if (move.value && !for_several) text += fmt::format(": then {}", show(*move.value, style, time_itself ? 2 : 3));
+  if (move.verdict == Verdict::watch && !for_several) text += fmt::format("{}still to watch", move.value ? ", " : ": ");
   if (move.steam && !time_itself) text += fmt::format("; steam in {}", show(*move.steam, style, 2));
   return text;
 }

@@ -5,8 +5,9 @@
 #include <string>
 
 namespace lumwright {
-/// "a box 93 mm wide: then 2.10 mm; steam in 7.0 min". Empty where the finding has none.
-std::string move_text(const Finding& finding, const TextStyle& style);
+/// "a box 93 mm wide: then 2.10 mm; steam in 7.0 min"; without what the check then finds where the change is told for
+/// several. Empty where the finding has none.
+std::string move_text(const Finding& finding, const TextStyle& style, bool for_several = false);
 /// "--set adapter.box.diameter='93 mm'": what to put behind the command to see it.
 std::string move_settings(const Finding& finding);
 }  // namespace lumwright

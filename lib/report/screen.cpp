@@ -31,33 +31,34 @@ void write_six(Page& page, const Assessment& a) {
   }
   page.gap();
   page.table(rows);
+  if (a.bands)
+    page.paragraph(fmt::format("In brackets: where eight of ten lie, of {} samples.", a.bands->samples), 2, Ink::faint);
+  else
+    page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }
 void write_do_first(Page& page, const Assessment& a, const Share& share) {
   const OpenChecks open = open_checks(a);
   if (open.work.empty() && open.habits.empty()) return;
   page.heading("Do first");
   std::vector<const Finding*> fails, watches;
-  for (std::size_t i = 0; i < open.work.size(); ++i) {
-    const Finding& f = *open.work[i];
+  const auto groups = by_change(open.work);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const Finding& f = *groups[i].front();
     if (i < share.to_do)
-      page.hung(verdict_word(f.verdict), check_title(f) + ": " + what_to_do(f, page.style()), ink_of(f.verdict));
+      page.hung(verdict_word(f.verdict), titles_of(groups[i]) + ": " + what_to_do(groups[i], page.style()),
+                ink_of(f.verdict));
     else
-      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
   }
   if (!fails.empty()) page.hung("fail", titles_of(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
   if (!watches.empty() && share.watches) page.hung("watch", titles_of(watches, 6) + ", too", Ink::care);
   if (!open.habits.empty() && share.watches) page.hung("mind", titles_of(open.habits), Ink::care);
 }
 void write_settle_first(Page& page, const Assessment& a, const Share& share) {
-  constexpr std::size_t most_keys = 5, most_titles = 2;
   const ToSettle settle = to_settle(a);
   if (settle.empty() || share.questions == 0) return;
   page.heading("Settle first");
-  for (std::size_t i = 0; i < settle.questions.size() && i < share.questions; ++i) {
-    const auto& group = settle.questions[i];
-    page.hung("write",
-              fmt::format("{}: for {}", some_of(group.front()->missing, most_keys), titles_of(group, most_titles)));
-  }
+  for (const std::string& line : questions_to_write(settle, share.questions)) page.hung("write", line);
   if (settle.measure != nullptr) page.hung("measure", measure_words(settle, a, page.style(), share.how));
 }
 void write_hazards(Page& page, const Assessment& a, std::string_view file) {
@@ -84,7 +85,10 @@ std::string screen_of(const Assessment& a, const TextStyle& style, std::string_v
     page.hung("look", a.remarks.front().text, Ink::care);
     if (a.remarks.size() > 1) page.hung("", fmt::format("and {} more of the kind", a.remarks.size() - 1));
   } else if (!a.remarks.empty()) {
-    page.hung("look", fmt::format("{} values look like slips of the pen", a.remarks.size()), Ink::care);
+    page.hung("look",
+              fmt::format("{} of the description to look at, see `check --full`",
+                          a.remarks.size() == 1 ? "one value" : fmt::format("{} values", a.remarks.size())),
+              Ink::care);
   }
   write_six(page, a);
   write_do_first(page, a, share);

@@ -125,5 +125,24 @@ for path, value in refused:
         failures += 1
         print(f"{path}: {value}: the reader accepts what this test takes for broken")
 
+# the other kinds of file: valid schemas that take the examples and no key that there is not
+others = [("bin", os.path.join(examples, "bins", "*.yaml")), ("readings", os.path.join(examples, "readings", "*.yaml"))]
+for kind, pattern in others + [("log", "")]:
+    other = json.loads(run("schema", kind).stdout)
+    Draft202012Validator.check_schema(other)
+    validator = Draft202012Validator(other)
+    for name in glob.glob(pattern) if pattern else []:
+        text = yaml.safe_load(open(name, encoding="utf-8"))
+        expect(True, name, text)
+        expect(False, name + ", a key too many", {**text, "no_such_key": 1})
+        files.append(name)
+day = {"day": "3 May", "water": "428 ml", "readings": [{"time": "2 min", "water": "29 degC"}]}
+expect(True, "a log", day)
+expect(False, "a log, a reading of nothing known", {**day, "readings": [{"tiem": "2 min"}]})
+stock = yaml.safe_load(open(glob.glob(others[0][1])[0], encoding="utf-8"))
+validator = Draft202012Validator(json.loads(run("schema", "bin").stdout))
+expect(True, "stock tubes", {**stock, "tubes": "stock"})
+expect(False, "tubes of a word that is none", {**stock, "tubes": "stok"})
+
 print(f"jsonschema on {len(files)} examples, {len(accepted)} good and {len(refused)} broken values: {failures} failures")
 sys.exit(1 if failures or not files else 0)

@@ -35,7 +35,17 @@ std::size_t moves_that_hold(const Build& build, const Assessment& a) {
     for (const Finding& other : after.checks) {
       const Finding* before = find_check(a, other.id);
       CAPTURE(other.id);
+      if (other.verdict == Verdict::unknown)
+        CHECK((before == nullptr || before->verdict == Verdict::unknown));  // no part stops working for it
       if (other.verdict == Verdict::fail) CHECK((before != nullptr && before->verdict == Verdict::fail));
+      if (f.id == other.id || other.verdict == Verdict::pass || before == nullptr) continue;
+      if (other.id == "power.over_discharge" || other.id == "power.fuse_wire" || other.id == "raise.water") {
+        CHECK(other.verdict <= before->verdict);
+        if (before->value && other.value) {  // no nearer to failing
+          const double change = other.value->quantity.si - before->value->quantity.si;
+          CHECK((other.bound == Bound::at_most ? change <= 0.0 : change >= 0.0));
+        }
+      }
     }
     ++count;
   }

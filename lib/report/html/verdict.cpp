@@ -22,11 +22,11 @@ void write_six_answers(Tag header, const Writing& w) {
   const auto has_band = [](const Result& r) { return r.low.has_value(); };
   if (w.assessment().bands && std::any_of(results.begin(), results.end(), has_band))
     header
-        .add("p", fmt::format("In brackets: where eight of ten of {} samples lie.", w.assessment().bands->samples))
+        .add("p", fmt::format("In brackets: where eight of ten lie, of {} samples.", w.assessment().bands->samples))
         .set("class", "small-print");
 }
 void link_to(Tag parent, const Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
-/// A line for checks that are told by their titles alone.
+/// A line of several checks by their titles, and what is said of them together.
 void write_titles(Tag list, Verdict verdict, std::string_view word, const std::vector<const Finding*>& findings,
                   std::string_view last = "") {
   if (findings.empty()) return;
@@ -46,35 +46,26 @@ void write_do_first(Tag parent, const Writing& w) {
   box.add("h2", "Do first").set("id", "todo");
   const Tag list = box.add("ul");
   std::vector<const Finding*> fails, watches;
-  for (std::size_t i = 0; i < open.work.size(); ++i) {
-    const Finding& f = *open.work[i];
+  const auto groups = by_change(open.work);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
     if (i >= most) {
-      (f.verdict == Verdict::fail ? fails : watches).push_back(&f);
+      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
       continue;
     }
-    const Tag item = list.add("li");
-    badge(item, f.verdict);
-    item.say(" ");
-    link_to(item, f);
-    item.say(": " + tied(what_to_do(f, w.style)));
+    write_titles(list, groups[i].front()->verdict, "", groups[i], ": " + tied(what_to_do(groups[i], w.style)));
   }
   write_titles(list, Verdict::fail, "", fails, fails.size() == 1 ? " fails too" : " fail too");
   write_titles(list, Verdict::watch, "", watches, ", too");
   write_titles(list, Verdict::watch, "mind", open.habits);
 }
 void write_settle_first(Tag parent, const Writing& w) {
-  constexpr std::size_t most = 2, most_keys = 5, most_titles = 2;
+  constexpr std::size_t most = 2;
   const ToSettle settle = to_settle(w.assessment());
   if (settle.empty()) return;
   const Tag box = parent.add("section").set("class", "todo").set("aria-labelledby", "settle");
   box.add("h2", "Settle first").set("id", "settle");
   const Tag list = box.add("ul");
-  for (std::size_t i = 0; i < settle.questions.size() && i < most; ++i) {
-    const auto& group = settle.questions[i];
-    const Tag item = list.add("li", "write ");
-    item.add("code", some_of(group.front()->missing, most_keys));
-    item.say(": for " + titles_of(group, most_titles));
-  }
+  for (const std::string& line : questions_to_write(settle, most)) list.add("li", "write " + line);
   if (settle.measure != nullptr)
     list.add("li", tied("measure " + measure_words(settle, w.assessment(), w.style, true)));
 }
