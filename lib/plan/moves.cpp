@@ -45,9 +45,9 @@ Verdict judged_alone(const Check& check, const Solved& solved) {
 /// It looks at the fire's course, which is most of the work of solving.
 bool asks_of_the_raise(std::string_view id) { return id.starts_with("raise.") || id == "power.light_ups"; }
 /// The one check on the changed build, without the fire's course where it does not look at it.
-class Trial {
+class SoughtCheck {
  public:
-  Trial(const Bench& on, std::string_view id) : bench(on), check(check_named(id)) {}
+  SoughtCheck(const Bench& on, std::string_view id) : bench(on), check(check_named(id)) {}
   Verdict verdict_then(const Change& change) {
     std::string key;
     for (const Setting& one : change.settings) key += one.key + "=" + one.value + "\n";
@@ -119,8 +119,8 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   return move;
 }
 /// The least of the changes that is good enough by itself, if a larger one is; changes grow along the list.
-std::optional<std::size_t> least_that_does(Trial& trial, const std::vector<Change>& changes, Verdict wanted) {
-  const auto does = [&](std::size_t i) { return good_enough(trial.verdict_then(changes[i]), wanted); };
+std::optional<std::size_t> least_that_does(SoughtCheck& sought, const std::vector<Change>& changes, Verdict wanted) {
+  const auto does = [&](std::size_t i) { return good_enough(sought.verdict_then(changes[i]), wanted); };
   std::size_t good = changes.size();
   for (std::size_t reach = changes.size(); reach > 0; reach /= 4)  // where the farthest goes too far, a nearer one
     if (does(reach - 1)) {
@@ -137,26 +137,26 @@ std::optional<std::size_t> least_that_does(Trial& trial, const std::vector<Chang
   }
   return good;
 }
-std::optional<Move> least_move(Trial& trial, const data::MoveRow& row, Verdict wanted) {
-  const std::vector<Change> changes = changes_of(row, trial.bench.build, trial.bench.central);
+std::optional<Move> least_move(SoughtCheck& sought, const data::MoveRow& row, Verdict wanted) {
+  const std::vector<Change> changes = changes_of(row, sought.bench.build, sought.bench.central);
   if (!row.table.empty()) {  // no order in which they do: one by one
     for (const Change& one : changes)
-      if (good_enough(trial.verdict_then(one), wanted))
-        if (auto move = confirmed(trial.bench, trial.check.id, one, wanted)) return move;
+      if (good_enough(sought.verdict_then(one), wanted))
+        if (auto move = confirmed(sought.bench, sought.check.id, one, wanted)) return move;
     return std::nullopt;
   }
-  const auto least = least_that_does(trial, changes, wanted);
-  return least ? confirmed(trial.bench, trial.check.id, changes[*least], wanted) : std::nullopt;
+  const auto least = least_that_does(sought, changes, wanted);
+  return least ? confirmed(sought.bench, sought.check.id, changes[*least], wanted) : std::nullopt;
 }
 /// What makes it pass; where nothing does, and it fails, what leaves it to be watched.
 void try_for(const Bench& bench, Finding& finding) {
-  Trial trial(bench, finding.id);
+  SoughtCheck sought(bench, finding.id);
   for (const Verdict wanted : {Verdict::pass, Verdict::watch}) {
     if (wanted == Verdict::watch && find_check(bench.now, finding.id)->verdict != Verdict::fail) return;
     for (const data::MoveRow& row : data::moves()) {
       if (std::find(row.clears.begin(), row.clears.end(), finding.id) == row.clears.end()) continue;
       finding.moves_tried = true;
-      finding.move = least_move(trial, row, wanted);
+      finding.move = least_move(sought, row, wanted);
       if (finding.move) return;
     }
   }

@@ -69,19 +69,19 @@ std::vector<Page::Row> differing_keys(const std::vector<Compared>& all) {
   }
   return rows;
 }
-struct Span {
+struct BandEnds {
   double low, high;
 };
-std::optional<Span> span_of(const Assessment& a, std::string_view key) {
+std::optional<BandEnds> span_of(const Assessment& a, std::string_view key) {
   const Result* result = find_result(a, key);
   const Measure* middle = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
   if (middle == nullptr) return std::nullopt;
-  if (!result->low || !result->high) return Span{middle->quantity.si, middle->quantity.si};
-  return Span{result->low->quantity.si, result->high->quantity.si};
+  if (!result->low || !result->high) return BandEnds{middle->quantity.si, middle->quantity.si};
+  return BandEnds{result->low->quantity.si, result->high->quantity.si};
 }
 /// "more than is uncertain" where some two bands do not meet.
 std::string weight_of(const std::vector<Compared>& all, std::string_view key) {
-  std::vector<Span> spans;
+  std::vector<BandEnds> spans;
   for (const Compared& one : all) {
     const auto span = span_of(one.assessment, key);
     if (!span) return "";
@@ -90,8 +90,8 @@ std::string weight_of(const std::vector<Compared>& all, std::string_view key) {
   const bool samples =
       std::all_of(all.begin(), all.end(), [](const Compared& one) { return one.assessment.bands.has_value(); });
   if (!samples) return "";
-  for (const Span& x : spans)
-    for (const Span& y : spans)
+  for (const BandEnds& x : spans)
+    for (const BandEnds& y : spans)
       if (x.high < y.low) return "clear";
   return "within the spread";
 }

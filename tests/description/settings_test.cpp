@@ -33,7 +33,7 @@ std::vector<Setting> settings_of(const std::string& text) {
   REQUIRE(faults.empty());
   return all;
 }
-std::string complaint(const Build& build, const std::vector<Setting>& settings) {
+std::string complaint_on(const Build& build, const std::vector<Setting>& settings) {
   try {
     with_settings(build, settings);
   } catch (const InputError& e) {
@@ -67,7 +67,7 @@ TEST_CASE("a setting replaces what was written, and an empty one forgets it") {
 }
 TEST_CASE("what cannot be set is told with the setting and its place") {
   const Build build = read_build({"b.yaml", "adapter: { tube: { outside: 17 mm, wall: 0.5 mm } }"});
-  const std::string told = complaint(build, {{"adapter.tub.wall", "1 mm"},
+  const std::string told = complaint_on(build, {{"adapter.tub.wall", "1 mm"},
                                              {"fuel.bed", "3 V"},
                                              {"adapter.tube.length", "40 mm"},
                                              {"adapter.tube.length", "41 mm"},
@@ -78,10 +78,10 @@ TEST_CASE("what cannot be set is told with the setting and its place") {
                             "--set:4:1: adapter.tube.length: this key is set twice", "--set:5:"})
     CHECK(told.find(words) != std::string::npos);
   CHECK(
-      complaint(build, {{"adapter.tube.wall", "9 mm"}}).find("--set:1:1: adapter.tube.wall: expected less than half") !=
+      complaint_on(build, {{"adapter.tube.wall", "9 mm"}}).find("--set:1:1: adapter.tube.wall: expected less than half") !=
       std::string::npos);
-  CHECK(complaint(build, {{"", "9 mm"}}) != "");
-  CHECK(complaint(build, {{"adapter.tube", "9 mm"}}) != "");
+  CHECK(complaint_on(build, {{"", "9 mm"}}) != "");
+  CHECK(complaint_on(build, {{"adapter.tube", "9 mm"}}) != "");
   CHECK_FALSE(read_setting("fuel.bed").complete);
   CHECK(read_setting("fuel.bed = 3 mm ").setting.value == "3 mm");
 }

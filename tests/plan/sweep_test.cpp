@@ -4,7 +4,7 @@
 using namespace lumwright;
 
 namespace {
-std::string complaint(const Build& build, const std::string& key, const std::string& range) {
+std::string complaint_of_sweep(const Build& build, const std::string& key, const std::string& range) {
   try {
     sweep_axis(build, key, range, 5);
   } catch (const InputError& e) {
@@ -25,11 +25,11 @@ TEST_CASE("a range becomes values in its own unit, counts go one by one, words a
 }
 TEST_CASE("what cannot be swept is refused with its place and the nearest key") {
   const Build build = example("tarn-beck");
-  CHECK(complaint(build, "fuel.bedd", "1 mm..2 mm").find("did you mean `bed`?") != std::string::npos);
-  CHECK(complaint(build, "fuel.bed", "3 mm").find("expected a range") != std::string::npos);
-  CHECK(complaint(build, "fuel.bed", "3 V..4 V").find("sweep:1:") != std::string::npos);
-  CHECK(complaint(build, "adapter.bleed.holes", "5..2") != "");
-  CHECK(complaint(build, "fan.curve", "1..2") != "");
+  CHECK(complaint_of_sweep(build, "fuel.bedd", "1 mm..2 mm").find("did you mean `bed`?") != std::string::npos);
+  CHECK(complaint_of_sweep(build, "fuel.bed", "3 mm").find("expected a range") != std::string::npos);
+  CHECK(complaint_of_sweep(build, "fuel.bed", "3 V..4 V").find("sweep:1:") != std::string::npos);
+  CHECK(complaint_of_sweep(build, "adapter.bleed.holes", "5..2") != "");
+  CHECK(complaint_of_sweep(build, "fan.curve", "1..2") != "");
   CHECK_THROWS_AS(
       sweep(build, {sweep_axis(build, "adapter.tube.wall", "0.5 mm..12 mm", 3)}, UnitSystem::as_written, nullptr, 1),
       InputError);
