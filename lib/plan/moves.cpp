@@ -145,8 +145,8 @@ std::optional<Move> least_move(SoughtCheck& sought, const data::MoveRow& row, Ve
         if (auto move = confirmed(sought.bench, sought.check.id, one, wanted)) return move;
     return std::nullopt;
   }
-  const auto least = least_that_does(sought, changes, wanted);
-  return least ? confirmed(sought.bench, sought.check.id, changes[*least], wanted) : std::nullopt;
+  const auto found = least_that_does(sought, changes, wanted);
+  return found ? confirmed(sought.bench, sought.check.id, changes[*found], wanted) : std::nullopt;
 }
 /// What makes it pass; where nothing does, and it fails, what leaves it to be watched.
 void try_for(const Bench& bench, Finding& finding) {
