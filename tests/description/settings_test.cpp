@@ -10,14 +10,14 @@ namespace {
 /// Every value of a written description as a setting. What stands on several lines keeps its text from the file.
 void list_settings(const Node& node, const std::string& path, const std::vector<std::string>& lines,
                    std::vector<Setting>& out) {
-  for (const Node& one : node.children) {
-    const std::string key = (path.empty() ? "" : path + ".") + one.key;
-    if (one.kind == Node::Kind::map) {
-      list_settings(one, key, lines, out);
+  for (const Node& inner : node.children) {
+    const std::string key = (path.empty() ? "" : path + ".") + inner.key;
+    if (inner.kind == Node::Kind::map) {
+      list_settings(inner, key, lines, out);
       continue;
     }
-    const std::string& line = lines.at(static_cast<std::size_t>(one.at.line) - 1);
-    out.push_back({key, line.substr(static_cast<std::size_t>(one.at.column) - 1)});
+    const std::string& line = lines.at(static_cast<std::size_t>(inner.at.line) - 1);
+    out.push_back({key, line.substr(static_cast<std::size_t>(inner.at.column) - 1)});
   }
 }
 std::vector<Setting> settings_of(const std::string& text) {
