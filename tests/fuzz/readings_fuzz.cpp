@@ -17,7 +17,8 @@ void judge(const FanTest& test) {
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
-  return fuzz::read_and(read_fan_readings, data, size, [](const FanReadings& readings) {
+  const auto read = [](const Source& source) { return read_fan_readings(source); };
+  return fuzz::read_and(read, data, size, [](const FanReadings& readings) {
     fuzz::all_finite(readings);
     try {
       judge(fan_test(readings));
