@@ -46,7 +46,7 @@ std::string bash() {
                       fmt::join(words_of(all), " "));
   text += "  [ \"$COMP_CWORD\" -eq 2 ] && before=\n  case \"$command $before\" in\n";
   for (const OptionWords& row : all_words(all))
-    text += fmt::format("    {}) {}COMPREPLY=($(compgen -W '{}' -- \"$word\")); [[ $word == -* ]] || return ;;\n",
+    text += fmt::format("    {}) {}COMPREPLY=($(compgen -W '{}' -- \"$word\")); [[ $word == -* ]] || return 0 ;;\n",
                         pattern(row), row.option == "--set" ? "compopt -o nospace; " : "", fmt::join(row.words, " "));
   text += "  esac\n  local options=\n  case $command in\n";
   for (const Shape& shape : all)
