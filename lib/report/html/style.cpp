@@ -134,7 +134,7 @@ td.figures { white-space: nowrap; }
   .report { padding: 0.75rem; line-height: 1.4; }
   .report .title-block dl div:first-child { display: none; }
   .report .caution { font-size: 0.84rem; line-height: 1.33; }
-  .report .cautions li { margin-bottom: 0.5rem; }
+  .report .cautions li { margin-bottom: 0.35rem; }
   .report nav { margin-top: 0.5rem; }
   .report details { margin-top: 0.4rem; }
   .report summary { padding: 0.5rem 0; }
@@ -143,7 +143,7 @@ td.figures { white-space: nowrap; }
   .report .title-block dl div { padding: 0.2rem 0.7rem; }
   .report .verdict { flex-wrap: nowrap; gap: 0.7rem; padding: 0.5rem 0.7rem; font-size: 1rem; }
   .report .todo { padding: 0.6rem 0.7rem; }
-  .report main section { margin-top: 1.4rem; }
+  .report main section { margin-top: 1.1rem; }
   .report .chart.narrow { max-width: 22rem; }
   .report .scroll { overflow: visible; }
   .report table { overflow-wrap: anywhere; }
