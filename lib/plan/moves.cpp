@@ -169,7 +169,9 @@ void try_moves(Assessment& assessment, const Build& build, UnitSystem units, con
   for (Finding& f : assessment.checks)
     if ((f.verdict == Verdict::fail || f.verdict == Verdict::watch) && !data::is_habit(f.id)) open.push_back(&f);
   if (open.empty()) return;
-  const Bench bench{build, units, tuning, samples, assess(build, units, tuning), solve(build, {}, tuning)};
+  Solved central = solved_to_judge(build, units, tuning);
+  Assessment now = judged(central, tuning);
+  const Bench bench{build, units, tuning, samples, std::move(now), std::move(central)};
   std::erase_if(open, [&](const Finding* f) {
     const Finding* described = find_check(bench.now, f->id);
     return described == nullptr || gravity_of(described->verdict) == 0;  // only samples say so: measure first

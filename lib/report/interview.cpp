@@ -2,17 +2,14 @@
 #include "report/answers.hpp"
 #include "report/bands.hpp"
 #include "report/judged.hpp"
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace lumwright {
 namespace {
 std::string joined_titles(const std::vector<const Finding*>& alike) {
   std::string out;
   for (const Finding* one : alike) out += (out.empty() ? "" : "; ") + one->title;
-  return out;
-}
-std::string joined_keys(const std::vector<std::string>& keys) {
-  std::string out;
-  for (const std::string& key : keys) out += (out.empty() ? "" : ", ") + key;
   return out;
 }
 }  // namespace
@@ -27,7 +24,7 @@ std::string first_answers(const Assessment& assessment, const TextStyle& style) 
     if (alike.front()->missing.empty()) continue;
     page.gap();
     page.hung("for", joined_titles(alike), Ink::faint, Ink::strong);
-    page.hung("write", joined_keys(alike.front()->missing));
+    page.hung("write", fmt::format("{}", fmt::join(alike.front()->missing, ", ")));
   }
   write_bands(page, assessment);
   return page.finish();
