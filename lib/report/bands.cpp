@@ -102,6 +102,9 @@ std::string holds_in(const Finding& finding, const Assessment& assessment) {
   if (failing <= 0.0) return "fails in none of the " + of;
   return *finding.holds <= 0.0 ? "fails in all " + of : fmt::format("fails in {} of the {}", failed, of);
 }
+std::string brackets_mean(const Bands& bands) {
+  return fmt::format("In brackets: where eight of ten lie, of {} samples.", bands.samples);
+}
 std::string without_spreads(const Assessment& assessment) {
   if (assessment.bands || assessment.checks.empty()) return "";
   return "Spreads are left out (`--samples 0`): every value stands as written or usual, and what passes so may fail "

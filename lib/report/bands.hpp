@@ -9,6 +9,8 @@ std::string in_samples(double share, const Bands& bands);
 /// "fails in 7 of 100 samples": what is to be watched does not fail; nothing for a check that was not followed through
 /// the samples.
 std::string holds_in(const Finding& finding, const Assessment& assessment);
+/// What stands in brackets behind an answer, in a line.
+std::string brackets_mean(const Bands& bands);
 /// A result by its name on the page, in quotes; an input by its key.
 std::string named(const std::string& key);
 /// "narrows it to about 7 to 9 min, from 6 to 10 min".

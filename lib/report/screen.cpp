@@ -1,4 +1,5 @@
 #include "report/screen.hpp"
+#include "report/bands.hpp"
 #include "report/first_things.hpp"
 #include "report/judged.hpp"
 #include "report/six_answers.hpp"
@@ -32,7 +33,7 @@ void write_six(Page& page, const Assessment& a) {
   page.gap();
   page.table(rows);
   if (a.bands)
-    page.paragraph(fmt::format("In brackets: where eight of ten lie, of {} samples.", a.bands->samples), 2, Ink::faint);
+    page.paragraph(brackets_mean(*a.bands), 2, Ink::faint);
   else
     page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }

@@ -22,7 +22,7 @@ void write_six_answers(Tag header, const Writing& w) {
   const auto has_band = [](const Result& r) { return r.low.has_value(); };
   if (w.assessment().bands && std::any_of(results.begin(), results.end(), has_band))
     header
-        .add("p", fmt::format("In brackets: where eight of ten lie, of {} samples.", w.assessment().bands->samples))
+        .add("p", brackets_mean(*w.assessment().bands))
         .set("class", "small-print");
 }
 void link_to(Tag parent, const Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
