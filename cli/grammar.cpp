@@ -113,7 +113,7 @@ const std::vector<OptionWords>& option_words() {
     std::vector<std::string> checks, settings;
     for (const CheckName& check : check_names()) checks.emplace_back(check.id);
     for (const Key& key : keys())
-      if (!key.is_section) settings.push_back((key.section.empty() ? "" : key.section + ".") + std::string(key.field.key) + "=");
+      if (!key.is_section) settings.push_back(key.path + "=");
     return std::vector<OptionWords>{{"--format", {"text", "json"}, "check"},
                                     {"--format", {"text", "csv"}, "sweep"},
                                     {"--format", {"text", "json", "csv"}, "choose"},

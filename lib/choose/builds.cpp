@@ -162,11 +162,13 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
   for (const std::size_t i : by_name(bin.engines)) {
     const part::BinEngine& engine = bin.engines[i];
     Inputs inputs = quiet(tuning);
+    Build base = base_of(engine, bin);
+    const Duration within = inputs.usual(base.want.steam_within);
     Stall stall{.index = i,
-                .base = base_of(engine, bin),
+                .base = std::move(base),
                 .tubes = {},
                 .tube_names = {},
-                .within = inputs.usual("want.steam_within", engine.want.steam_within),
+                .within = within,
                 .wanted = engine.want.light_ups_per_charge ? *engine.want.light_ups_per_charge : 1.0,
                 .own_box = engine.own_box,
                 .own_fuse = engine.own_fuse,

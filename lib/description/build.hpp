@@ -56,7 +56,11 @@ struct MeasuredLoad {
 }  // namespace lumwright::part
 
 namespace lumwright {
+/// Every value of it knows its key.
 struct Build {
+  Build();
+  explicit Build(WithoutKeys) {}
+
   std::string file{};               // where it was read from
   std::vector<Renamed> renamed{};  // what it says by an older name
   Text name;

@@ -9,6 +9,22 @@
 #include <vector>
 
 namespace lumwright {
+/// Where a field stands: "engine.chimney.bore". It belongs to the place and not to the value: an assignment brings the
+/// value alone, so a fan taken out of a bin has the keys of the description that it is put into.
+class KeyPath {
+ public:
+  KeyPath() = default;
+  KeyPath(const KeyPath&) = default;
+  KeyPath& operator=(const KeyPath&) noexcept { return *this; }
+  ~KeyPath() = default;
+  /// Of a text that outlives it.
+  void set(std::string_view path) { path_ = path; }
+  std::string_view text() const { return path_; }
+
+ private:
+  std::string_view path_;
+};
+struct WithoutKeys {};  // makes a root whose values have no keys yet: for the list of the keys themselves
 /// A quantity the author may or may not know. Empty until the reader fills it.
 template <class Q>
 struct Given {
@@ -16,12 +32,14 @@ struct Given {
   std::string unit{};       // the symbol the author wrote; answers come back in it
   bool has_spread = false;  // the author wrote a spread
   Position at{};
+  KeyPath key{};  // in a description
   explicit operator bool() const { return band.has_value(); }
   const Q& operator*() const { return band->value; }
 };
 struct Count {
   std::optional<int> value{};
   Position at{};
+  KeyPath key{};
   explicit operator bool() const { return value.has_value(); }
   int operator*() const { return *value; }
 };
@@ -29,6 +47,7 @@ struct Count {
 struct Text {
   std::optional<std::string> value{};
   Position at{};
+  KeyPath key{};
   explicit operator bool() const { return value.has_value(); }
   const std::string& operator*() const { return *value; }
 };
@@ -49,6 +68,7 @@ struct Points {
   std::vector<Point> points{};
   std::string x_unit{}, y_unit{};
   Position at{};
+  KeyPath key{};
   explicit operator bool() const { return !points.empty(); }
 };
 /// A converter's efficiency: one share, or a table of [input voltage, output power, share].
@@ -61,6 +81,7 @@ struct EfficiencyTable {
   std::optional<double> share{};
   std::vector<Point> points{};
   Position at{};
+  KeyPath key{};
   explicit operator bool() const { return share.has_value() || !points.empty(); }
 };
 

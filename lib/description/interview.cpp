@@ -33,7 +33,7 @@ std::string Interview::description() const {
   std::string out;
   std::vector<std::string> paths;
   for (const Key& key : keys())
-    if (!key.is_section) paths.push_back((key.section.empty() ? "" : key.section + ".") + std::string(key.field.key));
+    if (!key.is_section) paths.push_back(key.path);
   std::vector<std::string_view> before;
   for (const std::string& path : paths) {
     const auto answer = answers_.find(path);

@@ -79,6 +79,10 @@ class Contradictions {
 
 std::vector<std::string> meter_words() { return {"plates in the lid", tube_word}; }
 
+FanReadings::FanReadings() {
+  static const std::vector<Key> known = list_keys(FanReadings(WithoutKeys{}));
+  give_keys(*this, known);
+}
 FanReadings read_fan_readings(const Source& source, ReadingsAre readings) {
   FanReadings test =
       read_parts<FanReadings>(source, "the readings of a fan test", "name: fan from an old drive bay",

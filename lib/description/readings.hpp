@@ -105,6 +105,9 @@ struct FanTestReading {
 namespace lumwright {
 /// A spread behind a reading is its uncertainty, taken as two standard deviations.
 struct FanReadings {
+  FanReadings();
+  explicit FanReadings(WithoutKeys) {}
+
   std::string file{};  // where it was read from
   Text name, day;
   part::Place place;

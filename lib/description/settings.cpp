@@ -90,9 +90,7 @@ Position place_of(const std::string& key, const std::vector<Setting>& settings) 
           static_cast<int>((found ? set->key : settings.front().key).size())};
 }
 bool is_known_key(std::string_view path) {
-  return std::any_of(keys().begin(), keys().end(), [&](const Key& key) {
-    return (key.section.empty() ? "" : key.section + ".") + std::string(key.field.key) == path;
-  });
+  return std::any_of(keys().begin(), keys().end(), [&](const Key& key) { return key.path == path; });
 }
 }  // namespace
 

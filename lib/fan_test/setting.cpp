@@ -29,7 +29,7 @@ std::optional<Voltage> curve_voltage(const FanReadings& file, Inputs& inputs) {
 Length length_of_tube(const FanReadings& file, bool tube, Inputs& inputs) {
   if (!tube) return 0.0 * m;
   const auto& t = file.meter.tube;
-  return inputs.otherwise("meter.tube.length", t.length, exactly(5.0 * *t.bore),
+  return inputs.otherwise(t.length, exactly(5.0 * *t.bore),
                           because("a short tube", "common practice, no source", "practice"));
 }
 MotorLabel label_of(const Setting& s, Rotation rated) {
@@ -76,17 +76,17 @@ Setting::Setting(const FanReadings& readings)
     : file(readings),
       kind(kind_of_fan(readings, inputs)),
       thickness(
-          inputs.otherwise("fan.thickness", readings.fan.thickness, exactly(20.0 * mm),
+          inputs.otherwise(readings.fan.thickness, exactly(20.0 * mm),
                            because("chooses the usual shape of the curve", "common depth of small fans", "practice"))),
-      barometer(inputs.usual("place.barometer", readings.place.barometer)),
-      air(inputs.usual("place.air", readings.place.air)),
+      barometer(inputs.usual(readings.place.barometer)),
+      air(inputs.usual(readings.place.air)),
       tube(readings.meter.kind && *readings.meter.kind == meter_words().back()),
       tube_length(length_of_tube(readings, tube, inputs)),
       plate(tube ? 0.0 * m
-                 : inputs.otherwise("meter.plate", readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
+                 : inputs.otherwise(readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
                                     because("tin of a can", "common practice, no source", "practice"))),
       u_tube{
-          .reads_to = inputs.otherwise("meter.reads_to", readings.meter.reads_to, exactly(data::instruments().u_tube),
+          .reads_to = inputs.otherwise(readings.meter.reads_to, exactly(data::instruments().u_tube),
                                        because("half a division of a ruler", "common practice, no source", "practice")),
           .incline = readings.meter.incline ? *readings.meter.incline : 1.0} {
   reads_to_written = static_cast<bool>(readings.meter.reads_to);

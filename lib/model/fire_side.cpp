@@ -16,25 +16,25 @@ namespace {
 HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
   const part::BoilerMetal& m = build.engine.boiler.metal;
   const bool any = m.copper || m.brass || m.steel;
-  const auto mass = [&](std::string_view key, const Given<Mass>& given) {
-    if (any && !given) inputs.stands_in(key);
-    return inputs.known(key, given).value_or(0.0 * g);
+  const auto mass = [&](const Given<Mass>& given) {
+    if (any && !given) inputs.stands_in(given.key.text());
+    return inputs.known(given).value_or(0.0 * g);
   };
-  Mass copper = mass("engine.boiler.metal.copper", m.copper);
+  Mass copper = mass(m.copper);
   if (!any)
     copper = inputs.constant<double>("engine.boiler.copper_per_litre") * in(water, litre) * kg;
   const std::array masses = {
       MetalMass{&metal("copper"), copper},
-      MetalMass{&metal("brass"), mass("engine.boiler.metal.brass", m.brass)},
-      MetalMass{&metal("steel"), mass("engine.boiler.metal.steel", m.steel)}};
+      MetalMass{&metal("brass"), mass(m.brass)},
+      MetalMass{&metal("steel"), mass(m.steel)}};
   return heat_capacity(masses);
 }
 OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {
   const part::Boiler& boiler = build.engine.boiler;
-  if (const auto written = inputs.known("engine.boiler.heat_loss", boiler.heat_loss)) return *written;
+  if (const auto written = inputs.known(boiler.heat_loss)) return *written;
   const Area surface =
       std::pow(in(water, litre), 2.0 / 3.0) * inputs.constant<Area>("engine.boiler.outside_at_one_litre");
-  const auto lagging = inputs.known("engine.boiler.lagging", boiler.lagging);
+  const auto lagging = inputs.known(boiler.lagging);
   if (!lagging) return plates_that_lose(surface, inputs.constant<HeatTransfer>("engine.boiler.loss_coefficient"));
   Plates plates = plates_that_lose(surface, data::bare_loss().coefficient);
   plates.lagging = lagging_lets_through(*lagging);
@@ -48,8 +48,8 @@ struct AsFired {
 };
 AsFired as_fired(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
   const auto why = [&] { return because("usual for this fuel", usual.source, usual.standing); };
-  const double ash = inputs.otherwise("fuel.ash", fuel.ash, exactly(usual.ash), why());
-  const double moisture = inputs.otherwise("fuel.moisture", fuel.moisture, exactly(usual.moisture), why());
+  const double ash = inputs.otherwise(fuel.ash, exactly(usual.ash), why());
+  const double moisture = inputs.otherwise(fuel.moisture, exactly(usual.moisture), why());
   const double rich = (1.0 - ash) / (1.0 - usual.ash);
   data::FuelAnalysis a = usual;
   a.moisture = moisture / rich;
@@ -63,16 +63,14 @@ Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& 
   if (!fuel.started_on)
     inputs.note({"fuel.started_on", usual.on, "", "how " + kind + " is usually lit", usual.source, usual.standing});
   const data::KindlingRow& row = fuel.started_on ? data::kindling(kind, *fuel.started_on) : usual;
-  return inputs.otherwise(
-      "fuel.catches_in", fuel.catches_in, kindling_time(row, grate),
+  return inputs.otherwise(fuel.catches_in, kindling_time(row, grate),
       because(fmt::format("{} on {}, on a grate of this size; longer with less than 0.1 kg/m2s of air through it", kind,
                           row.on),
               row.source, row.standing));
 }
 double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
-  const double leak = inputs.usual("engine.leakage.past_bed", build.engine.leakage.past_bed);
-  return inputs.otherwise(
-      "fuel.carbon_monoxide_share", build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
+  const double leak = inputs.usual(build.engine.leakage.past_bed);
+  return inputs.otherwise(build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
       because(fmt::format("a fire {} lumps deep with {} of the air over it, much air or little", format_number(lumps),
                           percent(leak, 2)),
               "thin beds, charcoal stoves and deep beds of char as measured, straight between", "secondary"));
@@ -81,58 +79,57 @@ double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
 
 Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const part::Fuel& fuel = build.fuel;
-  const std::string kind = inputs.usual("fuel.kind", fuel.kind);
+  const std::string kind = inputs.usual(fuel.kind);
   const data::FuelRow& row = data::fuel(kind);
   const data::GlowingBed& glow = data::glowing_bed();
   const AsFired fired = as_fired(fuel, inputs, row.analysis);
   const Length lump =
-      inputs.otherwise("fuel.lump", fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
-  const Length depth = inputs.usual("fuel.bed", fuel.bed);
+      inputs.otherwise(fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
+  const Length depth = inputs.usual(fuel.bed);
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
       {.fuel = fired.analysis,
        .net_heat =
-           inputs.otherwise("fuel.heating_value", fuel.heating_value, exactly(fired.rich * net_heat(fired.analysis)),
+           inputs.otherwise(fuel.heating_value, exactly(fired.rich * net_heat(fired.analysis)),
                             because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
        .ash_left = fired.analysis.ash,
        .depth = {.bed = depth,
-                 .burn = inputs.otherwise("fuel.burn_depth", fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
+                 .burn = inputs.otherwise(fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
                                           because("one lump", "film diffusion and measured beds", "secondary"))},
        .monoxide_loss = monoxide_of(build, inputs, static_cast<double>(depth / lump)),
-       .bed = inputs.otherwise(
-           "fuel.bed_mass", fuel.bed_mass,
+       .bed = inputs.otherwise(fuel.bed_mass,
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
            because("grate, depth and heap density of this fuel", row.source, row.standing)),
        .bed_capacity = glow.specific_heat.value,
-       .glow = inputs.otherwise("gas.glow", Given<Temperature>{}, glow.temperature,
+       .glow = inputs.taken("gas.glow", glow.temperature,
                                 because("glow of the bed", glow.source, glow.standing)),
        .bed_exit = inputs.constant<Temperature>("gas.bed_exit"),
-       .kindling = {.lit_at_start = inputs.usual("fuel.lit_at_start", fuel.lit_at_start),
+       .kindling = {.lit_at_start = inputs.usual(fuel.lit_at_start),
                     .duration = kindling_of(fuel, inputs, kind, grate)},
-       .air = inputs.usual("place.air", build.place.air)});
+       .air = inputs.usual(build.place.air)});
 }
 
 Boiler boiler_of(const Build& build, Inputs& inputs, Area grate) {
   const part::Engine& engine = build.engine;
-  const Volume water = inputs.known("engine.boiler.water", engine.boiler.water).value_or(1.0 * litre);
+  const Volume water = inputs.known(engine.boiler.water).value_or(1.0 * litre);
   const double share =
       engine.firebox.heating_surface ? 0.0 : inputs.constant<double>("engine.firebox.surface_over_grate");
   const Area surface =
-      inputs.known("engine.firebox.heating_surface", engine.firebox.heating_surface).value_or(share * grate);
-  const auto bore = inputs.known("engine.tubes.bore", engine.tubes.bore),
-             length = inputs.known("engine.tubes.length", engine.tubes.length);
+      inputs.known(engine.firebox.heating_surface).value_or(share * grate);
+  const auto bore = inputs.known(engine.tubes.bore),
+             length = inputs.known(engine.tubes.length);
   return {.water = water * (1000.0 * kg_per_m3),
           .metal = metal_of(build, inputs, water),
           .firebox = {.surface = surface,
-                      .emissivity = inputs.usual("engine.firebox.emissivity", engine.firebox.emissivity),
-                      .convection = inputs.usual("engine.firebox.convection", engine.firebox.convection)},
+                      .emissivity = inputs.usual(engine.firebox.emissivity),
+                      .convection = inputs.usual(engine.firebox.convection)},
           .tubes = {.count = engine.tubes.count.value.value_or(1), .bore = bore.value(), .length = length.value()},
           .outside = loss_of(build, inputs, water),
           .heat_factor = inputs.constant<double>("tuned.heat")};
 }
 
 std::optional<GaugePressure> take_over(const Build& build, Inputs& inputs) {
-  if (auto own = inputs.known("engine.boiler.own_blower_from", build.engine.boiler.own_blower_from)) return own;
-  return inputs.known("engine.boiler.working", build.engine.boiler.working);
+  if (auto own = inputs.known(build.engine.boiler.own_blower_from)) return own;
+  return inputs.known(build.engine.boiler.working);
 }
 }  // namespace lumwright

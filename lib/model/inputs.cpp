@@ -1,5 +1,6 @@
 #include "model/inputs.hpp"
 #include "data/table.hpp"
+#include "quantity/errors.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
 #include <algorithm>
@@ -51,6 +52,7 @@ const Input* Inputs::find(std::string_view key) const {
   return found == all_.end() ? nullptr : &found->second;
 }
 double Inputs::record(std::string_view key, Input input) {
+  if (key.empty()) throw ModelError("a value is asked for that has no key: its part stands in no description");
   if (const Input* earlier = find(key)) return earlier->value.si;  // one value for a key in one solve
   if (tuning_ != nullptr) {
     if (const auto tuned = tuning_->values.find(key); tuned != tuning_->values.end()) {
@@ -79,15 +81,15 @@ double Inputs::typical(std::string_view key, Kind kind) {
   const data::Row& row = typical_row(key);
   return assume(key, input, {"", row.text("value"), row.text("band"), row.text("why"), row.source(), row.standing()});
 }
-std::string Inputs::usual(std::string_view key, const Text& given) {
-  if (given) return *given;
+std::string Inputs::usual(const Text& given) { return given ? *given : usual_word(given.key.text()); }
+std::string Inputs::usual_word(std::string_view key) {
   const data::Row& row = typical_row(key);
   note({std::string(key), row.text("word"), "", row.text("why"), row.source(), row.standing()});
   return row.text("word");
 }
-int Inputs::count(std::string_view key, const Count& given, int otherwise, std::string_view why) {
+int Inputs::count(const Count& given, int otherwise, std::string_view why) {
   if (given) return *given;
-  note({std::string(key), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
+  note({std::string(given.key.text()), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
   return otherwise;
 }
 std::vector<Assumed> Inputs::assumed(UnitSystem units, const PageUnits& page) const {

@@ -39,14 +39,14 @@ class Inputs {
 
   /// What the user wrote, or nothing.
   template <class Q>
-  std::optional<Q> known(std::string_view key, const Given<Q>& given) {
+  std::optional<Q> known(const Given<Q>& given) {
     if (!given) return std::nullopt;
-    return from_si<Q>(written(key, given));
+    return from_si<Q>(written(given));
   }
   /// What the user wrote, or the typical value of this key (data/typical.yaml), listed as assumed.
   template <class Q>
-  Q usual(std::string_view key, const Given<Q>& given) {
-    return given ? from_si<Q>(written(key, given)) : from_si<Q>(typical(key, kind_of<Q>));
+  Q usual(const Given<Q>& given) {
+    return given ? from_si<Q>(written(given)) : from_si<Q>(typical(given.key.text(), kind_of<Q>));
   }
   /// A constant of the model that no description sets.
   template <class Q>
@@ -55,24 +55,31 @@ class Inputs {
   }
   /// What the user wrote, or a value that another table gives for this build, listed as assumed.
   template <class Q>
-  Q otherwise(std::string_view key, const Given<Q>& given, const Band<Q>& band, Assumed note) {
-    if (given) return from_si<Q>(written(key, given));
+  Q otherwise(const Given<Q>& given, const Band<Q>& band, Assumed note) {
+    return given ? from_si<Q>(written(given)) : taken(given.key.text(), band, std::move(note));
+  }
+  /// A value that no description sets, as another table gives it for this build, listed as assumed.
+  template <class Q>
+  Q taken(std::string_view key, const Band<Q>& band, Assumed note) {
     using T = QuantityTraits<Q>;
     return from_si<Q>(
         assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed}, std::move(note)));
   }
   /// The same for a factor or a value above zero whose band leaves out ten of a hundred at each end.
   template <class Q>
-  Q scattered(std::string_view key, const Given<Q>& given, const Band<Q>& band, Assumed note) {
-    if (given) return from_si<Q>(written(key, given));
+  Q scattered(const Given<Q>& given, const Band<Q>& band, Assumed note) {
+    return given ? from_si<Q>(written(given)) : scattered(given.key.text(), band, std::move(note));
+  }
+  template <class Q>
+  Q scattered(std::string_view key, const Band<Q>& band, Assumed note) {
     using T = QuantityTraits<Q>;
     return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed, true},
                              std::move(note)));
   }
-  std::string usual(std::string_view key, const Text& given);
-  int count(std::string_view key, const Count& given, int otherwise, std::string_view why);
+  std::string usual(const Text& given);
+  int count(const Count& given, int otherwise, std::string_view why);
   /// Lists what stands in for a part of which nothing is said (data/typical.yaml).
-  void stands_in(std::string_view key) { usual(key, Text{}); }
+  void stands_in(std::string_view key) { usual_word(key); }
   /// Lists something as assumed that is not one number.
   void note(Assumed assumed);
 
@@ -90,12 +97,13 @@ class Inputs {
     return QuantityTraits<Q>::from_si(si);
   }
   template <class Q>
-  double written(std::string_view key, const Given<Q>& given) {
+  double written(const Given<Q>& given) {
     using T = QuantityTraits<Q>;
-    return record(key, {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit,
+    return record(given.key.text(), {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit,
                         Origin::written});
   }
   double typical(std::string_view key, Kind kind);
+  std::string usual_word(std::string_view key);
   double assume(std::string_view key, Input input, Assumed note);
   double record(std::string_view key, Input input);
 

@@ -26,7 +26,7 @@ Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
   if (!solved.inputs.one_of_many()) solved.page = PageUnits(build);
   if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs);
   const auto steam = solved.raise ? solved.raise->raise.time_of(RaiseEventKind::own_blower) : std::nullopt;
-  solved.light_up = steam ? *steam : solved.inputs.usual("want.steam_within", build.want.steam_within);
+  solved.light_up = steam ? *steam : solved.inputs.usual(build.want.steam_within);
   if (solved.supply && !solved.raise) solved.inputs.stands_in("raise.light_up");
   solved.light_ups = solve_light_ups(solved);
   return solved;

@@ -22,26 +22,26 @@ Band<double> in_a_box(const data::FuelRow& row, const Input* lump, Area grate) {
 }
 std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::optional<Density>& piece) {
   const part::Fuel& fuel = build.fuel;
-  const data::FuelRow& row = data::fuel(inputs.usual("fuel.kind", fuel.kind));
+  const data::FuelRow& row = data::fuel(inputs.usual(fuel.kind));
   piece = row.piece_density.value;
-  return Bed{.particle = inputs.otherwise("fuel.lump", fuel.lump, row.lump,
+  return Bed{.particle = inputs.otherwise(fuel.lump, row.lump,
                                           because("usual for this fuel", row.source, row.standing)),
-             .sphericity = inputs.otherwise("fuel.sphericity", fuel.sphericity, row.sphericity,
+             .sphericity = inputs.otherwise(fuel.sphericity, row.sphericity,
                                             because("shape of this fuel", row.source, row.standing)),
-             .voidage = inputs.otherwise("fuel.voidage", fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
+             .voidage = inputs.otherwise(fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
                                          because("gaps in a bed of this fuel", row.source, row.standing)),
-             .depth = inputs.usual("fuel.bed", fuel.bed),
+             .depth = inputs.usual(fuel.bed),
              .grate = grate,
              .resistance = inputs.constant<double>("gas.bed_resistance")};
 }
 
 void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::optional<Density>& piece, Missing& missing) {
   const part::Engine& engine = build.engine;
-  const auto length = needed(inputs, "engine.grate.length", engine.grate.length, missing);
-  const auto width = needed(inputs, "engine.grate.width", engine.grate.width, missing);
+  const auto length = needed(inputs, engine.grate.length, missing);
+  const auto width = needed(inputs, engine.grate.width, missing);
   if (!engine.tubes.count) missing.emplace_back("engine.tubes.count");
-  const auto bore = needed(inputs, "engine.tubes.bore", engine.tubes.bore, missing);
-  const auto reach = needed(inputs, "engine.tubes.length", engine.tubes.length, missing);
+  const auto bore = needed(inputs, engine.tubes.bore, missing);
+  const auto reach = needed(inputs, engine.tubes.length, missing);
   if (!missing.empty()) return;
   const Area grate = *length * *width;
   const Area through = static_cast<double>(*engine.tubes.count) * circle(*bore);
@@ -53,9 +53,9 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
                     format(through, "mm2"), format(grate, "mm2")),
         "count the fire tubes once more, and measure their bore and the grate");
   const double clear =
-      inputs.usual("engine.grate.open_share", engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
-  const auto entry_width = inputs.known("engine.air_entry.width", engine.air_entry.width);
-  const auto entry_height = inputs.known("engine.air_entry.height", engine.air_entry.height);
+      inputs.usual(engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
+  const auto entry_width = inputs.known(engine.air_entry.width);
+  const auto entry_height = inputs.known(engine.air_entry.height);
   if (entry_width && !entry_height) missing.emplace_back("engine.air_entry.height");
   if (entry_height && !entry_width) missing.emplace_back("engine.air_entry.width");
   if (!entry_width && !entry_height) inputs.stands_in("engine.air_entry");
@@ -63,8 +63,8 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
     path.air_entry = Hole{*entry_width * *entry_height, discharge_coefficient("door").value};
   path.grate = Grate{grate, clear};
   path.bed = bed_of(build, inputs, grate, piece);
-  path.past_bed = LeakShare{inputs.usual("engine.leakage.past_bed", engine.leakage.past_bed)};
-  path.smokebox = LeakShare{inputs.usual("engine.leakage.smokebox", engine.leakage.smokebox)};
+  path.past_bed = LeakShare{inputs.usual(engine.leakage.past_bed)};
+  path.smokebox = LeakShare{inputs.usual(engine.leakage.smokebox)};
   const Length across = root<2>(grate);
   path.tubes = FireTubes{.count = *engine.tubes.count,
                          .each = {*bore, *reach, data::roughness("sooted").value.value},
@@ -86,17 +86,17 @@ InletShape inlet_shape(const std::string& kind, Length bore, Length wall) {
 
 void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& missing) {
   const part::AdapterTube& tube = build.adapter.tube;
-  const auto outside = needed(inputs, "adapter.tube.outside", tube.outside, missing);
-  const auto length = needed(inputs, "adapter.tube.length", tube.length, missing);
+  const auto outside = needed(inputs, tube.outside, missing);
+  const auto length = needed(inputs, tube.length, missing);
   if (!outside || !length) return;
-  const Length wall = inputs.usual("adapter.tube.wall", tube.wall), bore = *outside - 2.0 * wall;
+  const Length wall = inputs.usual(tube.wall), bore = *outside - 2.0 * wall;
   if (bore <= 0.0 * mm)
     throw Refused("draught.flow", "the walls of the adapter tube leave no bore",
                   "measure `adapter.tube.outside` and `adapter.tube.wall` once more");
   const auto engaged = engaged_length(build, inputs);
   const Length in_chimney = engaged.value_or(0.0 * mm);
   path.adapter = Adapter{.tube = {bore, *length, data::roughness("sooted").value.value},
-                         .inlet = inlet_shape(inputs.usual("adapter.tube.inlet", tube.inlet), bore, wall),
+                         .inlet = inlet_shape(inputs.usual(tube.inlet), bore, wall),
                          .fittings = 0.0,
                          .rise = *length,
                          .wall = TubeWall{bore, *outside, std::max(*length - in_chimney, 0.0 * mm),
@@ -105,7 +105,7 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
   if (!cylinders.count && !cylinders.blast_nozzle) inputs.stands_in("engine.cylinders");
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
-  const auto chimney = inputs.known("engine.chimney.bore", build.engine.chimney.bore);
+  const auto chimney = inputs.known(build.engine.chimney.bore);
   if (!chimney) inputs.stands_in("engine.chimney.bore");
   if (chimney && *chimney > *outside)
     path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
@@ -114,8 +114,8 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
 
 void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, GasPath& path) {
   const part::Box& box = build.adapter.box;
-  const auto diameter = inputs.known("adapter.box.diameter", box.diameter),
-             height = inputs.known("adapter.box.height", box.height);
+  const auto diameter = inputs.known(box.diameter),
+             height = inputs.known(box.height);
   if (!diameter || !height) inputs.stands_in("adapter.box");
   if (diameter && height) {
     if (fan && fan->label.frame <= 0.0 * mm) inputs.stands_in("fan.frame");
@@ -137,7 +137,7 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
                                    inputs.constant<double>("gas.box_stirring")}};
   }
   const int holes = build.adapter.bleed.holes ? *build.adapter.bleed.holes : 0;
-  const auto each = inputs.known("adapter.bleed.diameter", build.adapter.bleed.diameter);
+  const auto each = inputs.known(build.adapter.bleed.diameter);
   if (holes == 0 || !each) inputs.stands_in("adapter.bleed");
   if (holes > 0 && each)
     path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
@@ -173,9 +173,9 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
                                      const Outcome<SolvedSupply>& supply) {
   return attempt<SolvedDraught>([&](Missing& missing) -> std::optional<SolvedDraught> {
     SolvedDraught d{};
-    d.ambient = {inputs.usual("place.air", build.place.air), inputs.usual("place.barometer", build.place.barometer)};
+    d.ambient = {inputs.usual(build.place.air), inputs.usual(build.place.barometer)};
     engine_parts(build, inputs, d.path, d.fuel_piece, missing);
-    const auto measured = inputs.known("draught.air_flow", build.draught.air_flow);
+    const auto measured = inputs.known(build.draught.air_flow);
     d.measured = measured.has_value();
     if (!measured || build.adapter.tube.outside) {
       Missing adapter_missing;

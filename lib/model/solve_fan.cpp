@@ -13,16 +13,16 @@ std::vector<FanPoint> sheet_points(const part::FanPart& fan) {
 std::optional<FanLabel> label_of(const Build& build, Inputs& inputs, Missing& missing) {
   const part::FanPart& fan = build.fan;
   if (!fan.kind) missing.emplace_back("fan.kind");
-  const auto frame = fan.curve ? inputs.known("fan.frame", fan.frame) : needed(inputs, "fan.frame", fan.frame, missing);
+  const auto frame = fan.curve ? inputs.known(fan.frame) : needed(inputs, fan.frame, missing);
   // What a step-up is set to says nothing of what the fan behind it stands.
-  const auto voltage = needed(inputs, "fan.rated.voltage", fan.rated.voltage, missing);
+  const auto voltage = needed(inputs, fan.rated.voltage, missing);
   if (!missing.empty()) return std::nullopt;
   return FanLabel{.kind = *fan.kind == "axial" ? FanKind::axial : FanKind::centrifugal,
                   .frame = frame.value_or(0.0 * mm),
-                  .thickness = inputs.known("fan.thickness", fan.thickness),
+                  .thickness = inputs.known(fan.thickness),
                   .rated_voltage = *voltage,
-                  .rated_current = inputs.known("fan.rated.current", fan.rated.current),
-                  .rated_speed = inputs.known("fan.rated.speed", fan.rated.speed)};
+                  .rated_current = inputs.known(fan.rated.current),
+                  .rated_speed = inputs.known(fan.rated.speed)};
 }
 std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
   std::vector<SpeedPoint> points;
@@ -31,8 +31,7 @@ std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
 }
 Voltage most_voltage(const part::FanPart& fan, Inputs& inputs, Voltage usual) {
   const data::FanVoltage& allowed = data::fan_voltage();
-  return inputs.otherwise(
-      "fan.voltage_most", fan.voltage_most, exactly(usual),
+  return inputs.otherwise(fan.voltage_most, exactly(usual),
       because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
 }
 
@@ -42,13 +41,13 @@ class FanSolver {
   FanSolver(const Build& build, Inputs& inputs, const FanLabel& label)
       : fan_(build.fan), load_(static_cast<bool>(build.load.power)), inputs_(inputs), label_(label) {}
   SolvedFan solve() {
-    inside_ = inputs_.usual("fan.mount", fan_.mount) == "inside";
+    inside_ = inputs_.usual(fan_.mount) == "inside";
     const bool only_two = fan_.curve && only_ends(sheet_points(fan_));
     thickness_ = label_.thickness;
     if (sized() && (!fan_.curve || (only_two && label_.kind == FanKind::axial) || inside_)) take_thickness();
     if (!fan_.curve) {
       if (label_.rated_current && !label_.rated_speed)
-        label_.current_is_most = inputs_.usual("fan.rated.current_is", fan_.rated.current_is) == "maximum";
+        label_.current_is_most = inputs_.usual(fan_.rated.current_is) == "maximum";
       taken_.thickness = thickness_.value();
     } else if (sized()) {
       taken_.thickness =
@@ -66,7 +65,7 @@ class FanSolver {
         .curve = std::move(curve),
         .motor = motor,
         .current = current_,
-        .gas_limit = inputs_.otherwise("fan.gas_limit", fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
+        .gas_limit = inputs_.otherwise(fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
                                        because("usual limit of small fans", limits.source, limits.standing)),
         .inside = inside_};
   }
@@ -75,7 +74,7 @@ class FanSolver {
   bool sized() const { return label_.frame > 0.0 * mm; }
   void take_thickness() {
     const data::FanDepthGuess& usual = data::usual_depth(label_.kind, label_.frame);
-    thickness_ = inputs_.otherwise("fan.thickness", fan_.thickness, depth_by_size(label_),
+    thickness_ = inputs_.otherwise(fan_.thickness, depth_by_size(label_),
                                    because("usual depth of such a frame", usual.source, usual.standing));
   }
   void take_current() {
@@ -86,7 +85,7 @@ class FanSolver {
     } else if (sized() && (!fan_.curve || !load_)) {
       const data::FanLaw& law = data::fan_law("axial power");
       taken_.current =
-          inputs_.scattered("fan.rated.current", fan_.rated.current, current_by_size(label_, taken_.thickness),
+          inputs_.scattered(fan_.rated.current, current_by_size(label_, taken_.thickness),
                             because("as fans of this size take", law.source, law.standing));
       current_ = taken_.current;
     }
@@ -97,11 +96,11 @@ class FanSolver {
     } else if (fan_.curve) {  // only ratios of speed enter
       const bool known = sized() && current_;
       const Rotation usual = known ? speed_by_power(label_, taken_.thickness, taken_.current).value : 4000.0 * rpm;
-      taken_.speed = inputs_.otherwise("fan.rated.speed", fan_.rated.speed, exactly(usual),
+      taken_.speed = inputs_.otherwise(fan_.rated.speed, exactly(usual),
                                        because("any value: the curve is given", "similarity laws", "derived"));
     } else {
       const data::FanLaw& law = data::fan_law("axial speed");
-      taken_.speed = inputs_.scattered("fan.rated.speed", fan_.rated.speed,
+      taken_.speed = inputs_.scattered(fan_.rated.speed,
                                        speed_by_power(label_, taken_.thickness, taken_.current),
                                        because("by size and power", law.source, law.standing));
     }
@@ -121,11 +120,11 @@ class FanSolver {
                              .points = sheet_points(fan_),
                              .thickness = thickness_,
                              .from = fan_.curve_from ? *fan_.curve_from : std::string(),
-                             .within = inputs_.known("fan.curve_within", fan_.curve_within)});
+                             .within = inputs_.known(fan_.curve_within)});
   }
   double factor(std::string_view key, const Band<double>& band, bool tails, const CurveBasis& basis) {
     const Assumed why = because("spread of the curve", basis.sentence, basis.standing);
-    return tails ? inputs_.scattered(key, Given<double>{}, band, why) : inputs_.otherwise(key, {}, band, why);
+    return tails ? inputs_.scattered(key, band, why) : inputs_.taken(key, band, why);
   }
   FanCurve curve_with_spread() {
     const FanCurve curve = curve_as_told();
@@ -139,7 +138,7 @@ class FanSolver {
   }
   MotorLaw motor_of() {
     const data::FanVoltage& usual = data::fan_voltage();
-    const auto starts = inputs_.known("fan.starts_at", fan_.starts_at);
+    const auto starts = inputs_.known(fan_.starts_at);
     if (!starts)
       inputs_.note({"fan.starts_at", format(usual.starts.value * label_.rated_voltage, "V"),
                     format(usual.starts.low * label_.rated_voltage, "V") + " .. " +
@@ -147,7 +146,7 @@ class FanSolver {
                     "usual share of the rated voltage", usual.source, usual.standing});
     std::optional<double> zero;
     if (!fan_.speed_at)
-      zero = inputs_.otherwise("fan.zero_speed", Given<double>{}, usual.zero_speed,
+      zero = inputs_.taken("fan.zero_speed", usual.zero_speed,
                                because("share of the rated voltage at which its speed, carried on straight, is nothing",
                                        usual.source, usual.standing));
     return motor_law({label_.rated_voltage, taken_.speed, starts, measured_speeds(fan_)}, zero);

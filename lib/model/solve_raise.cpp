@@ -19,7 +19,7 @@ std::variant<MeasuredAir, FanDraught> draught_of(const SolvedDraught& draught, c
 }
 // The share of the boiler that the water takes: of what the boiler holds, where that was measured.
 double fill_of(Inputs& inputs, const part::Boiler& boiler, Volume water) {
-  const auto holds = inputs.known("engine.boiler.volume", boiler.volume);
+  const auto holds = inputs.known(boiler.volume);
   return holds ? static_cast<double>(water / *holds) : inputs.constant<double>("raise.fill");
 }
 // Steam that drives the air out: some changes of the steam space over the water.
@@ -31,7 +31,7 @@ Mass purge_of(Inputs& inputs, Volume water, double fill, Pressure barometer) {
 RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& draught, const Outcome<SolvedFan>& fan,
                        const Outcome<SolvedSupply>& supply) {
   const part::Boiler& boiler = build.engine.boiler;
-  const Volume water = inputs.known("engine.boiler.water", boiler.water).value();
+  const Volume water = inputs.known(boiler.water).value();
   const double fill = fill_of(inputs, boiler, water);
   RaiseInput input{.fire = *draught.fire,
                    .boiler = *draught.boiler,
@@ -40,8 +40,8 @@ RaiseInput raise_input(const Build& build, Inputs& inputs, const SolvedDraught& 
                    .draught = draught_of(draught, fan, supply),
                    .path = GasNetwork(draught.path, draught.ambient),
                    .battery = std::nullopt,
-                   .own_blower = inputs.known("engine.boiler.own_blower_from", boiler.own_blower_from),
-                   .working = inputs.known("engine.boiler.working", boiler.working),
+                   .own_blower = inputs.known(boiler.own_blower_from),
+                   .working = inputs.known(boiler.working),
                    .purge = purge_of(inputs, water, fill, draught.ambient.pressure),
                    .inside = water / fill,
                    .fan_gas_limit = fan ? std::optional(fan->gas_limit) : std::nullopt,
@@ -56,8 +56,8 @@ Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outco
   return attempt<SolvedRaise>([&](std::vector<std::string>& missing) -> std::optional<SolvedRaise> {
     const part::Boiler& boiler = build.engine.boiler;
     if (!draught) missing = draught.missing;
-    needed(inputs, "engine.boiler.water", boiler.water, missing);
-    inputs.known("engine.boiler.volume", boiler.volume);
+    needed(inputs, boiler.water, missing);
+    inputs.known(boiler.volume);
     if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
     if (!missing.empty()) return std::nullopt;
     if (!draught) refuse_with(draught);
@@ -66,10 +66,10 @@ Outcome<SolvedRaise> solve_raise(const Build& build, Inputs& inputs, const Outco
                     "no boiler holds that: measure the water and the boiler once more");
     RaiseInput input = raise_input(build, inputs, *draught, fan, supply);
     Raise result = raise(input);
-    const Fill fill{fill_of(inputs, boiler, *inputs.known("engine.boiler.water", boiler.water)), input.water,
+    const Fill fill{fill_of(inputs, boiler, *inputs.known(boiler.water)), input.water,
                     input.ambient.pressure};
     return SolvedRaise{std::move(input), std::move(result), fill,
-                       inputs.usual("want.steam_within", build.want.steam_within)};
+                       inputs.usual(build.want.steam_within)};
   });
 }
 }  // namespace lumwright

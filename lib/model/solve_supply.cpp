@@ -15,10 +15,10 @@ using Missing = std::vector<std::string>;
 std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
   const auto& electrics = data::fan_electrics();
   const double exponent =
-      inputs.otherwise("fan.current_exponent", Given<double>{}, electrics.current_exponent,
+      inputs.taken("fan.current_exponent", electrics.current_exponent,
                        because("current goes with voltage to this power", electrics.source, electrics.standing));
-  const auto power = inputs.known("load.power", build.load.power);
-  const auto voltage = inputs.known("load.voltage", build.load.voltage);
+  const auto power = inputs.known(build.load.power);
+  const auto voltage = inputs.known(build.load.voltage);
   if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
   if (!fan) {
     missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
@@ -33,14 +33,14 @@ std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<
 }
 
 Control control_of(const Build& build, Inputs& inputs) {
-  const std::string kind = inputs.usual("supply.control.kind", build.supply.control.kind);
+  const std::string kind = inputs.usual(build.supply.control.kind);
   Control control = uncontrolled();
   if (kind == "chopped supply")
-    control = {Control::Kind::chopped_supply, inputs.known("supply.control.duty", build.supply.control.duty).value(),
+    control = {Control::Kind::chopped_supply, inputs.known(build.supply.control.duty).value(),
                control.voltage};
   if (kind == "lower output" || kind == "series regulator")
     control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
-               inputs.known("supply.control.output", build.supply.control.output).value()};
+               inputs.known(build.supply.control.output).value()};
   return control;
 }
 
@@ -58,15 +58,15 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   }
   if (!name.empty()) module = data::step_up(name);
   const Voltage output =
-      inputs.otherwise("supply.step_up.output", part.output, exactly(rated),
+      inputs.otherwise(part.output, exactly(rated),
                        because("set to the fan's rated voltage", "common practice, no source", "practice"));
-  const auto measured_min = inputs.known("supply.step_up.input_min", part.input_min);
+  const auto measured_min = inputs.known(part.input_min);
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
-    least = inputs.otherwise("supply.step_up.input_min", part.input_min, exactly(real_minimum(*module, std::nullopt)),
+    least = inputs.otherwise(part.input_min, exactly(real_minimum(*module, std::nullopt)),
                              because("below this, step-ups of this kind misbehave", module->source, module->standing));
   } else if (!measured_min) {
-    least = inputs.otherwise("supply.step_up.input_min", part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
+    least = inputs.otherwise(part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
                              because("least input of small step-ups", "tests of hobby step-ups", "secondary"));
   }
   StepUp made = module ? step_up_of(*module, output, least)
@@ -95,12 +95,12 @@ Resistance leads_of(const Build& build, Inputs& inputs) {
     inputs.stands_in("supply.leads");
     return 0.0 * ohm;
   }
-  const Area section = inputs.usual("supply.leads.section", wires.section);
-  return loop_resistance(wire_resistance(section), inputs.usual("supply.leads.length", wires.length),
-                         inputs.usual("place.air", build.place.air));
+  const Area section = inputs.usual(wires.section);
+  return loop_resistance(wire_resistance(section), inputs.usual(wires.length),
+                         inputs.usual(build.place.air));
 }
 Resistance fuse_of(const Build& build, Inputs& inputs) {
-  const auto fuse = inputs.known("supply.fuse", build.supply.fuse);
+  const auto fuse = inputs.known(build.supply.fuse);
   if (!fuse) return 0.0 * ohm;
   const Current least = data::fuses().front().rating, most = data::fuses().back().rating;
   if (*fuse < least || *fuse > most)
@@ -117,8 +117,7 @@ Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::C
   if (part.resistance || cell.bank) return 0.0 * ohm;
   const data::SeriesResistanceRow& row = cell.contact;
   const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
-  return inputs.otherwise(
-      "supply.pack.contacts", part.contacts,
+  return inputs.otherwise(part.contacts,
       Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
       because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.source,
               row.standing));
@@ -136,32 +135,32 @@ void must_stand(const data::ChemistryRow& cells, Temperature t) {
 PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   const part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
-  const int series = inputs.count("supply.pack.series", part.series, 1, "one cell or block");
-  const data::ConditionRow& condition = data::condition(inputs.usual("supply.pack.condition", part.condition));
+  const int series = inputs.count(part.series, 1, "one cell or block");
+  const data::ConditionRow& condition = data::condition(inputs.usual(part.condition));
   const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
   if (cell.bank && series != 1)
     throw Refused("power.bank", fmt::format("{} power banks in series are written: a bank stands alone", series),
                   "write `supply.pack.series: 1`");
-  const Temperature air = inputs.usual("place.air", build.place.air);
+  const Temperature air = inputs.usual(build.place.air);
   return PackInput{
       .cell = cell,
       .series = series,
       .parallel = part.parallel ? *part.parallel : 1,
-      .capacity = inputs.otherwise("supply.pack.capacity", part.capacity, cell.capacity, note("usual for this cell")),
+      .capacity = inputs.otherwise(part.capacity, cell.capacity, note("usual for this cell")),
       .capacity_factor =
-          inputs.otherwise("supply.pack.capacity_factor", Given<double>{}, condition.capacity,
+          inputs.taken("supply.pack.capacity_factor", condition.capacity,
                            because("what the condition leaves of the capacity", condition.source, condition.standing)),
       .resistance_factor =
           part.resistance ? 1.0
-                          : inputs.otherwise("supply.pack.resistance_factor", Given<double>{}, condition.resistance,
+                          : inputs.taken("supply.pack.resistance_factor", condition.resistance,
                                              because("what the condition does to the resistance", condition.source,
                                                      condition.standing)),
-      .charged = inputs.usual("supply.pack.charged", part.charged),
-      .rate_exponent = inputs.otherwise("supply.pack.rate_exponent", part.rate_exponent, cell.rate_exponent,
+      .charged = inputs.usual(part.charged),
+      .rate_exponent = inputs.otherwise(part.rate_exponent, cell.rate_exponent,
                                         note("how the capacity shrinks with current")),
-      .temperature = inputs.otherwise("supply.pack.temperature", part.temperature, exactly(air),
+      .temperature = inputs.otherwise(part.temperature, exactly(air),
                                       because("as the air", "common practice, no source", "practice")),
-      .measured = inputs.known("supply.pack.resistance", part.resistance),
+      .measured = inputs.known(part.resistance),
       .contacts = contacts_of(part, inputs, cell, series),
       .outside = outside,
       .cell_resistance = std::nullopt,
@@ -170,11 +169,10 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
 }
 
 std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const data::CellRow& cell, int series) {
-  if (auto stop = inputs.known("supply.stop_at", build.supply.stop_at)) return stop;
+  if (auto stop = inputs.known(build.supply.stop_at)) return stop;
   if (cell.bank) return std::nullopt;  // a power bank switches itself off
   const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
-  return inputs.otherwise(
-      "supply.stop_at", build.supply.stop_at, exactly(usual),
+  return inputs.otherwise(build.supply.stop_at, exactly(usual),
       because("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
 }
 
@@ -199,9 +197,9 @@ SupplyState state_at(const FanSupply& feed, const Sample& sample) { return suppl
 // What the step-up stands: as written, else as its kind does.
 void add_limits(SolvedSupply& s, const Build& build, Inputs& inputs) {
   const part::StepUpPart& part = build.supply.step_up;
-  s.input_limit = inputs.known("supply.step_up.input_limit", part.input_limit);
-  s.input_most = inputs.known("supply.step_up.input_most", part.input_most);
-  s.output_most = inputs.known("supply.step_up.output_most", part.output_most);
+  s.input_limit = inputs.known(part.input_limit);
+  s.input_most = inputs.known(part.input_most);
+  s.output_most = inputs.known(part.output_most);
   if (!s.module) return;
   if (!s.input_limit) s.input_limit = s.module->input_limit;
   if (!s.input_most) s.input_most = s.module->input_most;
@@ -259,7 +257,7 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
       } catch (const ModelError&) {  // at the very end of a collapsing pack nothing runs any more
       }
     }
-    add_weak_cell(solved, data::condition(inputs.usual("supply.pack.condition", build.supply.pack.condition)));
+    add_weak_cell(solved, data::condition(inputs.usual(build.supply.pack.condition)));
     return solved;
   });
 }

@@ -14,17 +14,17 @@ using Missing = std::vector<std::string>;
 std::optional<MadeTube> tube_of(const Build& build, Inputs& inputs, Missing& missing) {
   const part::AdapterTube& tube = build.adapter.tube;
   Missing lacks;
-  const auto outside = needed(inputs, "adapter.tube.outside", tube.outside, lacks),
-             length = needed(inputs, "adapter.tube.length", tube.length, lacks);
+  const auto outside = needed(inputs, tube.outside, lacks),
+             length = needed(inputs, tube.length, lacks);
   missing.insert(missing.end(), lacks.begin(), lacks.end());
   if (!outside || !length) return std::nullopt;
-  const Length wall = inputs.usual("adapter.tube.wall", tube.wall);
+  const Length wall = inputs.usual(tube.wall);
   return MadeTube{.outside = *outside,
                   .wall = wall,
                   .length = *length,
                   .engaged = engaged_length(build, inputs),
-                  .metal = metal(inputs.usual("adapter.tube.material", tube.material)),
-                  .inlet = inputs.usual("adapter.tube.inlet", tube.inlet),
+                  .metal = metal(inputs.usual(tube.material)),
+                  .inlet = inputs.usual(tube.inlet),
                   .chamfer = 0.5 * wall};
 }
 
@@ -45,17 +45,17 @@ std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const st
                                     Missing& missing) {
   const part::Flange& part = build.adapter.flange;
   Missing lacks;
-  const auto outside = needed(inputs, "adapter.flange.outside", part.outside, lacks),
-             thickness = needed(inputs, "adapter.flange.thickness", part.thickness, lacks);
+  const auto outside = needed(inputs, part.outside, lacks),
+             thickness = needed(inputs, part.thickness, lacks);
   missing.insert(missing.end(), lacks.begin(), lacks.end());
   if (!outside || !thickness) return std::nullopt;
   MadeFlange made{.outside = *outside,
                   .thickness = *thickness,
-                  .metal = metal(inputs.usual("adapter.flange.material", part.material)),
+                  .metal = metal(inputs.usual(part.material)),
                   .screws = std::nullopt,
                   .tube_hole = std::nullopt,
                   .gap = std::nullopt,
-                  .joint = inputs.usual("adapter.joint", build.adapter.joint)};
+                  .joint = inputs.usual(build.adapter.joint)};
   made.screws = screws_of(build, made, missing);
   if (!tube) return made;
   made.tube_hole = tube->outside;  // a press fit or a thread is made to the tube in hand
@@ -87,16 +87,16 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
                               Missing& missing) {
   const part::Box& part = build.adapter.box;
   Missing lacks;
-  const auto across = needed(inputs, "adapter.box.diameter", part.diameter, lacks),
-             height = needed(inputs, "adapter.box.height", part.height, lacks),
-             sheet = needed(inputs, "adapter.box.sheet", part.sheet, lacks);
+  const auto across = needed(inputs, part.diameter, lacks),
+             height = needed(inputs, part.height, lacks),
+             sheet = needed(inputs, part.sheet, lacks);
   missing.insert(missing.end(), lacks.begin(), lacks.end());
   if (!across || !height || !sheet) return std::nullopt;
-  MadeBox box{.square = inputs.usual("adapter.box.shape", part.shape) == "square",
+  MadeBox box{.square = inputs.usual(part.shape) == "square",
               .across = *across,
               .height = *height,
               .sheet = *sheet,
-              .metal = metal(inputs.usual("adapter.box.material", part.material)).name,
+              .metal = metal(inputs.usual(part.material)).name,
               .round = std::nullopt,
               .net = std::nullopt,
               .lap = 0.0 * mm,
@@ -109,11 +109,11 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
   if (tube) box.tube_hole = tube->outside + data::shop_length("opening over").value.value;
   const part::Bleed& bleed = build.adapter.bleed;
   if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
-  if (inputs.usual("fan.mount", build.fan.mount) == "inside")
+  if (inputs.usual(build.fan.mount) == "inside")
     box.grommet =
         told_by("power.leads", "the fan's leads go through the wall of the box: ",
                 "thinner leads, or bring them out in a sleeve and write the outside of one", [&] {
-                  return grommet_for({inputs.usual("supply.leads.outside", build.supply.leads.outside), *sheet});
+                  return grommet_for({inputs.usual(build.supply.leads.outside), *sheet});
                 });
   return box;
 }
@@ -121,33 +121,33 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
 std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missing) {
   const part::FanPart& fan = build.fan;
   if (!fan.kind) missing.emplace_back("fan.kind");
-  const auto frame = needed(inputs, "fan.frame", fan.frame, missing);
+  const auto frame = needed(inputs, fan.frame, missing);
   if (!fan.kind || !frame) return std::nullopt;
   const part::FanHoles& holes = fan.holes;
   FanInHand in_hand{.kind = *fan.kind == "axial" ? data::FanKind::axial : data::FanKind::centrifugal,
                     .frame = *frame,
-                    .thickness = inputs.known("fan.thickness", fan.thickness),
+                    .thickness = inputs.known(fan.thickness),
                     .measured = holes.measured && *holes.measured == "yes",
-                    .hole_pitch = inputs.known("fan.holes.pitch", holes.pitch),
+                    .hole_pitch = inputs.known(holes.pitch),
                     .lugs = {},
-                    .hole = inputs.known("fan.holes.diameter", holes.diameter),
-                    .opening = inputs.known("fan.holes.opening", holes.opening)};
+                    .hole = inputs.known(holes.diameter),
+                    .opening = inputs.known(holes.opening)};
   for (const auto& p : holes.lugs.points) in_hand.lugs.push_back({p.x, p.y});
   MadeFan made{.drawing = fan_drawing(in_hand),
                .axial = in_hand.kind == data::FanKind::axial,
-               .inside = inputs.usual("fan.mount", fan.mount) == "inside",
+               .inside = inputs.usual(fan.mount) == "inside",
                .frame = *frame,
                .thickness = in_hand.thickness,
                .inlet = std::nullopt,
-               .mass = inputs.known("fan.mass", fan.mass)};
+               .mass = inputs.known(fan.mass)};
   if (!made.axial && !in_hand.measured && made.drawing.pattern) {
     made.drawing.pattern.reset();
     made.drawing.measure_first =
         "centrifugal fans follow no standard: compare these sizes with the one in hand, then write that";
   }
   if (holes.inlet_x && holes.inlet_y)
-    made.inlet = PlanePoint{*inputs.known("fan.holes.inlet_x", holes.inlet_x),
-                            *inputs.known("fan.holes.inlet_y", holes.inlet_y)};
+    made.inlet = PlanePoint{*inputs.known(holes.inlet_x),
+                            *inputs.known(holes.inlet_y)};
   return made;
 }
 
@@ -182,10 +182,10 @@ std::vector<StackPart> stack_parts(const FanUnit& unit) {
 }
 std::optional<Stability> stability_of(const Build& build, Inputs& inputs, const FanUnit& unit) {
   const part::Chimney& chimney = build.engine.chimney;
-  const auto bore = inputs.known("engine.chimney.bore", chimney.bore);
+  const auto bore = inputs.known(chimney.bore);
   if (!unit.tube || !unit.flange || !unit.box || !unit.fan || !unit.fan->mass || !bore || *bore <= unit.tube->outside)
     return std::nullopt;
-  const Length wall = inputs.known("engine.chimney.wall", chimney.wall).value_or(0.0 * mm);
+  const Length wall = inputs.known(chimney.wall).value_or(0.0 * mm);
   const Length deep = unit.fan->inside ? 0.0 * mm : unit.fan->thickness.value_or(0.0 * mm);
   return stability({.parts = stack_parts(unit),
                     .engaged = unit.tube->engaged.value_or(unit.tube->length),
@@ -194,9 +194,9 @@ std::optional<Stability> stability_of(const Build& build, Inputs& inputs, const 
                     .top = unit.flange->thickness + unit.box->height + 2.0 * unit.box->sheet + deep,
                     .push = usual_knock(),
                     .chimney = {.bore = *bore,
-                                .wall = inputs.known("engine.chimney.wall", chimney.wall),
-                                .height = inputs.known("engine.chimney.depth", chimney.depth),
-                                .metal = metal(inputs.usual("engine.chimney.material", chimney.material)).name}});
+                                .wall = inputs.known(chimney.wall),
+                                .height = inputs.known(chimney.depth),
+                                .metal = metal(inputs.usual(chimney.material)).name}});
 }
 }  // namespace
 

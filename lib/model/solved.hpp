@@ -203,10 +203,9 @@ auto told_by(std::string_view check, std::string_view before, std::string_view a
 }
 /// The value of a key that a part cannot do without; a missing one is noted.
 template <class Q>
-std::optional<Q> needed(Inputs& inputs, std::string_view key, const Given<Q>& given,
-                        std::vector<std::string>& missing) {
-  std::optional<Q> value = inputs.known(key, given);
-  if (!value) missing.emplace_back(key);
+std::optional<Q> needed(Inputs& inputs, const Given<Q>& given, std::vector<std::string>& missing) {
+  std::optional<Q> value = inputs.known(given);
+  if (!value) missing.emplace_back(given.key.text());
   return value;
 }
 }  // namespace lumwright
