@@ -28,7 +28,7 @@ std::vector<data::Row> published(std::string_view topic, std::string_view list) 
   const auto found = data::rows(file.name, file.root, list);
   if (found.empty()) throw std::runtime_error("no rows in " + path);
   for (const data::Row& row : found)
-    if (row.source().empty() || row.standing().empty())
+    if (row.source().empty() || row.basis().standing == data::Standing::unsaid)
       throw std::runtime_error("a row without source or standing in " + path);
   return found;
 }

@@ -1,6 +1,7 @@
 // Steam raising through time: fire, boiler, gas path, fan and pack solved together at every instant, from cold to
 // pressure.
 #pragma once
+#include "boiler/raise_event.hpp"
 #include "boiler/battery.hpp"
 #include "boiler/boiler.hpp"
 #include "draught/fan.hpp"
@@ -62,16 +63,6 @@ struct RaiseAccount {
   Energy chemical, carbon_monoxide, bed, absorbed, stack, astray, outside;
   Mass steam;  // let out
   double efficiency() const { return in(absorbed, chemical); }
-};
-enum class RaiseEventKind {
-  false_own_blower,  // with air left in the boiler the gauge would show own-blower pressure here
-  boils,             // at the barometer's pressure
-  purged,            // the steam meant for it has been let out
-  fully_lit,
-  own_blower,
-  working,
-  fan_too_hot,  // the gas at the fan passes its limit upwards, for the first time
-  pack_stops    // Raise::supply_end says why
 };
 struct RaiseEvent {
   RaiseEventKind kind;

@@ -1,5 +1,6 @@
 // Tabled heat capacity of air.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <vector>
@@ -8,8 +9,7 @@ namespace lumwright::data {
 struct AirHeatCapacity {
   Temperature temperature;
   SpecificHeat value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// In rising order of temperature.
 const std::vector<AirHeatCapacity>& air_heat_capacities();

@@ -20,8 +20,7 @@ ChemistryRow read_chemistry(const Row& row) {
                  .reversed_soc = {},
                  .reversed_voltage = {},
                  .good_cell_when_weak_one_reverses = row.optional<Voltage>("good_cell_when_weak_one_reverses"),
-                 .source = row.source(),
-                 .standing = row.standing()};
+                 .basis = row.basis()};
   if (row.has("reversed_soc")) {
     c.reversed_soc = row.numbers("reversed_soc");
     c.reversed_voltage = row.list<Voltage>("reversed_voltage");
@@ -63,8 +62,7 @@ CellRow read_cell(const Row& row) {
             .most_rate = row.triple<double>("most_rate"),
             .mass = row.quantity<Mass>("mass"),
             .bank = {},
-            .source = row.source(),
-            .standing = row.standing()};
+            .basis = row.basis()};
   if (row.has("pulse_resistance")) c.pulse_resistance = row.triple<Resistance>("pulse_resistance");
   if (row.has("bank")) c.bank = read_bank(row.section("bank"));
   return c;
@@ -89,8 +87,7 @@ const std::vector<ConditionRow>& conditions() {
                      .capacity = row.triple<double>("capacity"),
                      .resistance = row.triple<double>("resistance"),
                      .weakest = row.triple<double>("weakest"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;
@@ -102,8 +99,7 @@ const std::vector<SeriesResistanceRow>& series_resistances() {
     for (const Row& row : rows("cells", "series_resistances"))
       out.push_back({.id = row.text("id"),
                      .resistance = row.triple<Resistance>("resistance"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;

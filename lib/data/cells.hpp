@@ -1,5 +1,6 @@
 // Battery cells, lead-acid blocks and power banks by the names that users write: what each gives, loses and stands.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
@@ -26,8 +27,7 @@ struct ChemistryRow {
   std::vector<Voltage> reversed_voltage;
   std::optional<Voltage>
       good_cell_when_weak_one_reverses;  // what a good one holds while the weakest passes through 0 V
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 /// How a label becomes energy at the socket of a power bank.
@@ -44,8 +44,7 @@ struct BankOutput {
 struct SeriesResistanceRow {
   std::string id;
   Band<Resistance> resistance;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 /// One article that users put in series or parallel: a cell, or a block of several cells in one case.
@@ -65,8 +64,7 @@ struct CellRow {
   Band<double> most_rate;          // highest sensible continuous current, in It
   Mass mass;
   std::optional<BankOutput> bank;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 /// new, good, tired, salvaged: what age and a doubtful past do.
@@ -76,8 +74,7 @@ struct ConditionRow {
   Band<double> capacity;    // factor on the label
   Band<double> resistance;  // factor on that of a new cell
   Band<double> weakest;     // capacity of the weakest cell of a set over that of the others
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 const std::vector<CellRow>& cells();

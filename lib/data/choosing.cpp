@@ -11,8 +11,6 @@ const ChoosingRules& choosing_rules() {
     const Row time = rule("time over pressure"), near = rule("gauge near steam");
     return ChoosingRules{.time_over_pressure = time.number("value"),
                          .least_apart = rule("times are the same").number("value"),
-                         .time_source = time.source(),
-                         .time_standing = time.standing(),
                          .near_steam = near.quantity<GaugePressure>("value"),
                          .fan_block = rule("fan mass over its block").quantity<Density>("value"),
                          .step_up = rule("step-up mass").quantity<Mass>("value")};

@@ -17,8 +17,7 @@ const std::vector<Pen>& pens() {
                        .dashes = row.list<Length>("dashes"),
                        .colour = {static_cast<int>(rgb[0]), static_cast<int>(rgb[1]), static_cast<int>(rgb[2])},
                        .legend = row.text("legend"),
-                       .source = row.source(),
-                       .standing = row.standing()});
+                       .basis = row.basis()});
     }
     return found;
   }();
@@ -28,8 +27,7 @@ const std::vector<PaperRow>& papers() {
   static const std::vector<PaperRow> all = [] {
     std::vector<PaperRow> found;
     for (const Row& row : rows("drawing", "papers"))
-      found.push_back({row.text("name"), row.quantity<Length>("width"), row.quantity<Length>("height"), row.source(),
-                       row.standing()});
+      found.push_back({row.text("name"), row.quantity<Length>("width"), row.quantity<Length>("height"), row.basis()});
     return found;
   }();
   return all;

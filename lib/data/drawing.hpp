@@ -1,5 +1,6 @@
 // Pens, paper sizes and letter heights of the drawings.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <array>
 #include <string>
@@ -17,8 +18,7 @@ struct Pen {
   std::vector<Length> dashes;  // on, off, on, off...; empty: continuous
   std::array<int, 3> colour;   // red, green, blue, 0 to 255
   std::string legend;          // what the line means to the reader; empty: explains itself
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<Pen>& pens();
 
@@ -26,8 +26,7 @@ struct PaperRow {
   std::string name;
   Length width;
   Length height;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<PaperRow>& papers();
 

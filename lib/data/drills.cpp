@@ -21,13 +21,13 @@ std::vector<DrillRow> read_drills() {
     const long steps = std::lround((row.quantity<Length>("last") - first) / step);
     for (long k = 0; k <= steps; ++k) {
       const Length diameter = first + static_cast<double>(k) * step;
-      found.push_back({drill_name(series, diameter), series, diameter, row.source(), row.standing()});
+      found.push_back({drill_name(series, diameter), series, diameter, row.basis()});
     }
   }
   for (const Row& row : rows("drills", "numbered")) {
     int number = static_cast<int>(row.number("first"));
     for (const double size : row.numbers("inches"))
-      found.push_back({fmt::format("no. {}", number++), "number", size * inch, row.source(), row.standing()});
+      found.push_back({fmt::format("no. {}", number++), "number", size * inch, row.basis()});
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const DrillRow& a, const DrillRow& b) { return a.diameter < b.diameter; });
@@ -45,7 +45,7 @@ const std::vector<StepDrill>& step_drills() {
     std::vector<StepDrill> found;
     for (const Row& row : rows("drills", "step_drills"))
       found.push_back({row.text("name"), row.quantity<Length>("first"), row.quantity<Length>("last"),
-                       row.quantity<Length>("step"), row.quantity<Length>("height"), row.source(), row.standing()});
+                       row.quantity<Length>("step"), row.quantity<Length>("height"), row.basis()});
     return found;
   }();
   return all;
@@ -56,7 +56,7 @@ const std::vector<CutMethod>& cut_methods() {
     std::vector<CutMethod> found;
     for (const Row& row : rows("drills", "cuts"))
       found.push_back({row.text("id"), row.text("name"), row.quantity<Length>("over"), row.quantity<Length>("under"),
-                       row.optional<Length>("largest"), row.source(), row.standing()});
+                       row.optional<Length>("largest"), row.basis()});
     return found;
   }();
   return all;

@@ -1,5 +1,6 @@
 // Drills, step drills and ways to cut a hole in sheet that a small workshop has.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -11,8 +12,7 @@ struct DrillRow {
   std::string name;    // "1.80 mm", "no. 43", "7/64 in"
   std::string series;  // "metric", "number", "fractional"
   Length diameter;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Thinnest first.
 const std::vector<DrillRow>& drills();
@@ -23,8 +23,7 @@ struct StepDrill {
   Length last;
   Length step;    // from one diameter to the next
   Length height;  // of one step: the sheet must be thinner
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<StepDrill>& step_drills();
 
@@ -34,8 +33,7 @@ struct CutMethod {
   Length over;   // how far the diameter may come out large
   Length under;  // and small
   std::optional<Length> largest;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<CutMethod>& cut_methods();
 /// Throws std::logic_error for an id that the table lacks.

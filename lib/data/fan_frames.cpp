@@ -8,7 +8,7 @@ const std::vector<FanFrame>& fan_frames() {
     for (const Row& row : rows("fan_frames", "axial"))
       found.push_back({row.quantity<Length>("frame"), row.quantity<Length>("pitch"), row.quantity<Length>("hole"),
                        row.quantity<Length>("opening"), row.texts("screws"), row.yes("firm"), row.text("note", ""),
-                       row.source(), row.standing()});
+                       row.basis()});
     return found;
   }();
   return all;
@@ -18,7 +18,7 @@ const FanFrameWithin& fan_frame_within() {
   static const FanFrameWithin within = [] {
     const Row row = section("fan_frames", "within");
     return FanFrameWithin{row.quantity<Length>("frame"), row.quantity<Length>("pitch"), row.quantity<Length>("hole"),
-                          row.source(), row.standing()};
+                          row.basis()};
   }();
   return within;
 }
@@ -33,7 +33,7 @@ const std::vector<BlowerFrame>& blower_frames() {
       found.push_back({row.text("name"), row.quantity<Length>("width"), row.quantity<Length>("height"),
                        row.quantity<Length>("thickness"), holes, row.optional<Length>("hole"), row.text("screw"),
                        row.optional<Length>("inlet"), row.optional<Length>("outlet_width"),
-                       row.optional<Length>("outlet_height"), row.source(), row.standing()});
+                       row.optional<Length>("outlet_height"), row.basis()});
     }
     return found;
   }();

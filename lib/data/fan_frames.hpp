@@ -1,5 +1,6 @@
 // Where the screws of small fans sit, and which of these sizes may be trusted.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -15,8 +16,7 @@ struct FanFrame {
   std::vector<std::string> screws;  // threads; the fuller fit first
   bool firm;                        // may be drawn from; otherwise measure the fan in hand first
   std::string note;                 // may be empty
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Smallest first; a size on which sources disagree has a row for each.
 const std::vector<FanFrame>& fan_frames();
@@ -26,8 +26,7 @@ struct FanFrameWithin {
   Length frame;
   Length pitch;
   Length hole;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const FanFrameWithin& fan_frame_within();
 
@@ -46,8 +45,7 @@ struct BlowerFrame {
   std::optional<Length> inlet;  // bore of the inlet
   std::optional<Length> outlet_width;
   std::optional<Length> outlet_height;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Every one must be measured before it is drawn.
 const std::vector<BlowerFrame>& blower_frames();

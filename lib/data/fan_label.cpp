@@ -24,8 +24,7 @@ FanLaw read_law(const Row& row) {
           .power = number_or(row, "power", 0.0),
           .of_maximum = number_or(row, "of_maximum", 1.0),
           .spread = about_one(row, "spread"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 BlowerBody read_body(const Row& row) {
   return {.id = row.text("id"),
@@ -35,8 +34,7 @@ BlowerBody read_body(const Row& row) {
           .phi = row.number("phi"),
           .power = row.quantity<Power>("power"),
           .speed = row.quantity<Rotation>("speed"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 BlowerLaw read_blower(const Row& row) {
   return {.power_exponent = row.number("power_exponent"),
@@ -47,16 +45,14 @@ BlowerLaw read_blower(const Row& row) {
           .power = about_one(row, "power_spread"),
           .together = row.number("together"),
           .far = row.number("far"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 FanDepthGuess read_depth_guess(const Row& row) {
   const Band<Length> ends = row.band<Length>("band");
   return {.kind = row.text("kind") == name(FanKind::axial) ? FanKind::axial : FanKind::centrifugal,
           .up_to = row.quantity<Length>("up_to"),
           .thickness = {.value = row.quantity<Length>("thickness"), .low = ends.low, .high = ends.high},
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 CurveSpread read_curve_spread(const Row& row) {
   return {.id = row.text("id"),
@@ -64,8 +60,7 @@ CurveSpread read_curve_spread(const Row& row) {
           .flow = about_one(row, "flow"),
           .together = row.number("together"),
           .tails = row.yes("tails"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 }  // namespace
 

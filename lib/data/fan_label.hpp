@@ -1,6 +1,7 @@
 // What the label of a small fan is worth: laws through printed rows, bodies of blowers, spreads by where a curve comes
 // from.
 #pragma once
+#include "data/basis.hpp"
 #include "data/fans.hpp"
 #include <optional>
 #include <string>
@@ -13,7 +14,7 @@ struct FanLaw {
   std::string id;
   double factor, depth_over_frame, frame, depth, tip_speed, power, of_maximum;
   Band<double> spread;
-  std::string source, standing;
+  Basis basis{};
 };
 struct FlowLeft {
   double follows;
@@ -26,19 +27,19 @@ struct BlowerBody {
   double psi, phi;
   Power power;
   Rotation speed;
-  std::string source, standing;
+  Basis basis{};
 };
 struct BlowerLaw {
   double power_exponent, of_maximum;
   Band<double> psi, phi, speed, power;
   double together, far;
-  std::string source, standing;
+  Basis basis{};
 };
 struct FanDepthGuess {
   FanKind kind;
   Length up_to;
   Band<Length> thickness;
-  std::string source, standing;
+  Basis basis{};
 };
 /// Factors on a curve's pressures and flows.
 struct CurveSpread {
@@ -46,7 +47,7 @@ struct CurveSpread {
   Band<double> pressure, flow;
   double together;
   bool tails;  // the bands leave out ten of a hundred at each end
-  std::string source, standing;
+  Basis basis{};
 };
 
 /// For ids that our own code writes: std::logic_error where there is none.

@@ -14,7 +14,7 @@ const std::vector<FanPairRow>& fan_pairs() {
     std::vector<FanPairRow> found;
     for (const Row& row : rows("fan_pairs", "pairs"))
       found.push_back(
-          {row.text("id"), with_band(row, "pressure"), with_band(row, "flow"), row.source(), row.standing()});
+          {row.text("id"), with_band(row, "pressure"), with_band(row, "flow"), row.basis()});
     return found;
   }();
   return all;

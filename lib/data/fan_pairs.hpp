@@ -1,5 +1,6 @@
 // What two alike fans lose by working together.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include <string>
 #include <string_view>
@@ -8,8 +9,7 @@ namespace lumwright::data {
 struct FanPairRow {
   std::string id;               // "series", "side by side"
   Band<double> pressure, flow;  // over the sum without loss
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Throws std::logic_error for a pair that is not in the table.
 const FanPairRow& fan_pair(std::string_view id);

@@ -7,7 +7,7 @@ const std::vector<PlateDischarge>& plate_discharges() {
   static const std::vector<PlateDischarge> all = [] {
     std::vector<PlateDischarge> found;
     for (const Row& row : rows("fan_test", "plate")) {
-      found.push_back({row.number("reynolds"), row.band<double>("value"), row.source(), row.standing()});
+      found.push_back({row.number("reynolds"), row.band<double>("value"), row.basis()});
       if (found.size() > 1 && !(found.back().reynolds > found[found.size() - 2].reynolds))
         throw std::logic_error("fan_test.yaml: the plate's Reynolds numbers do not rise");
     }
@@ -21,7 +21,7 @@ const TubeShare& tube_share(const std::string& id) {
     std::vector<TubeShare> found;
     for (const Row& row : rows("fan_test", "tube"))
       found.push_back(
-          {row.text("id"), row.number("shortest"), row.band<double>("value"), row.source(), row.standing()});
+          {row.text("id"), row.number("shortest"), row.band<double>("value"), row.basis()});
     return found;
   }();
   return by_id("fan_test", all, id);
@@ -31,7 +31,7 @@ const FanTestRule& fan_test_rule(const std::string& id) {
   static const std::vector<FanTestRule> all = [] {
     std::vector<FanTestRule> found;
     for (const Row& row : rows("fan_test", "rules"))
-      found.push_back({row.text("id"), row.number("value"), row.source(), row.standing()});
+      found.push_back({row.text("id"), row.number("value"), row.basis()});
     return found;
   }();
   return by_id("fan_test", all, id);
@@ -40,7 +40,7 @@ const FanTestRule& fan_test_rule(const std::string& id) {
 const LaidDown& laid_down_u_tube() {
   static const LaidDown row = [] {
     const Row r = rows("fan_test", "u_tube").at(0);
-    return LaidDown{r.quantity<Pressure>("least"), r.number("slope"), r.source(), r.standing()};
+    return LaidDown{r.quantity<Pressure>("least"), r.number("slope"), r.basis()};
   }();
   return row;
 }

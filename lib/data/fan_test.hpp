@@ -1,5 +1,6 @@
 // What a shop-made fan test is worth: discharge of its plates, its tube, the rules for its box, the sizes of its holes.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -10,8 +11,7 @@ namespace lumwright::data {
 struct PlateDischarge {
   double reynolds;  // of the hole
   Band<double> value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// In rising order of Reynolds number.
 const std::vector<PlateDischarge>& plate_discharges();
@@ -21,16 +21,14 @@ struct TubeShare {
   std::string id;
   double shortest;  // length over bore
   Band<double> value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const TubeShare& tube_share(const std::string& id);
 
 struct FanTestRule {
   std::string id;
   double value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// A bound by its id. Throws std::logic_error for an id that the table lacks, as tube_share does.
 const FanTestRule& fan_test_rule(const std::string& id);
@@ -39,8 +37,7 @@ const FanTestRule& fan_test_rule(const std::string& id);
 struct LaidDown {
   Pressure least;
   double slope;  // two standard deviations
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const LaidDown& laid_down_u_tube();
 

@@ -25,8 +25,7 @@ FanShape read_shape(const Row& row) {
   FanShape shape{.depth = read_depth(row),
                  .flow = row.numbers("flow"),
                  .pressure = row.numbers("pressure"),
-                 .source = row.source(),
-                 .standing = row.standing()};
+                 .basis = row.basis()};
   if (shape.flow.size() != shape.pressure.size()) throw std::logic_error("fans.yaml: a shape with odd lists");
   return shape;
 }
@@ -36,29 +35,25 @@ FanCredibility read_credibility(const Row& row) {
           .phi = row.band<double>("phi"),
           .psi_reject = row.number("psi_reject"),
           .wheel_share = row.number("wheel_share"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 FanStall read_stall(const Row& row) {
   return {.kind = read_kind(row),
           .from = row.number("from"),
           .to = row.number("to"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 FanVoltage read_voltage(const Row& row) {
   return {.zero_speed = with_range(row, "zero_speed"),
           .starts = with_range(row, "starts"),
           .stops_over_starts = with_range(row, "stops_over_starts"),
           .highest = row.number("highest"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 FanGasLimit read_gas_limit(const Row& row) {
   return {.watch = row.quantity<Temperature>("watch"),
           .stop = row.quantity<Temperature>("stop"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 GenericFan read_generic(const Row& row) {
   return {.id = row.text("id"),
@@ -73,8 +68,7 @@ GenericFan read_generic(const Row& row) {
           .pressure_spread = row.number("pressure_spread"),
           .flow_spread = row.number("flow_spread"),
           .gas_limit = row.quantity<Temperature>("gas_limit"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 
 template <class T>

@@ -1,5 +1,6 @@
 // What is known of small d.c. fans in general: shapes of curves, tip-speed coefficients, voltage, limits, usual rows.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -22,8 +23,7 @@ struct FanShape {
   FanDepth depth;
   std::vector<double> flow;
   std::vector<double> pressure;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Coefficients on the wheel's tip speed u = pi D n, with D = wheel_share * frame: psi = shut-off pressure / (1.2 kg/m3
 /// u^2 / 2), phi = free-air flow / (pi/4 D^2 u).
@@ -33,16 +33,14 @@ struct FanCredibility {
   Band<double> phi;
   double psi_reject;
   double wheel_share;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Shares of free-air flow between which the blades stall and recover.
 struct FanStall {
   FanKind kind;
   double from;
   double to;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Two-wire brushless motor; voltages as shares of the rated one.
 struct FanVoltage {
@@ -50,14 +48,12 @@ struct FanVoltage {
   Band<double> starts;             // least voltage at which it starts from rest
   Band<double> stops_over_starts;  // voltage at which it stops, over the one at which it starts
   double highest;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 struct FanGasLimit {
   Temperature watch;
   Temperature stop;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 struct GenericFan {
   std::string id;
@@ -72,8 +68,7 @@ struct GenericFan {
   double pressure_spread;
   double flow_spread;
   Temperature gas_limit;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 /// The row for a kind and depth of frame. Throws ModelError for a depth that is not in the table (0 to 200 mm).

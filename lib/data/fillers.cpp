@@ -18,7 +18,7 @@ const std::vector<FillerRow>& fillers() {
       found.push_back({row.text("name"), row.texts("also"),
                        row.text("kind") == "soft" ? FillerKind::soft : FillerKind::silver, row.text("composition"),
                        row.quantity<Temperature>("solidus"), row.quantity<Temperature>("liquidus"),
-                       row.yes("not_on_iron"), row.yes("not_in_sulphur"), row.source(), row.standing()});
+                       row.yes("not_on_iron"), row.yes("not_in_sulphur"), row.basis()});
     return found;
   }();
   return all;

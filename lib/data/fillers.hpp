@@ -1,5 +1,6 @@
 // Silver and soft solders: where they melt and where they run.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <string_view>
@@ -16,8 +17,7 @@ struct FillerRow {
   Temperature liquidus;  // runs
   bool not_on_iron;      // phosphorus in it makes joints on iron and steel brittle
   bool not_in_sulphur;   // hot gas with sulphur in it, as of coal, eats the joint
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<FillerRow>& fillers();
 

@@ -5,8 +5,7 @@ namespace lumwright::data {
 const GlowingBed& glowing_bed() {
   static const GlowingBed bed = [] {
     const Row row = section("fire", "glowing_bed");
-    return GlowingBed{row.band<SpecificHeat>("specific_heat"), row.band<Temperature>("temperature"), row.source(),
-                      row.standing()};
+    return GlowingBed{row.band<SpecificHeat>("specific_heat"), row.band<Temperature>("temperature"), row.basis()};
   }();
   return bed;
 }

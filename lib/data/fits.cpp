@@ -16,7 +16,7 @@ std::optional<WallLimit> wall_limit(const std::string& metal) {
   static const std::vector<WallLimit> limits = [] {
     std::vector<WallLimit> found;
     for (const Row& row : rows("fits", "wall_limits"))
-      found.push_back({row.text("metal"), row.quantity<Length>("least"), row.source(), row.standing()});
+      found.push_back({row.text("metal"), row.quantity<Length>("least"), row.basis()});
     return found;
   }();
   for (const WallLimit& limit : limits)

@@ -1,5 +1,6 @@
 // The shop's rules for a tube in a chimney: soot, running clearance, skimming, leak and engaged length.
 #pragma once
+#include "data/basis.hpp"
 #include "data/rule.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
@@ -16,8 +17,7 @@ const Rule<double>& number_rule(const std::string& name);
 struct WallLimit {
   std::string metal;  // as in metals.yaml
   Length least;       // wall that must be left after a skim
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// The limit for a chimney of that metal; nothing when the table has none.
 std::optional<WallLimit> wall_limit(const std::string& metal);

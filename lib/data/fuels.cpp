@@ -13,8 +13,7 @@ FuelAnalysis read_analysis(const Row& row) {
           .oxygen = row.number("oxygen"),
           .nitrogen = row.number("nitrogen"),
           .sulphur = row.number("sulphur"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 std::vector<FuelRow> read_fuels() {
   std::vector<FuelRow> out;
@@ -26,8 +25,7 @@ std::vector<FuelRow> read_fuels() {
                    .voidage = row.band<double>("voidage"),
                    .piece_density = row.band<Density>("piece_density"),
                    .bulk_density = row.band<Density>("bulk_density"),
-                   .source = row.source(),
-                   .standing = row.standing()});
+                   .basis = row.basis()});
   return out;
 }
 }  // namespace

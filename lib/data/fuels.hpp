@@ -1,5 +1,6 @@
 // Solid fuels by the names that users write: what they are made of, and how they lie on a grate.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -17,8 +18,7 @@ struct FuelAnalysis {
   double oxygen;
   double nitrogen;
   double sulphur;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 struct FuelRow {
   std::string name;
@@ -28,8 +28,7 @@ struct FuelRow {
   Band<double> voidage;         // gaps in a bed without dust; dust lowers it to 35 to 40 % and doubles the resistance
   Band<Density> piece_density;  // of one piece, pores included
   Band<Density> bulk_density;   // of a heap
-  std::string source;           // of lump, shape and densities
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<FuelRow>& fuels();
 

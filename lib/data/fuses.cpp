@@ -9,8 +9,7 @@ const std::vector<FuseRow>& fuses() {
       const std::vector<Resistance> cold = row.list<Resistance>("cold");
       out.push_back({.rating = row.quantity<Current>("rating"),
                      .cold = {.value = cold.at(1), .low = cold.at(0), .high = cold.at(2)},
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     }
     return out;
   }();
@@ -25,8 +24,7 @@ const std::vector<FuseRule>& fuse_rules() {
                      .continuous = row.number("continuous"),
                      .opens = row.number("opens"),
                      .opens_within = row.quantity<Duration>("opens_within"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;
@@ -35,7 +33,7 @@ const std::vector<FuseRule>& fuse_rules() {
 const FuseOverWire& fuse_over_wire() {
   static const FuseOverWire row = [] {
     const Row wire = section("fuses", "wire");
-    return FuseOverWire{.share = wire.number("share"), .source = wire.source(), .standing = wire.standing()};
+    return FuseOverWire{.share = wire.number("share"), .basis = wire.basis()};
   }();
   return row;
 }

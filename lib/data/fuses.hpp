@@ -1,5 +1,6 @@
 // Miniature fuses: standard ratings with their cold resistance, and the two rules for what a fuse carries for ever.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -9,8 +10,7 @@ namespace lumwright::data {
 struct FuseRow {
   Current rating;
   Band<Resistance> cold;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// By rising rating.
 const std::vector<FuseRow>& fuses();
@@ -20,16 +20,14 @@ struct FuseRule {
   double continuous;      // share of the rating that may flow continuously
   double opens;           // multiple of the rating at which it opens...
   Duration opens_within;  // ...within this time
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<FuseRule>& fuse_rules();
 
 /// What a fuse may be rated at, for the wire that it protects.
 struct FuseOverWire {
   double share;  // of what the wire carries
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const FuseOverWire& fuse_over_wire();
 }  // namespace lumwright::data

@@ -9,8 +9,8 @@ std::vector<GaugeMeaning> gauge_candidates(int number) {
   for (const Row& row : rows("gauges", "gauges")) {
     if (row.number("number") != number) continue;
     for (const Row& series : rows("gauges", "series"))
-      found.push_back({series.text("short"), series.text("name"), row.quantity<Length>(series.text("id")), row.source(),
-                       row.standing()});
+      found.push_back(
+          {series.text("short"), series.text("name"), row.quantity<Length>(series.text("id")), row.basis()});
   }
   return found;
 }

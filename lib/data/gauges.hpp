@@ -1,5 +1,6 @@
 // What a gauge number can mean: three different thicknesses, so the program asks for millimetres instead.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -10,8 +11,7 @@ struct GaugeMeaning {
   std::string series;  // short: "SWG", "AWG", "US steel"
   std::string name;    // in full, with what the series is used for
   Length thickness;    // of sheet or wall; diameter of wire
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 /// The thicknesses that `number` stands for, British first. Empty when the table (3 to 36) has no such number.

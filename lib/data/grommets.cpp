@@ -7,7 +7,7 @@ const std::vector<GrommetRow>& grommets() {
     std::vector<GrommetRow> found;
     for (const Row& row : rows("grommets", "grommets"))
       found.push_back({row.quantity<Length>("hole"), row.quantity<Length>("lead"), row.quantity<Length>("thinnest"),
-                       row.quantity<Length>("thickest"), row.source(), row.standing()});
+                       row.quantity<Length>("thickest"), row.basis()});
     return found;
   }();
   return all;

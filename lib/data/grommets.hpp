@@ -1,5 +1,6 @@
 // Rubber grommets: the hole they go into and the lead that goes through.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <vector>
@@ -10,8 +11,7 @@ struct GrommetRow {
   Length lead;      // thickest that goes through
   Length thinnest;  // panel that fills the groove
   Length thickest;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Smallest hole first.
 const std::vector<GrommetRow>& grommets();

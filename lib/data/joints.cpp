@@ -9,7 +9,7 @@ const std::vector<JointRow>& joints() {
     std::vector<JointRow> found;
     for (const Row& row : rows("joints", "joints"))
       found.push_back({row.text("name"), row.optional<Temperature>("melts"),
-                       row.optional<TemperatureRise>("reserve").value_or(0.0 * K), row.source(), row.standing()});
+                       row.optional<TemperatureRise>("reserve").value_or(0.0 * K), row.basis()});
     return found;
   }();
   return all;

@@ -1,5 +1,6 @@
 // What joins tube and flange, and how hot that may get.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -11,8 +12,7 @@ struct JointRow {
   std::string name;                  // as users write it: "soft solder"
   std::optional<Temperature> melts;  // where the joining metal begins to; nothing if none is used
   TemperatureRise reserve;           // to stay below that; zero if nothing melts
-  std::string source;
-  std::string standing;
+  Basis basis{};
   /// The hottest that the joint may get, if it has a limit.
   std::optional<Temperature> limit() const { return melts ? std::optional(*melts - reserve) : std::nullopt; }
 };

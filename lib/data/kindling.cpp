@@ -10,8 +10,7 @@ const KindlingSize& kindling_size() {
     return KindlingSize{.grate = row.quantity<Area>("grate"),
                         .power = row.number("power"),
                         .air = row.quantity<MassFlux>("air"),
-                        .source = row.source(),
-                        .standing = row.standing()};
+                        .basis = row.basis()};
   }();
   return size;
 }
@@ -22,8 +21,7 @@ const std::vector<KindlingRow>& kindlings() {
                        .on = row.text("on"),
                        .time = row.quantity<Duration>("time"),
                        .factor = row.number("factor"),
-                       .source = row.source(),
-                       .standing = row.standing()};
+                       .basis = row.basis()};
   });
   return table;
 }

@@ -1,5 +1,6 @@
 // How long fires take to light, by what is burnt and what it is started on.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <string_view>
@@ -10,8 +11,7 @@ struct KindlingSize {
   Area grate;    // for which the times of the rows stand
   double power;  // the time goes with the area to this
   MassFlux air;  // through the grate, with less of which it takes longer
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const KindlingSize& kindling_size();
 
@@ -19,8 +19,7 @@ struct KindlingRow {
   std::string fuel, on;
   Duration time;  // from the match until the whole bed glows
   double factor;  // the band: over and by it
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Fuel by fuel, the usual start first.
 const std::vector<KindlingRow>& kindlings();

@@ -8,8 +8,7 @@ const BareLoss& bare_loss() {
     return BareLoss{.coefficient = bare.quantity<HeatTransfer>("coefficient"),
                     .at = bare.quantity<TemperatureRise>("at"),
                     .power = bare.number("power"),
-                    .source = bare.source(),
-                    .standing = bare.standing()};
+                    .basis = bare.basis()};
   }();
   return row;
 }
@@ -20,8 +19,7 @@ const std::vector<LaggingRow>& laggings() {
     for (const Row& row : rows("lagging", "lagged"))
       out.push_back({.thickness = row.quantity<Length>("thickness"),
                      .coefficient = row.quantity<HeatTransfer>("coefficient"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;

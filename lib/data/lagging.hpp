@@ -1,5 +1,6 @@
 // Heat lost through the outside of a boiler, bare and under felt.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <vector>
@@ -9,16 +10,14 @@ struct BareLoss {
   HeatTransfer coefficient;
   TemperatureRise at;  // of the plates over the air
   double power;        // the coefficient goes with the rise to this
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const BareLoss& bare_loss();
 
 struct LaggingRow {
   Length thickness;
   HeatTransfer coefficient;  // of plate and felt together
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// By rising thickness.
 const std::vector<LaggingRow>& laggings();

@@ -6,27 +6,27 @@
 namespace lumwright::data {
 namespace {
 Discharge read_discharge(const Row& row) {
-  return {row.text("id"), row.band<double>("value"), row.source(), row.standing()};
+  return {row.text("id"), row.band<double>("value"), row.basis()};
 }
 Roughness read_roughness(const Row& row) {
-  return {row.text("id"), row.band<Length>("value"), row.source(), row.standing()};
+  return {row.text("id"), row.band<Length>("value"), row.basis()};
 }
 Points read_points(const Row& row) {
-  return {row.text("id"), row.numbers("x"), row.numbers("y"), row.source(), row.standing()};
+  return {row.text("id"), row.numbers("x"), row.numbers("y"), row.basis()};
 }
 Grid read_grid(const Row& row) {
   return {row.text("id"),           row.numbers("along"), row.numbers("x"),
-          row.rows_of_numbers("y"), row.source(),         row.standing()};
+          row.rows_of_numbers("y"), row.basis()};
 }
 Spline read_spline(const Row& row) {
   const auto degree = static_cast<std::size_t>(row.number("degree"));
-  Spline s{row.text("id"), degree, row.numbers("knots"), row.numbers("coefficients"), row.source(), row.standing()};
+  Spline s{row.text("id"), degree, row.numbers("knots"), row.numbers("coefficients"), row.basis()};
   if (s.knots.size() != s.coefficients.size() + degree + 1) throw std::logic_error("losses.yaml: odd lists in " + s.id);
   return s;
 }
 Polynomial read_polynomial(const Row& row) {
   return {row.text("id"), row.number("centre"), row.number("half_width"), row.numbers("coefficients"),
-          row.source(),   row.standing()};
+          row.basis()};
 }
 
 }  // namespace

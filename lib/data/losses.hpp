@@ -1,5 +1,6 @@
 // Tables and charts of the gas path: holes, rough walls, inlets, bends, screens.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -10,22 +11,19 @@ namespace lumwright::data {
 struct Discharge {
   std::string id;
   Band<double> value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 struct Roughness {
   std::string id;
   Band<Length> value;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// y at each x; x rises.
 struct Points {
   std::string id;
   std::vector<double> x;
   std::vector<double> y;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// y[i][j] at x[i] and along[j]; both rise.
 struct Grid {
@@ -33,8 +31,7 @@ struct Grid {
   std::vector<double> along;
   std::vector<double> x;
   std::vector<std::vector<double>> y;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// B-spline: knots with their repeats at the ends, knots.size() - degree - 1 coefficients.
 struct Spline {
@@ -42,8 +39,7 @@ struct Spline {
   std::size_t degree;
   std::vector<double> knots;
   std::vector<double> coefficients;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// In (x - centre) / half_width, which lies in -1 to 1; highest power first.
 struct Polynomial {
@@ -51,8 +47,7 @@ struct Polynomial {
   double centre;
   double half_width;
   std::vector<double> coefficients;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 const std::vector<Discharge>& discharges();

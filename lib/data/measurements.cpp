@@ -7,7 +7,7 @@ const std::vector<MeasurementRow>& measurements() {
     std::vector<MeasurementRow> found;
     for (const Row& row : rows("measurements", "rows"))
       found.push_back({row.text("id"), row.text("of"), row.text("within"), row.text("needs"), row.text("tool"),
-                       row.text("how"), row.text("write"), row.source(), row.standing()});
+                       row.text("how"), row.text("write"), row.basis()});
     return found;
   }();
   return all;

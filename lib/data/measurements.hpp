@@ -1,5 +1,6 @@
 // What an owner can measure with workshop means, and how well.
 #pragma once
+#include "data/basis.hpp"
 #include <string>
 #include <vector>
 
@@ -11,7 +12,7 @@ struct MeasurementRow {
   std::string needs;   // "nothing", "any fan", "the fan unit", ...
   std::string tool, how;
   std::string write;  // where the reading goes
-  std::string source, standing;
+  Basis basis{};
 };
 const std::vector<MeasurementRow>& measurements();
 }  // namespace lumwright::data

@@ -8,7 +8,7 @@ const std::vector<MeasuringMethod>& measuring_methods() {
     std::vector<MeasuringMethod> found;
     for (const Row& row : rows("measuring", "methods"))
       found.push_back({row.text("id"), row.text("name"), row.yes("bore"), row.yes("outside"),
-                       row.quantity<Length>("uncertainty"), row.source(), row.standing()});
+                       row.quantity<Length>("uncertainty"), row.basis()});
     return found;
   }();
   return methods;
@@ -21,7 +21,7 @@ const MeasuringMethod& measuring_method(const std::string& id) {
 }
 const MeasuringShare& measuring_share(std::string_view key) {
   static const std::vector<MeasuringShare> all = read_all("measuring", "shares", [](const Row& row) {
-    return MeasuringShare{row.text("id"), row.number("value"), row.source(), row.standing()};
+    return MeasuringShare{row.text("id"), row.number("value"), row.basis()};
   });
   return by_id("measuring", all, key);
 }

@@ -1,5 +1,6 @@
 // Ways to measure a bore or a tube, and how far each can be trusted.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <string_view>
@@ -12,8 +13,7 @@ struct MeasuringMethod {
   bool bore;           // measures a bore
   bool outside;        // measures an outside diameter
   Length uncertainty;  // expanded (k = 2), on 10 to 40 mm
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<MeasuringMethod>& measuring_methods();
 
@@ -23,7 +23,7 @@ const MeasuringMethod& measuring_method(const std::string& id);
 struct MeasuringShare {
   std::string id;  // a key of a description
   double value;
-  std::string source, standing;
+  Basis basis{};
 };
 /// Throws std::logic_error for a key that the table lacks.
 const MeasuringShare& measuring_share(std::string_view key);

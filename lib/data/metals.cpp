@@ -10,7 +10,7 @@ const std::vector<MetalRow>& metals() {
                        row.optional<SpecificHeat>("specific_heat"), row.optional<Temperature>("solidus"),
                        row.optional<Density>("density"), row.optional<Conductivity>("conductivity"),
                        row.has("elongation_form") ? std::optional(row.text("elongation_form")) : std::nullopt,
-                       row.source(), row.standing()});
+                       row.basis()});
     return found;
   }();
   return all;
@@ -21,7 +21,7 @@ const std::vector<ElongationForm>& elongation_forms() {
     std::vector<ElongationForm> found;
     for (const Row& row : rows("metals", "elongation_forms"))
       found.push_back({row.text("id"), row.numbers("celsius_coefficients"), row.quantity<Temperature>("from"),
-                       row.quantity<Temperature>("to"), row.source(), row.standing()});
+                       row.quantity<Temperature>("to"), row.basis()});
     return found;
   }();
   return all;

@@ -1,5 +1,6 @@
 // The metals of a small boiler and of its adapter: how much each swells, holds heat and stands before it melts.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -16,8 +17,7 @@ struct MetalRow {
   std::optional<Density> density;
   std::optional<Conductivity> conductivity;    // of heat, mean over 20-150 degC
   std::optional<std::string> elongation_form;  // id of the curve in `elongation_forms`, if a standard gives one
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<MetalRow>& metals();
 
@@ -27,8 +27,7 @@ struct ElongationForm {
   std::vector<double> celsius_coefficients;  // constant first
   Temperature from;
   Temperature to;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<ElongationForm>& elongation_forms();
 }  // namespace lumwright::data

@@ -6,8 +6,7 @@ const std::vector<MonoxideRow>& monoxide_shares() {
   static const std::vector<MonoxideRow> table = read_all("monoxide", "shares", [](const Row& row) {
     return MonoxideRow{.lumps = row.number("lumps"),
                        .loss = row.triple<double>("loss"),
-                       .source = row.source(),
-                       .standing = row.standing()};
+                       .basis = row.basis()};
   });
   return table;
 }
@@ -18,8 +17,7 @@ const OverFireAir& over_fire_air() {
     return OverFireAir{.leak = row.number("leak"),
                        .power = row.number("power"),
                        .most = row.number("most"),
-                       .source = row.source(),
-                       .standing = row.standing()};
+                       .basis = row.basis()};
   }();
   return air;
 }
@@ -32,8 +30,7 @@ const DepthInLumps& depth_in_lumps() {
                         .good = row.number("good"),
                         .most = row.number("most"),
                         .deep = row.number("deep"),
-                        .source = row.source(),
-                        .standing = row.standing()};
+                        .basis = row.basis()};
   }();
   return depth;
 }

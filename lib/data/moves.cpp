@@ -22,8 +22,7 @@ MoveRow read_move(const Row& row) {
                .with = {},
                .table = row.text("table", ""),
                .clears = row.texts("clears"),
-               .source = row.source(),
-               .standing = row.standing()};
+               .basis = row.basis()};
   if (row.has("also"))
     for (const Row& one : row.rows("also")) move.along.push_back({one.text("key"), one.number("times")});
   if (row.has("with"))

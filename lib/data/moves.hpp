@@ -1,5 +1,6 @@
 // What a workshop can change about a build, and which checks that may clear.
 #pragma once
+#include "data/basis.hpp"
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,7 +25,7 @@ struct MoveRow {
   std::vector<Fixed> with;          // keys that are written besides
   std::string table;                // of which each row is tried; empty: none
   std::vector<std::string> clears;  // checks
-  std::string source, standing;
+  Basis basis{};
 };
 /// In the order in which they are tried.
 const std::vector<MoveRow>& moves();

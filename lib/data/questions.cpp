@@ -5,7 +5,7 @@ namespace lumwright::data {
 const std::vector<QuestionRow>& questions() {
   static const std::vector<QuestionRow> all = read_all("questions", "questions", [](const Row& row) {
     return QuestionRow{row.text("key"),   row.text("ask"), row.text("how"),
-                       row.text("usual"), row.source(),    row.standing()};
+                       row.text("usual"), row.basis()};
   });
   return all;
 }

@@ -1,5 +1,6 @@
 // What `new --ask` asks, in the order in which it asks.
 #pragma once
+#include "data/basis.hpp"
 #include <string>
 #include <vector>
 
@@ -9,7 +10,7 @@ struct QuestionRow {
   std::string ask;    // in words of the workshop
   std::string how;    // where, and with what
   std::string usual;  // what people have
-  std::string source, standing;
+  Basis basis{};
 };
 const std::vector<QuestionRow>& questions();
 }  // namespace lumwright::data

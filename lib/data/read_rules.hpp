@@ -11,8 +11,7 @@ std::vector<Rule<Q>> read_rules(std::string_view table, std::string_view list) {
     return Rule<Q>{row.text("name"),
                    {row.quantity<Q>("value"), row.quantity<Q>("from"), row.quantity<Q>("to")},
                    row.text("note"),
-                   row.source(),
-                   row.standing()};
+                   row.basis()};
   });
 }
 /// The rule of that name; std::logic_error where the table has none.

@@ -1,5 +1,6 @@
 // A rule of the shop.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include <string>
 
@@ -10,7 +11,6 @@ struct Rule {
   std::string name;
   Band<Q> value;
   std::string note;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 }  // namespace lumwright::data

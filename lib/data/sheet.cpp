@@ -9,7 +9,7 @@ const std::vector<TinplateRow>& tinplate() {
     std::vector<TinplateRow> found;
     for (const Row& row : rows("sheet", "tinplate"))
       found.push_back({row.text("name"), row.quantity<Length>("thinnest"), row.quantity<Length>("thickest"),
-                       row.source(), row.standing()});
+                       row.basis()});
     return found;
   }();
   return all;
@@ -20,7 +20,7 @@ const std::vector<SawBlade>& saw_blades() {
     std::vector<SawBlade> found;
     for (const Row& row : rows("saws", "blades"))
       found.push_back({row.text("name"), row.quantity<Length>("thickness"), row.quantity<Length>("depth"),
-                       inch / row.number("teeth"), row.source(), row.standing()});
+                       inch / row.number("teeth"), row.basis()});
     return found;
   }();
   return all;
@@ -30,7 +30,7 @@ const BendRow& bend_row(std::string_view metal) {
   static const std::vector<BendRow> all = [] {
     std::vector<BendRow> found;
     for (const Row& row : rows("sheet", "bends"))
-      found.push_back({row.text("id"), row.texts("metals"), row.number("per_thickness"), row.source(), row.standing()});
+      found.push_back({row.text("id"), row.texts("metals"), row.number("per_thickness"), row.basis()});
     return found;
   }();
   for (const BendRow& row : all)

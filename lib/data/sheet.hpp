@@ -1,5 +1,6 @@
 // Thin sheet: how thick tinplate is made, the saw blades that cut it, and what a bend takes.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <string_view>
@@ -10,8 +11,7 @@ struct TinplateRow {
   std::string name;
   Length thinnest;
   Length thickest;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<TinplateRow>& tinplate();
 
@@ -20,8 +20,7 @@ struct SawBlade {
   Length thickness;
   Length depth;
   Length tooth_pitch;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// Finest first.
 const std::vector<SawBlade>& saw_blades();
@@ -31,8 +30,7 @@ struct BendRow {
   std::string id;
   std::vector<std::string> metals;  // as in metals.yaml
   double per_thickness;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// The row for that metal; throws ModelError for one that the table lacks.
 const BendRow& bend_row(std::string_view metal);

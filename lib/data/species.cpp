@@ -18,8 +18,7 @@ std::vector<SpeciesRow> read(std::string_view list) {
   for (const Row& row : rows("species", list))
     found.push_back({row.text("id"), row.text("formula"), row.number("relative_mass"),
                      row.quantity<Temperature>("from"), row.quantity<Temperature>("middle"),
-                     row.quantity<Temperature>("to"), seven(row, "low"), seven(row, "high"), row.source(),
-                     row.standing()});
+                     row.quantity<Temperature>("to"), seven(row, "low"), seven(row, "high"), row.basis()});
   return found;
 }
 }  // namespace
@@ -46,7 +45,7 @@ const SpeciesRow& species(std::string_view name) {
 const DryAir& dry_air() {
   static const DryAir air = [] {
     const Row row = section("species", "air");
-    return DryAir{row.number("oxygen_share"), row.number("rest_relative_mass"), row.source(), row.standing()};
+    return DryAir{row.number("oxygen_share"), row.number("rest_relative_mass"), row.basis()};
   }();
   return air;
 }

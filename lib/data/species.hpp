@@ -1,5 +1,6 @@
 // The gases of a fire: heat of each against temperature, and what air and fuel are made of.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <array>
 #include <string>
@@ -14,8 +15,7 @@ struct SpeciesRow {
   double relative_mass;  // of the molecule: grams for each mole
   Temperature from, middle, to;
   std::array<double, 7> low, high;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<SpeciesRow>& species();
 /// The row with this id ("carbon dioxide") or formula ("CO2"). Throws ModelError that lists the ids for any other.
@@ -27,8 +27,7 @@ const SpeciesRow& graphite();
 struct DryAir {
   double oxygen_share;        // of the molecules
   double rest_relative_mass;  // nitrogen with argon
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const DryAir& dry_air();
 

@@ -9,8 +9,7 @@ const MotorShares& motor_shares() {
                        .back_emf = row.number("back_emf"),
                        .idle = row.number("idle"),
                        .air = row.number("air"),
-                       .source = row.source(),
-                       .standing = row.standing()};
+                       .basis = row.basis()};
   }();
   return shares;
 }
@@ -21,8 +20,7 @@ const FanElectrics& fan_electrics() {
     return FanElectrics{.current_exponent = row.triple<double>("current_exponent"),
                         .start_current = row.triple<double>("start_current"),
                         .regulator_dropout = row.quantity<Voltage>("regulator_dropout"),
-                        .source = row.source(),
-                        .standing = row.standing()};
+                        .basis = row.basis()};
   }();
   return electrics;
 }

@@ -1,5 +1,6 @@
 // How a small d.c. fan answers to voltage, to a chopped supply and to starting: shares of its rated values.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -12,8 +13,7 @@ struct MotorShares {
   double back_emf;  // at rated speed
   double idle;      // current that does not depend on speed
   double air;       // current that rises with the square of speed
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const MotorShares& motor_shares();
 
@@ -21,8 +21,7 @@ struct FanElectrics {
   Band<double> current_exponent;  // current goes with voltage to this power
   Band<double> start_current;     // over rated, for a second or less
   Voltage regulator_dropout;      // least input over output of a series regulator
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const FanElectrics& fan_electrics();
 }  // namespace lumwright::data

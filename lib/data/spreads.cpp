@@ -12,7 +12,7 @@ Shape shape(const std::string& word) {
 std::vector<ShapeRow> shapes(std::string_view list, std::string_view name) {
   std::vector<ShapeRow> found;
   for (const Row& row : rows("spreads", list))
-    found.push_back({row.text(name), shape(row.text("shape")), row.text("why"), row.source(), row.standing()});
+    found.push_back({row.text(name), shape(row.text("shape")), row.text("why"), row.basis()});
   return found;
 }
 }  // namespace
@@ -37,8 +37,7 @@ const std::vector<TogetherRow>& spreads_together() {
   static const std::vector<TogetherRow> all = [] {
     std::vector<TogetherRow> found;
     for (const Row& row : rows("spreads", "together"))
-      found.push_back({row.text("first"), row.text("second"), row.number("correlation"), row.text("why"), row.source(),
-                       row.standing()});
+      found.push_back({row.text("first"), row.text("second"), row.number("correlation"), row.text("why"), row.basis()});
     return found;
   }();
   return all;

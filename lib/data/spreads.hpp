@@ -1,5 +1,6 @@
 // How a value lies in its spread, and which spreads go together.
 #pragma once
+#include "data/basis.hpp"
 #include <string>
 #include <string_view>
 #include <vector>
@@ -10,7 +11,8 @@ enum class Shape { uniform, triangular };
 struct ShapeRow {
   std::string of;  // an origin ("written", "assumed", "tuned") or a key
   Shape shape;
-  std::string why, source, standing;
+  std::string why;
+  Basis basis{};
 };
 const std::vector<ShapeRow>& origin_shapes();
 const std::vector<ShapeRow>& key_shapes();
@@ -22,7 +24,8 @@ Shape shape_of(std::string_view key, std::string_view origin);
 struct TogetherRow {
   std::string first, second;
   double correlation;  // of their normal scores
-  std::string why, source, standing;
+  std::string why;
+  Basis basis{};
 };
 const std::vector<TogetherRow>& spreads_together();
 }  // namespace lumwright::data

@@ -25,8 +25,7 @@ const std::vector<StepUpRow>& step_ups() {
                      .output_most = row.quantity<Voltage>("output_most"),
                      .hot_spot_per_loss = row.quantity<ThermalResistance>("hot_spot_per_loss"),
                      .hot_spot_limit = row.quantity<Temperature>("hot_spot_limit"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;
@@ -42,8 +41,7 @@ const UnknownStepUp& unknown_step_up() {
   static const UnknownStepUp row = [] {
     const Row unknown = section("step_ups", "unknown");
     return UnknownStepUp{.diode_drop = unknown.quantity<Voltage>("diode_drop"),
-                         .source = unknown.source(),
-                         .standing = unknown.standing()};
+                         .basis = unknown.basis()};
   }();
   return row;
 }

@@ -1,5 +1,6 @@
 // Small step-up converter boards by type: losses as a data sheet gives them, limits as they are measured.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
@@ -26,8 +27,7 @@ struct StepUpRow {
   Voltage output_most;
   ThermalResistance hot_spot_per_loss;
   Temperature hot_spot_limit;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<StepUpRow>& step_ups();
 
@@ -37,8 +37,7 @@ const StepUpRow& step_up(std::string_view id);
 /// For a step-up of which only an efficiency is known: the usual drop of its diode when it passes its input through.
 struct UnknownStepUp {
   Voltage diode_drop;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const UnknownStepUp& unknown_step_up();
 }  // namespace lumwright::data

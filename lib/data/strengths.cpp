@@ -8,7 +8,7 @@ const std::vector<StrengthRow>& strengths() {
     std::vector<StrengthRow> found;
     for (const Row& row : rows("strengths", "strengths"))
       found.push_back({row.text("metal"), row.quantity<Density>("density"), row.quantity<Pressure>("modulus"),
-                       row.quantity<Pressure>("proof"), row.number("hot_share"), row.source(), row.standing()});
+                       row.quantity<Pressure>("proof"), row.number("hot_share"), row.basis()});
     return found;
   }();
   return all;

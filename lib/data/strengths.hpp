@@ -1,5 +1,6 @@
 // How heavy and how strong the metals of an adapter and its chimney are.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <string_view>
@@ -12,8 +13,7 @@ struct StrengthRow {
   Pressure modulus;  // of elasticity
   Pressure proof;    // 0.2 % proof stress at its softest, cold
   double hot_share;  // of `proof` that is left at 300 degC
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<StrengthRow>& strengths();
 

@@ -1,6 +1,7 @@
 // Reads the embedded tables: maps of lists of rows, every quantity with its unit, every row with its source and
 // standing.
 #pragma once
+#include "data/basis.hpp"
 #include "input/yaml_tree.hpp"
 #include "quantity/text.hpp"
 #include <optional>
@@ -55,7 +56,7 @@ class Row {
   }
   std::vector<Row> rows(std::string_view key) const;
   std::string source() const { return text("source"); }
-  std::string standing() const { return text("standing"); }
+  Basis basis() const { return {standing_of(text("standing")), text("source")}; }
 
  private:
   const Node& node_at(std::string_view key) const;

@@ -15,8 +15,7 @@ ThreadRow read_thread(const Row& row, const std::string& form) {
           .fine = row.optional<Length>("fine"),
           .medium = row.quantity<Length>("medium"),
           .coarse = row.optional<Length>("coarse"),
-          .source = row.source(),
-          .standing = row.standing()};
+          .basis = row.basis()};
 }
 }  // namespace
 
@@ -37,7 +36,7 @@ const ThreadForm& thread_form(std::string_view id) {
     for (const Row& row : rows("threads", "forms"))
       found.push_back({row.text("id"), row.text("name"), row.number("depth"), row.number("pitch_line"),
                        row.number("nut_minor"), row.number("root"), row.optional<double>("handbook_depth"),
-                       row.source(), row.standing()});
+                       row.basis()});
     return found;
   }();
   for (const ThreadForm& form : all)
@@ -49,8 +48,7 @@ const EngagementRow& engagement_rule(std::string_view metal) {
   static const std::vector<EngagementRow> all = [] {
     std::vector<EngagementRow> found;
     for (const Row& row : rows("threads", "engagement"))
-      found.push_back({row.text("metal"), row.number("least"), row.number("prefer"), row.yes("never"), row.source(),
-                       row.standing()});
+      found.push_back({row.text("metal"), row.number("least"), row.number("prefer"), row.yes("never"), row.basis()});
     return found;
   }();
   for (const EngagementRow& row : all)

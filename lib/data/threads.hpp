@@ -1,5 +1,6 @@
 // Screw threads of small work: sizes, tapping drills and clearance holes, and how much plate they need.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -16,8 +17,7 @@ struct ThreadForm {
   double nut_minor;                      // major less the bore of a full nut
   double root;                           // major less the core of the screw
   std::optional<double> handbook_depth;  // on the diameter: the deeper basis of American tables, where there is one
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 
 struct ThreadRow {
@@ -30,8 +30,7 @@ struct ThreadRow {
   std::optional<Length> fine;   // clearance holes
   Length medium;
   std::optional<Length> coarse;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<ThreadRow>& threads();
 /// Throws std::logic_error for an id that the table lacks.
@@ -43,8 +42,7 @@ struct EngagementRow {
   double least;
   double prefer;
   bool never;  // not to be tapped at all
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// The row for that metal; throws ModelError for one that the table lacks.
 const EngagementRow& engagement_rule(std::string_view metal);

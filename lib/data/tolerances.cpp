@@ -9,7 +9,7 @@ const std::vector<ToleranceGradeRow>& tolerance_grades() {
       std::map<int, Length> grades;
       for (int grade = 6; grade <= 12; ++grade) grades[grade] = row.quantity<Length>("IT" + std::to_string(grade));
       found.push_back(
-          {row.quantity<Length>("over"), row.quantity<Length>("upto"), grades, row.source(), row.standing()});
+          {row.quantity<Length>("over"), row.quantity<Length>("upto"), grades, row.basis()});
     }
     return found;
   }();
@@ -23,7 +23,7 @@ const std::vector<ShaftDeviationRow>& shaft_deviations() {
       std::map<char, Length> upper;
       for (char letter = 'a'; letter <= 'h'; ++letter) upper[letter] = row.quantity<Length>(std::string(1, letter));
       found.push_back(
-          {row.quantity<Length>("over"), row.quantity<Length>("upto"), upper, row.source(), row.standing()});
+          {row.quantity<Length>("over"), row.quantity<Length>("upto"), upper, row.basis()});
     }
     return found;
   }();

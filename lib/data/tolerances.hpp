@@ -1,5 +1,6 @@
 // The ISO 286 tables: tolerance grades and fundamental deviations of shafts, 3 to 50 mm.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <map>
 #include <string>
@@ -10,8 +11,7 @@ struct ToleranceGradeRow {
   Length over;  // a step holds over < size <= upto: 30.000 mm belongs to 18-30
   Length upto;
   std::map<int, Length> grades;  // 6 -> IT6
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<ToleranceGradeRow>& tolerance_grades();
 
@@ -20,8 +20,7 @@ struct ShaftDeviationRow {
   Length over;
   Length upto;
   std::map<char, Length> upper;  // 'd' -> es, negative or zero
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<ShaftDeviationRow>& shaft_deviations();
 }  // namespace lumwright::data

@@ -5,7 +5,7 @@ namespace lumwright::data {
 const std::vector<ToolRow>& tools() {
   static const std::vector<ToolRow> all = read_all("tools", "tools", [](const Row& row) {
     return ToolRow{
-        .step = row.text("step"), .names = row.texts("names"), .source = row.source(), .standing = row.standing()};
+        .step = row.text("step"), .names = row.texts("names"), .basis = row.basis()};
   });
   return all;
 }

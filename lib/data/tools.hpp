@@ -1,5 +1,6 @@
 // The tools of each step of the build sheet.
 #pragma once
+#include "data/basis.hpp"
 #include <string>
 #include <vector>
 
@@ -7,7 +8,7 @@ namespace lumwright::data {
 struct ToolRow {
   std::string step;
   std::vector<std::string> names;
-  std::string source, standing;
+  Basis basis{};
 };
 const std::vector<ToolRow>& tools();
 }  // namespace lumwright::data

@@ -7,7 +7,7 @@ const std::vector<TubeRow>& tubes() {
     std::vector<TubeRow> found;
     for (const Row& row : rows("tubes", "tubes"))
       found.push_back({row.text("name"), row.text("series"), row.quantity<Length>("outside"),
-                       row.quantity<Length>("wall"), row.yes("documented"), row.source(), row.standing()});
+                       row.quantity<Length>("wall"), row.yes("documented"), row.basis()});
     return found;
   }();
   return all;
@@ -18,7 +18,7 @@ const std::vector<TubeTolerance>& tube_tolerances() {
     std::vector<TubeTolerance> found;
     for (const Row& row : rows("tubes", "tolerances"))
       found.push_back({row.quantity<Length>("over"), row.quantity<Length>("upto"), row.quantity<Length>("within"),
-                       row.source(), row.standing()});
+                       row.basis()});
     return found;
   }();
   return all;

@@ -1,5 +1,6 @@
 // Brass tube that shops stock, and how far a drawn tube may stray from its nominal size.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 #include <vector>
@@ -11,8 +12,7 @@ struct TubeRow {
   Length outside;
   Length wall;
   bool documented;  // seen in a list of sizes; otherwise the row continues the series by arithmetic: ask the stockist
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<TubeRow>& tubes();
 
@@ -21,8 +21,7 @@ struct TubeTolerance {
   Length over;
   Length upto;
   Length within;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<TubeTolerance>& tube_tolerances();
 }  // namespace lumwright::data

@@ -22,7 +22,7 @@ const std::vector<TuneFactor>& tune_factors() {
     std::vector<TuneFactor> found;
     for (const Row& row : rows("tuning", "factors"))
       found.push_back({row.text("key"), row.text("name"), row.text("unit"), row.text("least"), row.text("most"),
-                       row.optional<double>("spread"), row.source(), row.standing()});
+                       row.optional<double>("spread"), row.basis()});
     return found;
   }();
   return all;

@@ -1,5 +1,6 @@
 // What readings of a lighting-up are worth, and which factors of the model they may move.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
@@ -21,8 +22,7 @@ struct TuneFactor {
   std::string unit;  // in which it is told
   std::string least, most;       // as written: their kind is the key's
   std::optional<double> spread;  // two standard deviations over the value, where no usual band serves
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<TuneFactor>& tune_factors();
 }  // namespace lumwright::data

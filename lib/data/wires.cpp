@@ -9,8 +9,7 @@ const std::vector<WireRow>& wires() {
       out.push_back({.section = row.quantity<Area>("section"),
                      .make = row.text("make"),
                      .resistance = row.quantity<LineResistance>("resistance"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     return out;
   }();
   return table;
@@ -24,8 +23,7 @@ const std::vector<Ampacity>& ampacities() {
       out.push_back({.section = row.quantity<Area>("section"),
                      .current = {.value = current.at(1), .low = current.at(0), .high = current.at(2)},
                      .in_a_bundle = row.number("in_a_bundle"),
-                     .source = row.source(),
-                     .standing = row.standing()});
+                     .basis = row.basis()});
     }
     return out;
   }();

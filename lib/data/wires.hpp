@@ -1,5 +1,6 @@
 // Copper wire: listed line resistances by section, and how much current a wire carries in free air.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
@@ -11,8 +12,7 @@ struct WireRow {
   Area section;
   std::string make;  // "class 5" flexible, "class 1/2" solid or stranded, "small" equipment wire
   LineResistance resistance;
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 const std::vector<WireRow>& wires();
 
@@ -20,8 +20,7 @@ struct Ampacity {
   Area section;
   Band<Current> current;  // one wire in free air, 30 K rise
   double in_a_bundle;     // factor in a bundle or a hot cab
-  std::string source;
-  std::string standing;
+  Basis basis{};
 };
 /// By rising section.
 const std::vector<Ampacity>& ampacities();

@@ -1,5 +1,6 @@
 // A fan's static pressure against its volume flow, and the laws that carry it to another speed, size and gas.
 #pragma once
+#include "data/basis.hpp"
 #include "data/fans.hpp"
 #include "numeric/curve.hpp"
 #include "quantity/band.hpp"
@@ -35,12 +36,12 @@ double shaft_power_ratio(FanSimilarity ratio);
 enum class CurveOrigin { data_sheet, bench, not_said, label, guess };
 struct CurveBasis {
   CurveOrigin origin;
-  std::string sentence;   // for the reader: what was used, and how far it can be trusted
-  std::string standing;   // as in the data tables
+  std::string sentence;  // for the reader: what was used, and how far it can be trusted
+  data::Standing standing;
   Band<double> pressure;  // factor on every pressure: 1 with its spread
   Band<double> flow;      // factor on every flow
-  // What is left of both where the speed and the power are drawn by themselves; the flow goes with the pressure's factor
-  // to the power of `together`, times its own. With tails, ten of a hundred lie beyond each end of a band.
+  // What is left of both where the speed and the power are drawn by themselves; the flow goes with the pressure's
+  // factor to the power of `together`, times its own. With tails, ten of a hundred lie beyond each end of a band.
   Band<double> pressure_left{1.0, 1.0, 1.0}, flow_left{1.0, 1.0, 1.0};
   double together = 0.5;
   bool tails = false;

@@ -53,7 +53,7 @@ CurveBasis basis_of(const FanSheet& sheet) {
   const data::CurveSpread& usual = data::curve_spread(origin == CurveOrigin::not_said ? "data sheet" : sheet.from);
   CurveBasis basis{.origin = origin,
                    .sentence = "",
-                   .standing = usual.standing,
+                   .standing = usual.basis.standing,
                    .pressure = usual.pressure,
                    .flow = usual.flow,
                    .pressure_left = usual.pressure,
@@ -98,14 +98,16 @@ FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken) {
   const bool axial = label.kind == FanKind::axial;
   CurveBasis basis{.origin = by_size ? CurveOrigin::guess : CurveOrigin::label,
                    .sentence = "",
-                   .standing = axial ? law.standing : data::blower_law().standing,
+                   .standing = axial ? law.basis.standing : data::blower_law().basis.standing,
                    .pressure = spread.pressure,
                    .flow = spread.flow,
                    .pressure_left = spread.pressure_left,
                    .flow_left = spread.flow_left,
                    .together = spread.together,
                    .tails = true};
-  const std::string as = axial ? "printed fans go" : "centrifugal fans of a body near " + nearest_body(label.frame, taken.thickness).id + " go";
+  const std::string as =
+      axial ? "printed fans go"
+            : "centrifugal fans of a body near " + nearest_body(label.frame, taken.thickness).id + " go";
   if (label.rated_speed)
     basis.sentence = fmt::format("estimated from kind, size and speed (tip speed {}), as {}",
                                  format(wheel(label.kind, label.frame, taken.speed).tip_speed, "m/s"), as);
@@ -123,7 +125,7 @@ FanCurve curve_from_generic(const data::GenericFan& fan, Length frame) {
   const double extra = other_frame ? spread_per_frame_step : 0.0;
   CurveBasis basis{.origin = CurveOrigin::guess,
                    .sentence = "",
-                   .standing = fan.standing,
+                   .standing = fan.basis.standing,
                    .pressure = either_way(fan.pressure_spread + extra),
                    .flow = either_way(fan.flow_spread + extra)};
   basis.sentence = "taken from the usual fan `" + fan.id + "`" +

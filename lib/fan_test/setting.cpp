@@ -12,7 +12,8 @@ namespace lumwright::fan_testing {
 namespace {
 FanKind kind_of_fan(const FanReadings& file, Inputs& inputs) {
   if (!file.fan.kind)
-    inputs.note({"fan.kind", "axial", "", "the usual salvaged fan", "common practice, no source", "practice"});
+    inputs.note({"fan.kind", "axial", "", "the usual salvaged fan",
+                 data::Basis{data::Standing::practice, "common practice, no source"}});
   return file.fan.kind && *file.fan.kind == data::name(FanKind::centrifugal) ? FanKind::centrifugal : FanKind::axial;
 }
 /// The rated voltage, or the highest that was read.
@@ -22,15 +23,15 @@ std::optional<Voltage> curve_voltage(const FanReadings& file, Inputs& inputs) {
   for (const auto& r : file.readings)
     if (r.voltage && (!highest || *r.voltage > *highest)) highest = *r.voltage;
   if (highest)
-    inputs.note({"fan.rated.voltage", format(*highest, "V"), "", "the highest voltage of the readings", "the readings",
-                 "measured"});
+    inputs.note({"fan.rated.voltage", format(*highest, "V"), "", "the highest voltage of the readings",
+                 data::Basis{data::Standing::measured, "the readings"}});
   return highest;
 }
 Length length_of_tube(const FanReadings& file, bool tube, Inputs& inputs) {
   if (!tube) return 0.0 * m;
   const auto& t = file.meter.tube;
   return inputs.otherwise(t.length, exactly(5.0 * *t.bore),
-                          because("a short tube", "common practice, no source", "practice"));
+                          because("a short tube", data::Basis{data::Standing::practice, "common practice, no source"}));
 }
 MotorLabel label_of(const Setting& s, Rotation rated) {
   MotorLabel label{.rated_voltage = *s.voltage, .rated_speed = rated, .starts_at = {}, .speed_at = {}};
@@ -75,20 +76,21 @@ std::string basis(const Setting& s) {
 Setting::Setting(const FanReadings& readings)
     : file(readings),
       kind(kind_of_fan(readings, inputs)),
-      thickness(
-          inputs.otherwise(readings.fan.thickness, exactly(20.0 * mm),
-                           because("chooses the usual shape of the curve", "common depth of small fans", "practice"))),
+      thickness(inputs.otherwise(readings.fan.thickness, exactly(20.0 * mm),
+                                 because("chooses the usual shape of the curve",
+                                         data::Basis{data::Standing::practice, "common depth of small fans"}))),
       barometer(inputs.usual(readings.place.barometer)),
       air(inputs.usual(readings.place.air)),
       tube(readings.meter.kind && *readings.meter.kind == meter_words().back()),
       tube_length(length_of_tube(readings, tube, inputs)),
       plate(tube ? 0.0 * m
-                 : inputs.otherwise(readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
-                                    because("tin of a can", "common practice, no source", "practice"))),
-      u_tube{
-          .reads_to = inputs.otherwise(readings.meter.reads_to, exactly(data::instruments().u_tube),
-                                       because("half a division of a ruler", "common practice, no source", "practice")),
-          .incline = readings.meter.incline ? *readings.meter.incline : 1.0} {
+                 : inputs.otherwise(
+                       readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
+                       because("tin of a can", data::Basis{data::Standing::practice, "common practice, no source"}))),
+      u_tube{.reads_to = inputs.otherwise(readings.meter.reads_to, exactly(data::instruments().u_tube),
+                                          because("half a division of a ruler",
+                                                  data::Basis{data::Standing::practice, "common practice, no source"})),
+             .incline = readings.meter.incline ? *readings.meter.incline : 1.0} {
   reads_to_written = static_cast<bool>(readings.meter.reads_to);
   if (readings.fan.frame) frame = *readings.fan.frame;
   if (const auto& d = readings.box.diameter; d) {

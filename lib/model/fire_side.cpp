@@ -21,12 +21,9 @@ HeatCapacity metal_of(const Build& build, Inputs& inputs, Volume water) {
     return inputs.known(given).value_or(0.0 * g);
   };
   Mass copper = mass(m.copper);
-  if (!any)
-    copper = inputs.constant<double>("engine.boiler.copper_per_litre") * in(water, litre) * kg;
-  const std::array masses = {
-      MetalMass{&metal("copper"), copper},
-      MetalMass{&metal("brass"), mass(m.brass)},
-      MetalMass{&metal("steel"), mass(m.steel)}};
+  if (!any) copper = inputs.constant<double>("engine.boiler.copper_per_litre") * in(water, litre) * kg;
+  const std::array masses = {MetalMass{&metal("copper"), copper}, MetalMass{&metal("brass"), mass(m.brass)},
+                             MetalMass{&metal("steel"), mass(m.steel)}};
   return heat_capacity(masses);
 }
 OutsideLoss loss_of(const Build& build, Inputs& inputs, Volume water) {
@@ -47,7 +44,7 @@ struct AsFired {
   double rich;                  // of a kilogram, over a kilogram of that
 };
 AsFired as_fired(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysis& usual) {
-  const auto why = [&] { return because("usual for this fuel", usual.source, usual.standing); };
+  const auto why = [&] { return because("usual for this fuel", usual.basis); };
   const double ash = inputs.otherwise(fuel.ash, exactly(usual.ash), why());
   const double moisture = inputs.otherwise(fuel.moisture, exactly(usual.moisture), why());
   const double rich = (1.0 - ash) / (1.0 - usual.ash);
@@ -60,20 +57,22 @@ AsFired as_fired(const part::Fuel& fuel, Inputs& inputs, const data::FuelAnalysi
 /// From the match until the whole bed glows: as written, or by the fuel, its start and the grate.
 Duration kindling_of(const part::Fuel& fuel, Inputs& inputs, const std::string& kind, Area grate) {
   const data::KindlingRow& usual = data::kindling(kind);
-  if (!fuel.started_on)
-    inputs.note({"fuel.started_on", usual.on, "", "how " + kind + " is usually lit", usual.source, usual.standing});
+  if (!fuel.started_on) inputs.note({"fuel.started_on", usual.on, "", "how " + kind + " is usually lit", usual.basis});
   const data::KindlingRow& row = fuel.started_on ? data::kindling(kind, *fuel.started_on) : usual;
-  return inputs.otherwise(fuel.catches_in, kindling_time(row, grate),
+  return inputs.otherwise(
+      fuel.catches_in, kindling_time(row, grate),
       because(fmt::format("{} on {}, on a grate of this size; longer with less than 0.1 kg/m2s of air through it", kind,
                           row.on),
-              row.source, row.standing));
+              row.basis));
 }
 double monoxide_of(const Build& build, Inputs& inputs, double lumps) {
   const double leak = inputs.usual(build.engine.leakage.past_bed);
-  return inputs.otherwise(build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
+  return inputs.otherwise(
+      build.fuel.carbon_monoxide_share, monoxide_share({.lumps = lumps, .leak = leak}),
       because(fmt::format("a fire {} lumps deep with {} of the air over it, much air or little", format_number(lumps),
                           percent(leak, 2)),
-              "thin beds, charcoal stoves and deep beds of char as measured, straight between", "secondary"));
+              data::Basis{data::Standing::secondary,
+                          "thin beds, charcoal stoves and deep beds of char as measured, straight between"}));
 }
 }  // namespace
 
@@ -83,26 +82,25 @@ Fire fire_of(const Build& build, Inputs& inputs, Area grate) {
   const data::FuelRow& row = data::fuel(kind);
   const data::GlowingBed& glow = data::glowing_bed();
   const AsFired fired = as_fired(fuel, inputs, row.analysis);
-  const Length lump =
-      inputs.otherwise(fuel.lump, row.lump, because("usual for this fuel", row.source, row.standing));
+  const Length lump = inputs.otherwise(fuel.lump, row.lump, because("usual for this fuel", row.basis));
   const Length depth = inputs.usual(fuel.bed);
   const Mass heap = bed_mass(grate, depth, row.bulk_density.value);
   return Fire(
       {.fuel = fired.analysis,
-       .net_heat =
-           inputs.otherwise(fuel.heating_value, exactly(fired.rich * net_heat(fired.analysis)),
-                            because("from the analysis of this fuel", row.analysis.source, row.analysis.standing)),
+       .net_heat = inputs.otherwise(fuel.heating_value, exactly(fired.rich * net_heat(fired.analysis)),
+                                    because("from the analysis of this fuel", row.analysis.basis)),
        .ash_left = fired.analysis.ash,
        .depth = {.bed = depth,
-                 .burn = inputs.otherwise(fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
-                                          because("one lump", "film diffusion and measured beds", "secondary"))},
+                 .burn = inputs.otherwise(
+                     fuel.burn_depth, {lump, 0.5 * lump, 2.0 * lump},
+                     because("one lump", data::Basis{data::Standing::secondary, "film diffusion and measured beds"}))},
        .monoxide_loss = monoxide_of(build, inputs, static_cast<double>(depth / lump)),
-       .bed = inputs.otherwise(fuel.bed_mass,
+       .bed = inputs.otherwise(
+           fuel.bed_mass,
            {heap, bed_mass(grate, depth, row.bulk_density.low), bed_mass(grate, depth, row.bulk_density.high)},
-           because("grate, depth and heap density of this fuel", row.source, row.standing)),
+           because("grate, depth and heap density of this fuel", row.basis)),
        .bed_capacity = glow.specific_heat.value,
-       .glow = inputs.taken("gas.glow", glow.temperature,
-                                because("glow of the bed", glow.source, glow.standing)),
+       .glow = inputs.taken("gas.glow", glow.temperature, because("glow of the bed", glow.basis)),
        .bed_exit = inputs.constant<Temperature>("gas.bed_exit"),
        .kindling = {.lit_at_start = inputs.usual(fuel.lit_at_start),
                     .duration = kindling_of(fuel, inputs, kind, grate)},
@@ -114,10 +112,8 @@ Boiler boiler_of(const Build& build, Inputs& inputs, Area grate) {
   const Volume water = inputs.known(engine.boiler.water).value_or(1.0 * litre);
   const double share =
       engine.firebox.heating_surface ? 0.0 : inputs.constant<double>("engine.firebox.surface_over_grate");
-  const Area surface =
-      inputs.known(engine.firebox.heating_surface).value_or(share * grate);
-  const auto bore = inputs.known(engine.tubes.bore),
-             length = inputs.known(engine.tubes.length);
+  const Area surface = inputs.known(engine.firebox.heating_surface).value_or(share * grate);
+  const auto bore = inputs.known(engine.tubes.bore), length = inputs.known(engine.tubes.length);
   return {.water = water * (1000.0 * kg_per_m3),
           .metal = metal_of(build, inputs, water),
           .firebox = {.surface = surface,

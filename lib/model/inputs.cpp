@@ -44,9 +44,7 @@ std::string band_text(const Input& input, const std::string& unit) {
 std::string own_unit(const Input& input) { return choose_unit(input.value, input.unit, UnitSystem::as_written); }
 }  // namespace
 
-Assumed because(std::string why, std::string source, std::string standing) {
-  return {"", "", "", std::move(why), std::move(source), std::move(standing)};
-}
+Assumed because(std::string why, data::Basis basis) { return {"", "", "", std::move(why), std::move(basis)}; }
 const Input* Inputs::find(std::string_view key) const {
   const auto found = all_.find(key);
   return found == all_.end() ? nullptr : &found->second;
@@ -59,7 +57,7 @@ double Inputs::record(std::string_view key, Input input) {
       const TunedValue& v = tuned->second;
       input = {v.value, v.low, v.high, v.unit, Origin::tuned};
       note({std::string(key), format(v.value, own_unit(input), 4), band_text(input, own_unit(input)),
-            "tuned from measured lighting-ups", tuning_->file, "measured"});
+            "tuned from measured lighting-ups", data::Basis{data::Standing::measured, tuning_->file}});
     }
   }
   if (draw_) input.value.si = draw_(key, input);
@@ -79,17 +77,18 @@ double Inputs::typical(std::string_view key, Kind kind) {
   const Input input = typical_input(key, kind);
   if (one_of_many()) return record(key, input);
   const data::Row& row = typical_row(key);
-  return assume(key, input, {"", row.text("value"), row.text("band"), row.text("why"), row.source(), row.standing()});
+  return assume(key, input, {"", row.text("value"), row.text("band"), row.text("why"), row.basis()});
 }
 std::string Inputs::usual(const Text& given) { return given ? *given : usual_word(given.key.text()); }
 std::string Inputs::usual_word(std::string_view key) {
   const data::Row& row = typical_row(key);
-  note({std::string(key), row.text("word"), "", row.text("why"), row.source(), row.standing()});
+  note({std::string(key), row.text("word"), "", row.text("why"), row.basis()});
   return row.text("word");
 }
 int Inputs::count(const Count& given, int otherwise, std::string_view why) {
   if (given) return *given;
-  note({std::string(given.key.text()), std::to_string(otherwise), "", std::string(why), "common practice, no source", "practice"});
+  note({std::string(given.key.text()), std::to_string(otherwise), "", std::string(why),
+        data::Basis{data::Standing::practice, "common practice, no source"}});
   return otherwise;
 }
 std::vector<Assumed> Inputs::assumed(UnitSystem units, const PageUnits& page) const {

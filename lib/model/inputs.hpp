@@ -1,8 +1,10 @@
 // Everything a solve takes in: what the user wrote, and what is assumed where the description is silent.
 #pragma once
+#include "data/basis.hpp"
 #include "description/given.hpp"
 #include "description/page_units.hpp"
 #include "model/assumed.hpp"
+#include "model/origin.hpp"
 #include "model/tuning.hpp"
 #include "quantity/format.hpp"
 #include <functional>
@@ -13,9 +15,6 @@
 #include <vector>
 
 namespace lumwright {
-/// Where a number comes from.
-enum class Origin { written, assumed, tuned };
-
 struct Input {
   AnyQuantity value;
   double low, high;  // SI
@@ -25,7 +24,7 @@ struct Input {
 };
 
 /// A note on an assumed value whose key, value and band are filled in by Inputs.
-Assumed because(std::string why, std::string source, std::string standing);
+Assumed because(std::string why, data::Basis basis);
 
 /// Chooses the value that a solve uses from its spread; the centre unless a sampler is at work.
 using Draw = std::function<double(std::string_view key, const Input& input)>;
@@ -99,8 +98,8 @@ class Inputs {
   template <class Q>
   double written(const Given<Q>& given) {
     using T = QuantityTraits<Q>;
-    return record(given.key.text(), {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high), given.unit,
-                        Origin::written});
+    return record(given.key.text(), {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high),
+                                     given.unit, Origin::written});
   }
   double typical(std::string_view key, Kind kind);
   std::string usual_word(std::string_view key);

@@ -25,11 +25,11 @@ std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::o
   const data::FuelRow& row = data::fuel(inputs.usual(fuel.kind));
   piece = row.piece_density.value;
   return Bed{.particle = inputs.otherwise(fuel.lump, row.lump,
-                                          because("usual for this fuel", row.source, row.standing)),
+                                          because("usual for this fuel", row.basis)),
              .sphericity = inputs.otherwise(fuel.sphericity, row.sphericity,
-                                            because("shape of this fuel", row.source, row.standing)),
+                                            because("shape of this fuel", row.basis)),
              .voidage = inputs.otherwise(fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
-                                         because("gaps in a bed of this fuel", row.source, row.standing)),
+                                         because("gaps in a bed of this fuel", row.basis)),
              .depth = inputs.usual(fuel.bed),
              .grate = grate,
              .resistance = inputs.constant<double>("gas.bed_resistance")};

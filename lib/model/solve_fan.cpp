@@ -32,7 +32,7 @@ std::vector<SpeedPoint> measured_speeds(const part::FanPart& fan) {
 Voltage most_voltage(const part::FanPart& fan, Inputs& inputs, Voltage usual) {
   const data::FanVoltage& allowed = data::fan_voltage();
   return inputs.otherwise(fan.voltage_most, exactly(usual),
-      because("a little above the rated voltage, as sheets allow", allowed.source, allowed.standing));
+                          because("a little above the rated voltage, as sheets allow", allowed.basis));
 }
 
 /// Label, what stands in for what it does not say, and the curve.
@@ -59,23 +59,22 @@ class FanSolver {
     MotorLaw motor = motor_of();
     motor.highest = most_voltage(fan_, inputs_, motor.highest);
     const data::FanGasLimit& limits = data::fan_gas_limit();
-    return SolvedFan{
-        .label = label_,
-        .thickness = thickness_,
-        .curve = std::move(curve),
-        .motor = motor,
-        .current = current_,
-        .gas_limit = inputs_.otherwise(fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
-                                       because("usual limit of small fans", limits.source, limits.standing)),
-        .inside = inside_};
+    return SolvedFan{.label = label_,
+                     .thickness = thickness_,
+                     .curve = std::move(curve),
+                     .motor = motor,
+                     .current = current_,
+                     .gas_limit = inputs_.otherwise(fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
+                                                    because("usual limit of small fans", limits.basis)),
+                     .inside = inside_};
   }
 
  private:
   bool sized() const { return label_.frame > 0.0 * mm; }
   void take_thickness() {
     const data::FanDepthGuess& usual = data::usual_depth(label_.kind, label_.frame);
-    thickness_ = inputs_.otherwise(fan_.thickness, depth_by_size(label_),
-                                   because("usual depth of such a frame", usual.source, usual.standing));
+    thickness_ =
+        inputs_.otherwise(fan_.thickness, depth_by_size(label_), because("usual depth of such a frame", usual.basis));
   }
   void take_current() {
     if (label_.rated_current) {
@@ -84,9 +83,8 @@ class FanSolver {
       current_ = *label_.rated_current / (most ? data::current_most_over_usual() : 1.0);
     } else if (sized() && (!fan_.curve || !load_)) {
       const data::FanLaw& law = data::fan_law("axial power");
-      taken_.current =
-          inputs_.scattered(fan_.rated.current, current_by_size(label_, taken_.thickness),
-                            because("as fans of this size take", law.source, law.standing));
+      taken_.current = inputs_.scattered(fan_.rated.current, current_by_size(label_, taken_.thickness),
+                                         because("as fans of this size take", law.basis));
       current_ = taken_.current;
     }
   }
@@ -96,25 +94,28 @@ class FanSolver {
     } else if (fan_.curve) {  // only ratios of speed enter
       const bool known = sized() && current_;
       const Rotation usual = known ? speed_by_power(label_, taken_.thickness, taken_.current).value : 4000.0 * rpm;
-      taken_.speed = inputs_.otherwise(fan_.rated.speed, exactly(usual),
-                                       because("any value: the curve is given", "similarity laws", "derived"));
+      taken_.speed = inputs_.otherwise(
+          fan_.rated.speed, exactly(usual),
+          because("any value: the curve is given", data::Basis{data::Standing::derived, "similarity laws"}));
     } else {
       const data::FanLaw& law = data::fan_law("axial speed");
-      taken_.speed = inputs_.scattered(fan_.rated.speed,
-                                       speed_by_power(label_, taken_.thickness, taken_.current),
-                                       because("by size and power", law.source, law.standing));
+      taken_.speed = inputs_.scattered(fan_.rated.speed, speed_by_power(label_, taken_.thickness, taken_.current),
+                                       because("by size and power", law.basis));
     }
   }
   FanCurve curve_as_told() {
     if (!fan_.curve) {
       FanCurve curve = curve_from_label(label_, taken_);
-      inputs_.note(
-          {"fan.curve", "estimated", "", curve.basis().sentence, "printed rows of small fans", curve.basis().standing});
+      inputs_.note({"fan.curve",
+                    "estimated",
+                    "",
+                    curve.basis().sentence,
+                    {curve.basis().standing, "printed rows of small fans"}});
       return curve;
     }
     if (!fan_.curve_from)
-      inputs_.note(
-          {"fan.curve_from", "data sheet", "", "not said; as good as one", "common practice, no source", "practice"});
+      inputs_.note({"fan.curve_from", "data sheet", "", "not said; as good as one",
+                    data::Basis{data::Standing::practice, "common practice, no source"}});
     return curve_from_sheet({.kind = label_.kind,
                              .speed = taken_.speed,
                              .points = sheet_points(fan_),
@@ -123,7 +124,7 @@ class FanSolver {
                              .within = inputs_.known(fan_.curve_within)});
   }
   double factor(std::string_view key, const Band<double>& band, bool tails, const CurveBasis& basis) {
-    const Assumed why = because("spread of the curve", basis.sentence, basis.standing);
+    const Assumed why = because("spread of the curve", {basis.standing, basis.sentence});
     return tails ? inputs_.scattered(key, band, why) : inputs_.taken(key, band, why);
   }
   FanCurve curve_with_spread() {
@@ -143,12 +144,12 @@ class FanSolver {
       inputs_.note({"fan.starts_at", format(usual.starts.value * label_.rated_voltage, "V"),
                     format(usual.starts.low * label_.rated_voltage, "V") + " .. " +
                         format(usual.starts.high * label_.rated_voltage, "V"),
-                    "usual share of the rated voltage", usual.source, usual.standing});
+                    "usual share of the rated voltage", usual.basis});
     std::optional<double> zero;
     if (!fan_.speed_at)
-      zero = inputs_.taken("fan.zero_speed", usual.zero_speed,
-                               because("share of the rated voltage at which its speed, carried on straight, is nothing",
-                                       usual.source, usual.standing));
+      zero = inputs_.taken(
+          "fan.zero_speed", usual.zero_speed,
+          because("share of the rated voltage at which its speed, carried on straight, is nothing", usual.basis));
     return motor_law({label_.rated_voltage, taken_.speed, starts, measured_speeds(fan_)}, zero);
   }
 

@@ -12,7 +12,7 @@ Length measured_within(Inputs& inputs, const Given<Length>& size, const Given<Le
   if (!within && size.has_spread) return 0.0 * mm;
   const data::MeasuringMethod& usual = data::measuring_method(method);
   return inputs.otherwise(within, exactly(usual.uncertainty),
-                          because("as measured with a " + usual.name, usual.source, usual.standing));
+                          because("as measured with a " + usual.name, usual.basis));
 }
 Band<Length> band(const Inputs& inputs, const Given<Length>& given, Length used) {
   return inputs.one_of_many() ? exactly(used) : Band<Length>{used, given.band->low, given.band->high};
@@ -40,7 +40,7 @@ std::optional<Length> engaged_length(const Build& build, Inputs& inputs) {
   if (!length || !depth) return std::nullopt;
   const Length engaged = std::min(*length, *depth);
   inputs.taken("adapter.tube.engaged", exactly(engaged),
-                   {"", "", "", "as far as tube and chimney allow", "geometry", "derived"});
+                   {"", "", "", "as far as tube and chimney allow", data::Basis{data::Standing::derived, "geometry"}});
   return engaged;
 }
 
@@ -73,7 +73,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
         .chimney_cold = air,
         .chimney_hot = gas,
         .soot = inputs.otherwise(tube.soot, soot.value,
-                                 because("between two cleanings", soot.source, soot.standing)),
+                                 because("between two cleanings", soot.basis)),
         .running_clearance = running.value.value,
         .heat = heat_of(build, inputs),
     };

@@ -14,9 +14,8 @@ using Missing = std::vector<std::string>;
 
 std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
   const auto& electrics = data::fan_electrics();
-  const double exponent =
-      inputs.taken("fan.current_exponent", electrics.current_exponent,
-                       because("current goes with voltage to this power", electrics.source, electrics.standing));
+  const double exponent = inputs.taken("fan.current_exponent", electrics.current_exponent,
+                                       because("current goes with voltage to this power", electrics.basis));
   const auto power = inputs.known(build.load.power);
   const auto voltage = inputs.known(build.load.voltage);
   if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
@@ -36,8 +35,7 @@ Control control_of(const Build& build, Inputs& inputs) {
   const std::string kind = inputs.usual(build.supply.control.kind);
   Control control = uncontrolled();
   if (kind == "chopped supply")
-    control = {Control::Kind::chopped_supply, inputs.known(build.supply.control.duty).value(),
-               control.voltage};
+    control = {Control::Kind::chopped_supply, inputs.known(build.supply.control.duty).value(), control.voltage};
   if (kind == "lower output" || kind == "series regulator")
     control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
                inputs.known(build.supply.control.output).value()};
@@ -54,20 +52,22 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   std::string name = part.module ? *part.module : std::string();
   if (name.empty() && !part.efficiency) {
     name = "small 1.2 MHz";
-    inputs.note({"supply.step_up.module", name, "", "the usual small one", "common practice, no source", "practice"});
+    inputs.note({"supply.step_up.module", name, "", "the usual small one",
+                 data::Basis{data::Standing::practice, "common practice, no source"}});
   }
   if (!name.empty()) module = data::step_up(name);
-  const Voltage output =
-      inputs.otherwise(part.output, exactly(rated),
-                       because("set to the fan's rated voltage", "common practice, no source", "practice"));
+  const Voltage output = inputs.otherwise(
+      part.output, exactly(rated),
+      because("set to the fan's rated voltage", data::Basis{data::Standing::practice, "common practice, no source"}));
   const auto measured_min = inputs.known(part.input_min);
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
     least = inputs.otherwise(part.input_min, exactly(real_minimum(*module, std::nullopt)),
-                             because("below this, step-ups of this kind misbehave", module->source, module->standing));
+                             because("below this, step-ups of this kind misbehave", module->basis));
   } else if (!measured_min) {
-    least = inputs.otherwise(part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
-                             because("least input of small step-ups", "tests of hobby step-ups", "secondary"));
+    least = inputs.otherwise(
+        part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
+        because("least input of small step-ups", data::Basis{data::Standing::secondary, "tests of hobby step-ups"}));
   }
   StepUp made = module ? step_up_of(*module, output, least)
                        : StepUp{.output = output,
@@ -76,8 +76,7 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
                                 .input_min = least,
                                 .runs_away = false};
   if (!part.efficiency)
-    inputs.note({"supply.step_up.efficiency", "by its load", "", "as one of this kind was measured", module->source,
-                 module->standing});
+    inputs.note({"supply.step_up.efficiency", "by its load", "", "as one of this kind was measured", module->basis});
   if (part.efficiency.share)
     made.efficiency = *part.efficiency.share;
   else if (part.efficiency) {
@@ -96,8 +95,7 @@ Resistance leads_of(const Build& build, Inputs& inputs) {
     return 0.0 * ohm;
   }
   const Area section = inputs.usual(wires.section);
-  return loop_resistance(wire_resistance(section), inputs.usual(wires.length),
-                         inputs.usual(build.place.air));
+  return loop_resistance(wire_resistance(section), inputs.usual(wires.length), inputs.usual(build.place.air));
 }
 Resistance fuse_of(const Build& build, Inputs& inputs) {
   const auto fuse = inputs.known(build.supply.fuse);
@@ -117,10 +115,9 @@ Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::C
   if (part.resistance || cell.bank) return 0.0 * ohm;
   const data::SeriesResistanceRow& row = cell.contact;
   const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
-  return inputs.otherwise(part.contacts,
-      Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
-      because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.source,
-              row.standing));
+  return inputs.otherwise(
+      part.contacts, Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
+      because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.basis));
 }
 
 void must_stand(const data::ChemistryRow& cells, Temperature t) {
@@ -137,7 +134,7 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   const data::CellRow& cell = data::cell(*part.cell);
   const int series = inputs.count(part.series, 1, "one cell or block");
   const data::ConditionRow& condition = data::condition(inputs.usual(part.condition));
-  const auto note = [&](const char* why) { return because(why, cell.source, cell.standing); };
+  const auto note = [&](const char* why) { return because(why, cell.basis); };
   if (cell.bank && series != 1)
     throw Refused("power.bank", fmt::format("{} power banks in series are written: a bank stands alone", series),
                   "write `supply.pack.series: 1`");
@@ -147,19 +144,18 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
       .series = series,
       .parallel = part.parallel ? *part.parallel : 1,
       .capacity = inputs.otherwise(part.capacity, cell.capacity, note("usual for this cell")),
-      .capacity_factor =
-          inputs.taken("supply.pack.capacity_factor", condition.capacity,
-                           because("what the condition leaves of the capacity", condition.source, condition.standing)),
-      .resistance_factor =
-          part.resistance ? 1.0
-                          : inputs.taken("supply.pack.resistance_factor", condition.resistance,
-                                             because("what the condition does to the resistance", condition.source,
-                                                     condition.standing)),
+      .capacity_factor = inputs.taken("supply.pack.capacity_factor", condition.capacity,
+                                      because("what the condition leaves of the capacity", condition.basis)),
+      .resistance_factor = part.resistance
+                               ? 1.0
+                               : inputs.taken("supply.pack.resistance_factor", condition.resistance,
+                                              because("what the condition does to the resistance", condition.basis)),
       .charged = inputs.usual(part.charged),
-      .rate_exponent = inputs.otherwise(part.rate_exponent, cell.rate_exponent,
-                                        note("how the capacity shrinks with current")),
-      .temperature = inputs.otherwise(part.temperature, exactly(air),
-                                      because("as the air", "common practice, no source", "practice")),
+      .rate_exponent =
+          inputs.otherwise(part.rate_exponent, cell.rate_exponent, note("how the capacity shrinks with current")),
+      .temperature =
+          inputs.otherwise(part.temperature, exactly(air),
+                           because("as the air", data::Basis{data::Standing::practice, "common practice, no source"})),
       .measured = inputs.known(part.resistance),
       .contacts = contacts_of(part, inputs, cell, series),
       .outside = outside,
@@ -173,7 +169,7 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
   if (cell.bank) return std::nullopt;  // a power bank switches itself off
   const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
   return inputs.otherwise(build.supply.stop_at, exactly(usual),
-      because("end of discharge of this chemistry", cell.chemistry.source, cell.chemistry.standing));
+                          because("end of discharge of this chemistry", cell.chemistry.basis));
 }
 
 // Cells lose their charge by themselves in less, which the model leaves out. Common practice, no source.

@@ -20,8 +20,7 @@ std::optional<Finding> run(const Check& check, const Solved& solved) {
     finding = Finding{.verdict = Verdict::fail,
                       .why = std::string("this cannot be worked out: ") + e.what(),
                       .action = std::string(look_for_a_slip),
-                      .source = "the model",
-                      .standing = "derived"};
+                      .basis = {data::Standing::derived, "the model"}};
   }
   if (!finding) return std::nullopt;
   finding->id = check.id;

@@ -1,6 +1,9 @@
 // The one answer: everything lumwright found out about a build. Every surface is a view of this.
 #pragma once
+#include "data/basis.hpp"
+#include "boiler/raise_event.hpp"
 #include "model/assumed.hpp"
+#include "model/origin.hpp"
 #include "model/result.hpp"
 #include "quantity/kind.hpp"
 #include <cstddef>
@@ -20,7 +23,8 @@ enum class LimitName { to_pass, not_to_fail };
 struct Term {
   std::string symbol, meaning;
   Measure value;
-  std::string from;  // "engine.chimney.bore (written)", "gas.firebox (assumed)", "computed"
+  Origin origin = Origin::computed;
+  std::string key{};  // "engine.chimney.bore"; none of what is computed
 };
 
 /// The least change of the build that was tried and clears a check, with no other failing for it.
@@ -40,8 +44,7 @@ struct Finding {
   LimitName limit_name = LimitName::to_pass;  // of the limit that decided
   std::string why{};       // one or two sentences with the numbers in them
   std::string action{};    // what to do; empty on a plain pass
-  std::string source{};    // where the rule or equation comes from
-  std::string standing{};  // standard, secondary, derived, measured, memory, practice, estimate
+  data::Basis basis{};
   std::string formula{};
   std::vector<Term> terms{};
   std::vector<std::string> missing{};  // keys that would settle an unknown
@@ -79,7 +82,7 @@ struct Series {
 
 /// Something that happens during the raise.
 struct Event {
-  std::string kind;  // "boils", "own_blower", "pack_stops", ...
+  RaiseEventKind kind;
   Duration time;
 };
 
@@ -91,7 +94,8 @@ struct Widening {
 };
 /// A measurement that would narrow an answer.
 struct Narrowing {
-  std::string id, of, within, needs, tool, how, write, source, standing;
+  std::string id, of, within, needs, tool, how, write;
+  data::Basis basis{};
   double left;  // width of the answer's band afterwards, over what it is now
 };
 /// What one answer hangs on.

@@ -30,14 +30,13 @@ Term term(const Solved& solved, std::string_view symbol, std::string_view meanin
   const Input* input = solved.inputs.find(key);
   if (input == nullptr) throw std::logic_error("no input " + std::string(key));
   const bool written = input->origin == Origin::written;
-  const char* origin = written ? "written" : input->origin == Origin::tuned ? "tuned" : "assumed";
   const bool quoted = written && input->value.kind != kind_of<Temperature>;  // temperatures are never mixed
   return {std::string(symbol), std::string(meaning),
           quoted ? Measure{input->value, input->unit} : measure(solved, input->value),
-          std::string(key) + " (" + origin + ")"};
+          input->origin, std::string(key)};
 }
 Term computed(const Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity) {
-  return {std::string(symbol), std::string(meaning), measure(solved, quantity), "computed"};
+  return {std::string(symbol), std::string(meaning), measure(solved, quantity)};
 }
 Finding lacking(std::vector<std::string> keys) {
   Finding finding;

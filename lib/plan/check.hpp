@@ -1,6 +1,7 @@
 // A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function
 // of the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
 #pragma once
+#include "data/basis.hpp"
 #include "model/solved.hpp"
 #include "plan/assessment.hpp"
 #include <string_view>
@@ -52,8 +53,8 @@ Finding unsolved(const Outcome<T>& part) {
     finding.stands_still = part_name(part).words;
     finding.told_by = part.told_by;
     finding.action = part.action;
-    finding.source = "the model";
-    finding.standing = "derived";
+    finding.basis.source = "the model";
+    finding.basis.standing = data::Standing::derived;
   }
   return finding;
 }

@@ -1,10 +1,9 @@
 #include "plan/moves.hpp"
-#include "input/source.hpp"
+#include "plan/changed_builds.hpp"
 #include "plan/check.hpp"
 #include "plan/workers.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
-#include <map>
 #include <thread>
 
 namespace lumwright {
@@ -22,14 +21,8 @@ struct Bench {
   SamplesAsked samples;
   Assessment now;  // without samples
   Solved central;
+  ChangedBuilds& changed;
 };
-std::optional<Build> changed(const Bench& bench, const Change& change) {
-  try {
-    return with_settings(bench.build, change.settings, "change");
-  } catch (const InputError&) {  // beyond the limits of a key, or against another
-    return std::nullopt;
-  }
-}
 const Check& check_named(std::string_view id) {
   const auto& all = all_checks();
   return *std::find_if(all.begin(), all.end(), [&](const Check& check) { return check.id == id; });
@@ -45,29 +38,17 @@ Verdict judged_alone(const Check& check, const Solved& solved) {
 /// It looks at the fire's course, which is most of the work of solving.
 bool asks_of_the_raise(std::string_view id) { return id.starts_with("raise.") || id == "power.light_ups"; }
 /// The one check on the changed build, without the fire's course where it does not look at it.
-class SoughtCheck {
- public:
-  SoughtCheck(const Bench& on, std::string_view id) : bench(on), check(check_named(id)) {}
-  Verdict verdict_then(const Change& change) {
-    std::string key;
-    for (const Setting& one : change.settings) key += one.key + "=" + one.value + "\n";
-    const auto known = seen_.find(key);
-    if (known != seen_.end()) return known->second;
-    return seen_[key] = judged(change);
-  }
+struct SoughtCheck {
   const Bench& bench;
   const Check& check;
-
- private:
-  Verdict judged(const Change& change) const {
-    const auto build = changed(bench, change);
-    if (!build) return Verdict::fail;
+  Verdict verdict_then(const Change& change) const {
+    ChangedBuild* const then = bench.changed.with(change);
+    if (then == nullptr) return Verdict::fail;
     Verdict verdict = Verdict::unknown;
-    if (!asks_of_the_raise(check.id)) verdict = judged_alone(check, solve_cold(*build, bench.tuning));
-    if (verdict == Verdict::unknown) verdict = judged_alone(check, solve(*build, {}, bench.tuning));
+    if (!asks_of_the_raise(check.id)) verdict = judged_alone(check, then->cold());
+    if (verdict == Verdict::unknown) verdict = judged_alone(check, then->solved());
     return verdict;
   }
-  std::map<std::string, Verdict> seen_;  // what is tried for a pass is asked for again for less
 };
 /// As good as is wanted: a pass, or at least no failure.
 bool good_enough(Verdict verdict, Verdict wanted) {
@@ -81,17 +62,18 @@ bool nearer(const Finding& was, const Finding& is) {
 }
 /// What fails that did not; what is to be watched and passed, where the check to clear is itself only to be watched;
 /// and what can burn, burst or ruin, where it does not pass and is worse than it was.
-bool is_spoilt(const Finding* was, const Finding& is, Verdict target) {
+bool is_spoilt(const Finding* was, const Finding& is, const Finding& target) {
   if (is.verdict == Verdict::pass) return false;
   const bool judged_before = was != nullptr && was->verdict != Verdict::unknown;
   if (is.verdict == Verdict::unknown) return judged_before;  // a part of the build no longer works at all
-  if (!judged_before) return is.verdict == Verdict::fail;
-  if (is.verdict > was->verdict && (is.verdict == Verdict::fail || target == Verdict::watch) && !data::is_habit(is.id))
+  // what a part that did not work at all kept from being judged was no better before
+  if (!judged_before) return is.verdict == Verdict::fail && target.stands_still.empty();
+  if (is.verdict > was->verdict && (is.verdict == Verdict::fail || target.verdict == Verdict::watch) && !data::is_habit(is.id))
     return true;
   return data::never_worse(is.id) && (is.verdict > was->verdict || nearer(*was, is));
 }
 bool spoils_another(const Assessment& before, const Assessment& after, std::string_view id) {
-  const Verdict target = find_check(before, id)->verdict;
+  const Finding& target = *find_check(before, id);
   return std::any_of(after.checks.begin(), after.checks.end(),
                      [&](const Finding& f) { return f.id != id && is_spoilt(find_check(before, f.id), f, target); });
 }
@@ -106,20 +88,20 @@ bool holds_in_samples(const Bench& bench, const Build& build, std::string_view i
 }
 /// What the change gives, judged as a whole; nothing where it does not clear the check or spoils another.
 std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Change& change, Verdict wanted) {
-  const auto build = changed(bench, change);
-  if (!build) return std::nullopt;
-  const Assessment after = assess(*build, bench.units, bench.tuning);
+  ChangedBuild* const then = bench.changed.with(change);
+  if (then == nullptr) return std::nullopt;
+  const Assessment& after = then->judged();
   const Finding* cleared = find_check(after, id);
   if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after, id))
     return std::nullopt;
-  if (!holds_in_samples(bench, *build, id, wanted)) return std::nullopt;
+  if (!holds_in_samples(bench, then->build(), id, wanted)) return std::nullopt;
   Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
   for (const Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
   if (const Result* steam = find_result(after, "raise.to_own_blower")) move.steam = std::get<Measure>(steam->value);
   return move;
 }
 /// The least of the changes that is good enough by itself, if a larger one is; changes grow along the list.
-std::optional<std::size_t> least_that_does(SoughtCheck& sought, const std::vector<Change>& changes, Verdict wanted) {
+std::optional<std::size_t> least_that_does(const SoughtCheck& sought, const std::vector<Change>& changes, Verdict wanted) {
   const auto does = [&](std::size_t i) { return good_enough(sought.verdict_then(changes[i]), wanted); };
   std::size_t good = changes.size();
   for (std::size_t reach = changes.size(); reach > 0; reach /= 4)  // where the farthest goes too far, a nearer one
@@ -137,7 +119,7 @@ std::optional<std::size_t> least_that_does(SoughtCheck& sought, const std::vecto
   }
   return good;
 }
-std::optional<Move> least_move(SoughtCheck& sought, const data::MoveRow& row, Verdict wanted) {
+std::optional<Move> least_move(const SoughtCheck& sought, const data::MoveRow& row, Verdict wanted) {
   const std::vector<Change> changes = changes_of(row, sought.bench.build, sought.bench.central);
   if (!row.table.empty()) {  // no order in which they do: one by one
     for (const Change& one : changes)
@@ -150,7 +132,7 @@ std::optional<Move> least_move(SoughtCheck& sought, const data::MoveRow& row, Ve
 }
 /// What makes it pass; where nothing does, and it fails, what leaves it to be watched.
 void try_for(const Bench& bench, Finding& finding) {
-  SoughtCheck sought(bench, finding.id);
+  const SoughtCheck sought{bench, check_named(finding.id)};
   for (const Verdict wanted : {Verdict::pass, Verdict::watch}) {
     if (wanted == Verdict::watch && find_check(bench.now, finding.id)->verdict != Verdict::fail) return;
     for (const data::MoveRow& row : data::moves()) {
@@ -171,7 +153,8 @@ void try_moves(Assessment& assessment, const Build& build, UnitSystem units, con
   if (open.empty()) return;
   Solved central = solved_to_judge(build, units, tuning);
   Assessment now = judged(central, tuning);
-  const Bench bench{build, units, tuning, samples, std::move(now), std::move(central)};
+  ChangedBuilds changed(build, units, tuning);
+  const Bench bench{build, units, tuning, samples, std::move(now), std::move(central), changed};
   std::erase_if(open, [&](const Finding* f) {
     const Finding* described = find_check(bench.now, f->id);
     return described == nullptr || gravity_of(described->verdict) == 0;  // only samples say so: measure first

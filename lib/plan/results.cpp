@@ -172,34 +172,10 @@ std::vector<Series> series_of(const Solved& solved) {
   return found;
 }
 
-namespace {
-const char* name(RaiseEventKind kind) {
-  switch (kind) {
-    case RaiseEventKind::false_own_blower:
-      return "false_own_blower";
-    case RaiseEventKind::boils:
-      return "boils";
-    case RaiseEventKind::purged:
-      return "purged";
-    case RaiseEventKind::fully_lit:
-      return "fully_lit";
-    case RaiseEventKind::own_blower:
-      return "own_blower";
-    case RaiseEventKind::working:
-      return "working";
-    case RaiseEventKind::fan_too_hot:
-      return "fan_too_hot";
-    case RaiseEventKind::pack_stops:
-      return "pack_stops";
-  }
-  throw std::logic_error("an event of the raise without a name");
-}
-}  // namespace
-
 std::vector<Event> events_of(const Solved& solved) {
   std::vector<Event> found;
   if (solved.raise)
-    for (const RaiseEvent& event : solved.raise->raise.events) found.push_back({name(event.kind), event.at.time});
+    for (const RaiseEvent& event : solved.raise->raise.events) found.push_back({event.kind, event.at.time});
   return found;
 }
 }  // namespace lumwright

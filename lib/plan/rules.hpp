@@ -11,7 +11,7 @@ struct Rule {
   std::string key;
   Input input;  // the rule's value and band
   Term term(std::string_view symbol, std::string_view meaning) const {
-    return {std::string(symbol), std::string(meaning), {input.value, input.unit}, key + " (assumed)"};
+    return {std::string(symbol), std::string(meaning), {input.value, input.unit}, Origin::assumed, key};
   }
 };
 /// The rule under `key` of data/typical.yaml. Throws std::logic_error for a key that is not there: our mistake.

@@ -141,7 +141,7 @@ std::vector<Assumed> measuring_spreads(const Build& build) {
     if (!given || given.has_spread) return;
     const data::MeasuringShare& row = data::measuring_share(key);
     all.push_back({fmt::format("{} (its spread)", key), fmt::format("+- {} %", format_number(100.0 * row.value, 2)), "",
-                   "written without a spread: as good as workshop means measure it", row.source, row.standing});
+                   "written without a spread: as good as workshop means measure it", row.basis});
   });
   return all;
 }

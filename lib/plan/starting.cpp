@@ -8,14 +8,13 @@ Finding judge_start_voltage(const Solved& solved) {
   const MotorLaw& motor = *solved.fan->motor;
   const Voltage gets = solved.supply->start.fan_voltage;
   Finding f;
-  judge_by(f, measure(solved, gets),
-           {Bound::at_least, AnyQuantity(motor.starts.value), AnyQuantity(motor.starts.low)});
+  judge_by(f, measure(solved, gets), {Bound::at_least, AnyQuantity(motor.starts.value), AnyQuantity(motor.starts.low)});
   f.why = fmt::format("the fan gets {} from a fresh pack; it starts from rest at about {}", say(solved, gets),
                       say(solved, motor.starts.value));
   if (f.verdict != Verdict::pass)
     f.action = "more cells, a step-up, or full voltage for half a second before it is turned down";
-  f.source = solved.build.fan.starts_at ? "what you stated" : data::fan_voltage().source;
-  f.standing = solved.build.fan.starts_at ? "measured" : data::fan_voltage().standing;
+  f.basis =
+      solved.build.fan.starts_at ? data::Basis{data::Standing::measured, "what you stated"} : data::fan_voltage().basis;
   f.formula = "V_fan >= V_start";
   f.terms = {computed(solved, "V_fan", "at the fan, pack fresh", gets),
              computed(solved, "V_start", "starts from rest", motor.starts.value)};

@@ -8,6 +8,6 @@ namespace lumwright {
 inline Term fill_term(const Solved& solved) {
   const char* const meaning = "water in the cold boiler, of what it holds";
   if (solved.inputs.find("engine.boiler.volume") == nullptr) return term(solved, "x", meaning, "raise.fill");
-  return {"x", meaning, {AnyQuantity(solved.raise->fill.water_share), "%"}, "computed"};
+  return {"x", meaning, {AnyQuantity(solved.raise->fill.water_share), "%"}};
 }
 }  // namespace lumwright

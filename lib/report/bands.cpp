@@ -27,7 +27,7 @@ void write_narrowing(Page& page, const Narrowing& one, const Result* answer) {
   page.hung("how", one.how);
   page.hung("with", one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs));
   page.hung("write", one.write);
-  page.hung("source", source_in_words(one.source, one.standing), Ink::faint, Ink::faint);
+  page.hung("source", source_in_words(one.basis), Ink::faint, Ink::faint);
 }
 std::string hang_together(const Sensitivity& sensitivity) {
   std::string text;

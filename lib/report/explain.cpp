@@ -8,6 +8,7 @@
 #include "report/wrap.hpp"
 #include <algorithm>
 #include <fmt/format.h>
+#include <stdexcept>
 
 namespace lumwright {
 namespace {
@@ -25,14 +26,18 @@ const CheckName* name_of(const std::vector<CheckName>& names, std::string_view i
   const auto found = std::find_if(names.begin(), names.end(), [id](const CheckName& name) { return name.id == id; });
   return found == names.end() ? nullptr : &*found;
 }
-std::string origin(std::string_view from) {  // "computed", or "engine.chimney.bore (written)"
-  if (from == "computed") return "worked out";
-  const std::size_t behind = from.find(" (");
-  const std::string_view key = from.substr(0, behind);
-  if (from.ends_with("(written)")) return fmt::format("you wrote {}", key);
-  if (from.ends_with("(assumed)")) return fmt::format("assumed for {}", key);
-  if (from.ends_with("(tuned)")) return fmt::format("tuned by a lighting-up: {}", key);
-  return std::string(from);
+std::string origin(const Term& term) {
+  switch (term.origin) {
+    case Origin::written:
+      return fmt::format("you wrote {}", term.key);
+    case Origin::assumed:
+      return fmt::format("assumed for {}", term.key);
+    case Origin::tuned:
+      return fmt::format("tuned by a lighting-up: {}", term.key);
+    case Origin::computed:
+      return "worked out";
+  }
+  throw std::logic_error("a term without an origin");
 }
 std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextStyle& style) {
   const auto is_value = [&](const Term& term) {  // it stands below once more
@@ -42,7 +47,7 @@ std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextSty
   std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
   for (const Term& term : f.terms)
     out.push_back(
-        {{term.symbol, in_page_figures(a, term.value, style, is_value(term) ? 3 : 4), term.meaning, origin(term.from)},
+        {{term.symbol, in_page_figures(a, term.value, style, is_value(term) ? 3 : 4), term.meaning, origin(term)},
          ""});
   return out;
 }
@@ -64,10 +69,11 @@ void write_result(Page& page, const Assessment& assessment, const Finding& f) {
   if (!f.action.empty()) page.hung("do", f.action);
 }
 void write_source(Page& page, const Finding& f) {
-  if (f.source.empty()) return;
+  if (f.basis.source.empty()) return;
   page.heading("Where the rule comes from");
-  page.paragraph(f.source, 2);
-  if (!f.standing.empty()) page.paragraph(fmt::format("Standing: {}.", standing_in_words(f.standing)), 2);
+  page.paragraph(f.basis.source, 2);
+  if (f.basis.standing != data::Standing::unsaid)
+    page.paragraph(fmt::format("Standing: {}.", standing_in_words(f.basis.standing)), 2);
 }
 void write_missing(Page& page, const Finding& f) {
   if (f.missing.empty()) return;

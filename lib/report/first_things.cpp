@@ -33,7 +33,8 @@ std::vector<std::vector<const Finding*>> by_change(const std::vector<const Findi
 std::string what_to_do(const std::vector<const Finding*>& group, const TextStyle& style) {
   const Finding& f = *group.front();
   if (f.move) return move_text(f, style, group.size() > 1);
-  return f.moves_tried ? "no single change that was tried clears it: " + f.action : f.action.empty() ? f.why : f.action;
+  if (f.action.empty()) return f.why;
+  return f.moves_tried ? f.action + " (no change by itself that was tried clears it)" : f.action;
 }
 
 ToSettle to_settle(const Assessment& a) {

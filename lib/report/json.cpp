@@ -29,8 +29,8 @@ static Json object(const Finding& f) {
            {"limit_name", f.limit ? Json(limit_words(f.limit_name)) : Json()},
            {"why", f.why},
            {"do", f.action},
-           {"source", f.source},
-           {"standing", f.standing},
+           {"source", f.basis.source},
+           {"standing", data::word_of(f.basis.standing)},
            {"missing", f.missing}};
   if (f.holds) out["holds"] = finite(*f.holds);
   if (f.move) out["move"] = object(*f.move);
@@ -46,8 +46,16 @@ static Json object(const Widening& w) {
           {"unit", si_symbol(w.value.quantity.kind)}};
 }
 static Json object(const Narrowing& n) {
-  return {{"id", n.id},     {"of", n.of},   {"within", n.within}, {"left", finite(n.left)}, {"needs", n.needs},
-          {"tool", n.tool}, {"how", n.how}, {"write", n.write},   {"source", n.source},     {"standing", n.standing}};
+  return {{"id", n.id},
+          {"of", n.of},
+          {"within", n.within},
+          {"left", finite(n.left)},
+          {"needs", n.needs},
+          {"tool", n.tool},
+          {"how", n.how},
+          {"write", n.write},
+          {"source", n.basis.source},
+          {"standing", data::word_of(n.basis.standing)}};
 }
 static Json object(const Sensitivity& l) {
   return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};

@@ -16,7 +16,7 @@ Json object(const Caution& c) {
 }
 Json object(const Assumed& a) {
   return {{"key", a.key}, {"value", a.value},   {"band", a.band},
-          {"why", a.why}, {"source", a.source}, {"standing", a.standing}};
+          {"why", a.why}, {"source", a.basis.source}, {"standing", data::word_of(a.basis.standing)}};
 }
 std::string text_of(const Json& document) {
   Json headed = document;

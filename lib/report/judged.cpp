@@ -82,5 +82,5 @@ std::string against_limit(const Finding& f, const Assessment& a, const TextStyle
       f.value && value == show(*f.limit, style) ? a_hair(f.value->quantity.si, f.limit->quantity.si) : "";
   return fmt::format("{}{}{}{}", value, value.empty() ? "" : ", ", limit_in_words(f, style), hair);
 }
-bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.source == a.tuned; }
+bool tuned(const Assessment& a, const Assumed& one) { return !a.tuned.empty() && one.basis.source == a.tuned; }
 }  // namespace lumwright

@@ -119,7 +119,7 @@ void Notes::checks() {
     item("do", f.action);
     if (f.move) item("tried", fmt::format("{} ({})", move_text(f, style_), move_settings(f)));
     item("write", fmt::format("{}", fmt::join(f.missing, ", ")));
-    item("source", f.source.empty() ? "" : source_in_words(f.source, f.standing));
+    item("source", f.basis.source.empty() ? "" : source_in_words(f.basis));
   };
   for (const Finding* f : gravest_first(a_)) tell(*f);
   for (const auto& alike : open_questions(a_))
@@ -137,7 +137,7 @@ void Notes::assumed() {
   heading(2, "What was assumed or tuned");
   table_head({"key", "value", "may lie between", "why", "source"});
   for (const Assumed& one : a_.assumed)
-    row({one.key, one.value, one.band, one.why, source_in_words(one.source, one.standing)});
+    row({one.key, one.value, one.band, one.why, source_in_words(one.basis)});
 }
 void Notes::cautions() {
   if (a_.cautions.empty()) return;

@@ -17,8 +17,9 @@ std::string unit(const std::optional<Measure>& m) { return m ? si_symbol(m->quan
 std::string check_line(const Finding& f) {
   return csv_line({f.id, f.title, verdict_word(f.verdict), si(f.value), unit(f.value),
                    f.limit ? bound_words(f.bound) : "", si(f.limit), unit(f.limit),
-                   f.limit ? limit_words(f.limit_name) : "", f.holds ? number(*f.holds) : "",
-                   f.why, f.action, f.source, f.standing, fmt::format("{}", fmt::join(f.missing, " "))});
+                   f.limit ? limit_words(f.limit_name) : "", f.holds ? number(*f.holds) : "", f.why, f.action,
+                   f.basis.source, std::string(data::word_of(f.basis.standing)),
+                   fmt::format("{}", fmt::join(f.missing, " "))});
 }
 void add_points(std::string& out, const char* curve, const char* state, const std::vector<FlowPoint>& points) {
   for (const FlowPoint& p : points)
@@ -37,7 +38,8 @@ std::string checks_csv(const Assessment& a) {
 std::string assumed_csv(const Assessment& a) {
   std::string out = csv_line({"key", "value", "band", "why", "source", "standing"});
   for (const Assumed& one : a.assumed)
-    out += csv_line({one.key, one.value, one.band, one.why, one.source, one.standing});
+    out += csv_line(
+        {one.key, one.value, one.band, one.why, one.basis.source, std::string(data::word_of(one.basis.standing))});
   return out;
 }
 std::string light_ups_csv(const RepeatedLightUps& all) {

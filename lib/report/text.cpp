@@ -29,8 +29,8 @@ void write_check(Page& page, const Assessment& a, const Finding& f) {
   if (!f.action.empty()) page.hung("do", f.action);
   if (f.move) page.hung("tried", move_text(f, page.style()));
   if (f.move) page.hung("", move_settings(f));
-  if (!f.move && f.moves_tried) page.hung("tried", "no single change of those that were tried clears it");
-  if (!f.source.empty()) page.hung("source", source_in_words(f.source, f.standing), Ink::faint, Ink::faint);
+  if (!f.move && f.moves_tried) page.hung("tried", "no change by itself of those that were tried clears it");
+  if (!f.basis.source.empty()) page.hung("source", source_in_words(f.basis), Ink::faint, Ink::faint);
 }
 
 void write_open_question(Page& page, const std::vector<const Finding*>& alike) {

@@ -99,7 +99,7 @@ std::string trace_json(const Assessment& assessment, std::string_view name) {
   if (series.empty()) refuse(assessment, name);
   if (series.contains("raise"))
     for (const Event& event : assessment.events)
-      events.push_back({{"kind", event.kind}, {"t", finite(in(event.time, s))}});
+      events.push_back({{"kind", key_of(event.kind)}, {"t", finite(in(event.time, s))}});
   const Json trace = {{"format", "lumwright-trace/1"},
                       {"build", assessment.build},
                       {"series", std::move(series)},

@@ -13,7 +13,7 @@ MetalLeft judged(Length has, Length unit, const data::Rule<Q>& low, const data::
   const auto below = [&](Length limit) { return has < limit - 1e-9 * mm; };
   const Room room = below(least) ? Room::too_little : below(prefer) ? Room::tight : Room::enough;
   const auto& rule = room == Room::too_little ? low : wish;
-  return {room, has, least, prefer, rule.source, rule.standing};
+  return {room, has, least, prefer, rule.basis};
 }
 MetalLeft by_diameters(Length has, Length hole, const char* least, const char* preferred) {
   require_above_zero("hole", hole);

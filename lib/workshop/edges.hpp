@@ -1,5 +1,6 @@
 // How much metal is left beside a hole, and how much there should be.
 #pragma once
+#include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <string>
 
@@ -10,8 +11,7 @@ struct MetalLeft {
   Length has;
   Length least;        // below: too little
   Length prefer;       // below: tight
-  std::string source;  // of the limits
-  std::string standing;
+  data::Basis basis{};
 };
 
 // Geometry; exact. Each may be negative: the holes then run into each other.

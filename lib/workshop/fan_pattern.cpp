@@ -28,8 +28,7 @@ FanPattern axial_pattern(const data::FanFrame& row) {
           .outlet_width = std::nullopt,
           .outlet_height = std::nullopt,
           .note = row.note,
-          .source = row.source,
-          .standing = row.standing};
+          .basis = row.basis};
 }
 
 FanPattern blower_pattern(const data::BlowerFrame& row, Length hole) {
@@ -45,8 +44,7 @@ FanPattern blower_pattern(const data::BlowerFrame& row, Length hole) {
                      .outlet_width = cut(row.outlet_width),
                      .outlet_height = cut(row.outlet_height),
                      .note = "",
-                     .source = row.source,
-                     .standing = row.standing};
+                     .basis = row.basis};
   for (const data::LugHole& at : row.holes) pattern.holes.push_back({at.x, at.y});
   return pattern;
 }
@@ -67,7 +65,7 @@ FanDrawing axial_drawing(const FanInHand& fan) {
   const data::FanFrame& row = *rows.front();
   const FanPattern expected = axial_pattern(row);
   if (row.firm || (fan.measured && rows.size() == 1)) return {expected, expected, ""};
-  const std::string why = rows.size() > 1 ? row.note : "the pitch comes from " + row.source;
+  const std::string why = rows.size() > 1 ? row.note : "the pitch comes from " + row.basis.source;
   return {std::nullopt, expected,
           fmt::format("measure the hole pitch along one side (expected {:.4g} mm): {}", in(row.pitch, mm), why)};
 }
@@ -107,8 +105,7 @@ FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {
                                                      .outlet_width = std::nullopt,
                                                      .outlet_height = std::nullopt,
                                                      .note = "",
-                                                     .source = "measured on the fan",
-                                                     .standing = "measured"};
+                                                     .basis = {data::Standing::measured, "measured on the fan"}};
   if (placed && axial) {
     pattern.width = pattern.height = fan.frame;
     pattern.holes = square_in(fan.frame, *fan.hole_pitch);
@@ -118,8 +115,7 @@ FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {
   pattern.hole = fan.hole.value_or(pattern.hole);
   if (fan.opening) pattern.opening = fan.opening;
   if (whole) {
-    pattern.source = "measured on the fan";
-    pattern.standing = "measured";
+    pattern.basis = {data::Standing::measured, "measured on the fan"};
   }
   if (placed || drawing.pattern) {
     drawing.pattern = pattern;

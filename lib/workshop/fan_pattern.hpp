@@ -1,5 +1,6 @@
 // The holes that a fan needs, or why it must be measured before anything is drawn.
 #pragma once
+#include "data/basis.hpp"
 #include "data/fans.hpp"
 #include "workshop/plane.hpp"
 #include <optional>
@@ -30,8 +31,7 @@ struct FanPattern {
   std::optional<Length> outlet_width;  // of a blower: cut-out with its margin
   std::optional<Length> outlet_height;
   std::string note;
-  std::string source;
-  std::string standing;
+  data::Basis basis{};
 };
 
 struct FanDrawing {

@@ -23,8 +23,7 @@ ThreadHold thread_hold(const TappedPlate& plate) {
           std::max(rule.prefer * thread.major, data::shop_number("full threads preferred").value.value * thread.pitch),
       .strip_safe = std::max(1.0, plate.screw_over_metal) * 2.0 * sizes.stress_area /
                     (0.5 * std::numbers::pi * sizes.pitch_diameter),
-      .source = rule.source,
-      .standing = rule.standing};
+      .basis = rule.basis};
   // a plate cut to the very size must not fail by the last bit
   const auto below = [&](Length limit) { return plate.plate < limit * (1.0 - 1e-9); };
   if (rule.never)

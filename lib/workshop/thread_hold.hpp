@@ -1,5 +1,6 @@
 // Does a plate give a screw enough thread?
 #pragma once
+#include "data/basis.hpp"
 #include "data/threads.hpp"
 #include <string>
 
@@ -23,8 +24,7 @@ struct ThreadHold {
   Length least;         // plate that would no longer be refused
   Length prefer;        // plate that the rule asks for
   Length strip_safe;    // thread length from which the screw breaks before the thread strips
-  std::string source;   // of the rule
-  std::string standing;
+  data::Basis basis{};
 };
 /// Length of engagement: diameters by metal (workmanship texts), never under three full threads. `strip_safe` is
 /// 2 stress areas / (0.5 pi pitch diameter), FED-STD-H28 in its simplified handbook form, times the strength ratio

@@ -61,7 +61,7 @@ TEST_CASE("when a fan's branch ends the tracker finds the other one") {
                         {2.0 * litre_per_s, 0.0 * Pa}},
                        {.origin = CurveOrigin::data_sheet,
                         .sentence = "",
-                        .standing = "",
+                        .standing = data::Standing::unsaid,
                         .pressure = exactly(1.0),
                         .flow = exactly(1.0)});
   const RunningFan fan = running(curve, 4000.0 * rpm);

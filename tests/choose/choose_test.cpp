@@ -1,6 +1,7 @@
 // Choosing from a bin: pruning against brute force, orders and threads, one combination against a description of it.
 #include "choose/choose.hpp"
 #include "laws_of_choice.hpp"
+#include "description/random_build.hpp"
 #include "plan/describe.hpp"
 #include "random_bin.hpp"
 #include <doctest/doctest.h>
@@ -21,7 +22,7 @@ Bin example_bin() { return read_bin({"shed.yaml", example_text("bins/tarn-beck-s
 // identity: the naive choice follows every combination, sorts them all and compares each with each for the front.
 TEST_CASE("what is left out could never have won: 200 random bins against brute force") {
   std::size_t followed = 0, of = 0, places = 0, on_front = 0, units = 0;
-  for (unsigned seed = 1; seed <= 200; ++seed) {
+  for (unsigned seed = 1; seed <= how_many_builds(200); ++seed) {
     CAPTURE(seed);
     const Bin bin = bin_of(seed, small_size(seed), true);
     ChooseAsked asked;
@@ -45,9 +46,11 @@ TEST_CASE("what is left out could never have won: 200 random bins against brute 
     units += pruned.for_all.size();
   }
   CHECK(followed < of);  // else nothing was left out, and the test would show nothing
-  CHECK(places > 200);
-  CHECK(on_front > 200);
-  CHECK(units > 100);
+  if (enough_builds(200)) {
+    CHECK(places > 200);
+    CHECK(on_front > 200);
+    CHECK(units > 100);
+  }
   MESSAGE(followed << " raises followed of " << of << "; " << places << " places, " << on_front << " on fronts, "
                    << units << " units");
 }

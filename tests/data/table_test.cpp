@@ -49,7 +49,7 @@ TEST_CASE("a row hands out what it holds, in the type that is asked for") {
   CHECK_FALSE(row.optional<Length>("none"));
   CHECK(*row.optional<Length>("bore") == near(8.0 * mm, 1e-15));
   CHECK(row.source() == "s");
-  CHECK(row.standing() == "memory");
+  CHECK(row.basis().standing == data::Standing::memory);
 }
 
 TEST_CASE("a bad row is our mistake and says where it is") {

@@ -56,7 +56,7 @@ TEST_CASE("every question is of a key of its own, in one sentence, and its place
     CHECK(row.ask.size() <= 76);
     CHECK_FALSE(row.how.empty());
     CHECK_FALSE(row.usual.empty());
-    CHECK(row.standing == "derived");
+    CHECK(row.basis.standing == data::Standing::derived);
   }
   CHECK(asked.size() >= 15);
   CHECK(asked.size() <= 20);

@@ -21,6 +21,8 @@ inline unsigned how_many_builds(unsigned usual) {
   const char* asked = std::getenv("LUMWRIGHT_BUILDS");
   return asked != nullptr ? static_cast<unsigned>(std::strtoul(asked, nullptr, 10)) : usual;
 }
+/// As many as `usual` were tried, so that counts of what was seen among them can be demanded.
+inline bool enough_builds(unsigned usual) { return how_many_builds(usual) >= usual; }
 
 class RandomBuild {
  public:

@@ -131,5 +131,5 @@ TEST_CASE("walls have a roughness, with its source") {
   CHECK(data::roughness("steel").value.value == near(0.045 * mm, 1e-12));
   CHECK(data::roughness("sooted").value.low < data::roughness("sooted").value.high);
   CHECK_THROWS_AS(data::roughness("cheese"), ModelError);
-  for (const data::Roughness& row : data::roughnesses()) CHECK(!row.source.empty());
+  for (const data::Roughness& row : data::roughnesses()) CHECK(!row.basis.source.empty());
 }

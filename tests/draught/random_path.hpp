@@ -90,7 +90,7 @@ inline FixedTemperatures random_fire(Dice& dice) {
 inline CurveBasis test_basis() {
   return {.origin = CurveOrigin::data_sheet,
           .sentence = "",
-          .standing = "",
+          .standing = data::Standing::unsaid,
           .pressure = exactly(1.0),
           .flow = exactly(1.0)};
 }

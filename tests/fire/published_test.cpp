@@ -27,8 +27,7 @@ data::FuelAnalysis analysis(const Row& row) {
           .oxygen = share("oxygen"),
           .nitrogen = share("nitrogen"),
           .sulphur = share("sulphur"),
-          .source = "",
-          .standing = ""};
+          .basis = {}};
 }
 data::FuelAnalysis carbon() {
   return {.moisture = 0.0,
@@ -39,8 +38,7 @@ data::FuelAnalysis carbon() {
           .oxygen = 0.0,
           .nitrogen = 0.0,
           .sulphur = 0.0,
-          .source = "",
-          .standing = ""};
+          .basis = {}};
 }
 const data::FuelAnalysis& fuel(const Row& row) { return data::fuel(row.text("fuel")).analysis; }
 AirAndFuel mix(const Row& row) {

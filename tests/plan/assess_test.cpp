@@ -128,8 +128,8 @@ TEST_CASE("every key of the contract is there for every example") {
       CAPTURE(finding.id);
       CHECK(finding.verdict != Verdict::unknown);
       CHECK_FALSE(finding.why.empty());
-      CHECK_FALSE(finding.source.empty());
-      CHECK_FALSE(finding.standing.empty());
+      CHECK_FALSE(finding.basis.source.empty());
+      CHECK(finding.basis.standing != data::Standing::unsaid);
       CHECK((finding.verdict == Verdict::pass || !finding.action.empty()));
     }
   }

@@ -5,7 +5,7 @@
 
 using namespace lumwright;
 namespace {
-std::optional<Duration> time_of(const Assessment& a, const std::string& kind) {
+std::optional<Duration> time_of(const Assessment& a, RaiseEventKind kind) {
   for (const Event& event : a.events)
     if (event.kind == kind) return event.time;
   return std::nullopt;
@@ -17,14 +17,14 @@ TEST_CASE("the events are those of the results, in the order of time") {
   REQUIRE(a.events.size() >= 4);
   CHECK(std::is_sorted(a.events.begin(), a.events.end(),
                        [](const Event& one, const Event& other) { return one.time < other.time; }));
-  REQUIRE(time_of(a, "own_blower").has_value());
-  CHECK(in(*time_of(a, "own_blower"), s) == number(a, "raise.to_own_blower"));
-  REQUIRE(time_of(a, "working").has_value());
-  CHECK(in(*time_of(a, "working"), s) == number(a, "raise.to_working"));
-  REQUIRE(time_of(a, "boils").has_value());
-  CHECK(*time_of(a, "boils") < *time_of(a, "own_blower"));
-  REQUIRE(time_of(a, "fully_lit").has_value());
-  CHECK(in(*time_of(a, "fully_lit"), s) == doctest::Approx(140.0));  // the description's kindling time
+  REQUIRE(time_of(a, RaiseEventKind::own_blower).has_value());
+  CHECK(in(*time_of(a, RaiseEventKind::own_blower), s) == number(a, "raise.to_own_blower"));
+  REQUIRE(time_of(a, RaiseEventKind::working).has_value());
+  CHECK(in(*time_of(a, RaiseEventKind::working), s) == number(a, "raise.to_working"));
+  REQUIRE(time_of(a, RaiseEventKind::boils).has_value());
+  CHECK(*time_of(a, RaiseEventKind::boils) < *time_of(a, RaiseEventKind::own_blower));
+  REQUIRE(time_of(a, RaiseEventKind::fully_lit).has_value());
+  CHECK(in(*time_of(a, RaiseEventKind::fully_lit), s) == doctest::Approx(140.0));  // the description's kindling time
 }
 
 TEST_CASE("without a raise nothing happens") { CHECK(assess(described("name: bare\n")).events.empty()); }

@@ -9,11 +9,11 @@ using namespace lumwright;
 
 TEST_CASE("a silent description takes the typical value and says so once") {
   Inputs inputs;
-  const Given<Temperature> silent;
-  CHECK(inputs.usual("place.air", silent) == inputs.usual("place.air", silent));
+  const Build build;
+  CHECK(inputs.usual(build.place.air) == inputs.usual(build.place.air));
   REQUIRE(inputs.assumed().size() == 1);
   CHECK(inputs.assumed()[0].key == "place.air");
-  CHECK_FALSE(inputs.assumed()[0].source.empty());
+  CHECK_FALSE(inputs.assumed()[0].basis.source.empty());
 }
 TEST_CASE("what is written is used and not listed as assumed") {
   Inputs inputs;
@@ -36,7 +36,7 @@ TEST_CASE("each typical row names a source and lies within its own band") {
     CAPTURE(row.text("key"));
     CHECK(keys.insert(row.text("key")).second);
     CHECK_FALSE(row.source().empty());
-    CHECK_FALSE(row.standing().empty());
+    CHECK(row.basis().standing != data::Standing::unsaid);
     if (row.has("word")) continue;
     const auto fits_some_kind = [&](Kind kind) {
       try {

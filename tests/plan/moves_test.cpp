@@ -37,7 +37,9 @@ std::size_t moves_that_hold(const Build& build, const Assessment& a) {
       CAPTURE(other.id);
       if (other.verdict == Verdict::unknown)
         CHECK((before == nullptr || before->verdict == Verdict::unknown));  // no part stops working for it
-      if (other.verdict == Verdict::fail) CHECK((before != nullptr && before->verdict == Verdict::fail));
+      const bool judged_before = before != nullptr && before->verdict != Verdict::unknown;
+      if (other.verdict == Verdict::fail && (judged_before || f.stands_still.empty()))
+        CHECK((before != nullptr && before->verdict == Verdict::fail));
       if (f.id == other.id || other.verdict == Verdict::pass || before == nullptr) continue;
       if (other.id == "power.over_discharge" || other.id == "power.fuse_wire" || other.id == "raise.water") {
         CHECK(other.verdict <= before->verdict);

@@ -106,12 +106,12 @@ TEST_CASE("every check, every assumed value, every source and every caution that
       has(f.title);
       has(f.why);
       has(f.action);
-      has(f.source);
+      has(f.basis.source);
     }
     for (const Assumed& one : data.assessment.assumed) {
       has(one.key);
       has(one.value);
-      has(one.source);
+      has(one.basis.source);
     }
     for (const Caution& one : data.assessment.cautions) {
       has(one.title);

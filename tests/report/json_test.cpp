@@ -74,8 +74,8 @@ TEST_CASE("everything that an assessment holds comes back from its JSON") {
     }
     CHECK(row["why"] == f.why);
     CHECK(row["do"] == f.action);
-    CHECK(row["source"] == f.source);
-    CHECK(row["standing"] == f.standing);
+    CHECK(row["source"] == f.basis.source);
+    CHECK(row["standing"] == data::word_of(f.basis.standing));
     CHECK(row["missing"] == f.missing);
   }
   CHECK(report["assumed"][1]["band"] == "0.02 mm .. 0.1 mm");

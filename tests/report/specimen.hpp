@@ -31,8 +31,7 @@ inline Assessment specimen() {
        .limit = Measure{0.25 * g_per_s},
        .bound = Bound::at_least,
        .why = "0.400 g/s comes through, and 0.250 g/s raise steam in the time you will wait",
-       .source = "heat balance",
-       .standing = "derived"},
+       .basis = {data::Standing::derived, "heat balance"}},
       {.id = "fit.hot",
        .title = "Tube in the chimney, hot",
        .verdict = Verdict::fail,
@@ -41,10 +40,9 @@ inline Assessment specimen() {
        .bound = Bound::at_least,
        .why = "with the tube at 240 degC and the chimney still at 15 degC the gap is -0.012 mm: the tube seizes",
        .action = "take a tube that is 0.05 mm smaller",
-       .source = "linear expansion with handbook coefficients",
-       .standing = "secondary",
+       .basis = {data::Standing::secondary, "linear expansion with handbook coefficients"},
        .formula = "c_hot = D (1 + e_b) - d (1 + e_t) - 2 s\nall lengths at 20 degC",
-       .terms = {{"D", "chimney bore", Measure{16.0 * mm, "mm"}, "engine.chimney.bore (written)"},
+       .terms = {{"D", "chimney bore", Measure{16.0 * mm, "mm"}, Origin::written, "engine.chimney.bore"},
                  {"s", "soot on each side", Measure{0.05 * mm, "mm"}, "adapter.tube.soot (assumed)"},
                  {"e_t", "strain of the tube", Measure{0.0044}, "computed"}}},
       {.id = "power.fuse",
@@ -52,17 +50,16 @@ inline Assessment specimen() {
        .verdict = Verdict::watch,
        .why = "no fuse is described",
        .action = "put 1.25 A at the pack",
-       .source = "IEC 60127-2, from memory",
-       .standing = "memory"},
+       .basis = {data::Standing::memory, "IEC 60127-2, from memory"}},
       {.id = "power.runtime",
        .title = "Running time",
        .verdict = Verdict::unknown,
        .missing = {"supply.pack.cell", "fan.rated.current"}},
   };
   a.assumed = {{"engine.leakage.past_bed", "25 %", "10 % .. 40 %", "fire-door and ash-pan seams of a small engine",
-                "estimate", "estimate"},
+                data::Basis{data::Standing::estimate, "estimate"}},
                {"adapter.tube.soot", "0.05 mm", "0.02 mm .. 0.1 mm", "between two cleanings",
-                "common practice, no source", "practice"}};
+                data::Basis{data::Standing::practice, "common practice, no source"}}};
   a.cautions = {
       {"carbon-monoxide", "Carbon monoxide", "Raise steam out of doors and nowhere else.", "a public guideline"}};
   a.series = {

@@ -82,7 +82,7 @@ TEST_CASE("whatever the texts hold, no line is wider than the page and nothing s
     a.build = noise();
     a.file = noise();
     for (Finding& f : a.checks)
-      f.title = noise(), f.why = noise(), f.action = noise(), f.source = noise(), f.missing = {noise()};
+      f.title = noise(), f.why = noise(), f.action = noise(), f.basis.source = noise(), f.missing = {noise()};
     for (Assumed& one : a.assumed) one.key = noise(), one.value = noise(), one.band = noise(), one.why = noise();
     for (Caution& c : a.cautions) c.title = noise(), c.text = noise(), c.authority = noise();
     const std::string report = text_report(a, {});
@@ -121,9 +121,13 @@ TEST_CASE("gauge pressures say so, unless their unit does") {
 }
 
 TEST_CASE("every standing has its words, and a source is not told twice") {
-  for (const std::string_view word : {"standard", "secondary", "derived", "measured", "memory", "practice", "estimate"})
-    CHECK(source_in_words("A book", word) == "A book (" + std::string(standing_in_words(word)) + ")");
-  CHECK(source_in_words("IEC 60127-2, from memory", "memory") == "IEC 60127-2, from memory");
-  CHECK(source_in_words("A book", "") == "A book");
-  CHECK_THROWS_AS(standing_in_words("hearsay"), std::logic_error);
+  for (const char* word : {"standard", "secondary", "derived", "measured", "memory", "practice", "estimate"}) {
+    const data::Standing standing = data::standing_of(word);
+    CHECK(data::word_of(standing) == word);
+    CHECK(source_in_words({standing, "A book"}) == "A book (" + std::string(standing_in_words(standing)) + ")");
+  }
+  CHECK(source_in_words(data::Basis{data::Standing::memory, "IEC 60127-2, from memory"}) == "IEC 60127-2, from memory");
+  CHECK(source_in_words({data::Standing::unsaid, "A book"}) == "A book");
+  CHECK_THROWS_AS(data::standing_of("hearsay"), std::logic_error);
+  CHECK_THROWS_AS(data::standing_of(""), std::logic_error);
 }

@@ -19,7 +19,7 @@ Assessment traced() {  // made up; not a result of any model
                 {"air_flow", kind_of<MassFlow>, {4e-4, 3.5e-4, 1e-5}},
                 {"fan_gas_temperature", kind_of<Temperature>, {}}}},
               {"discharge", {{"t", kind_of<Duration>, {0.0}}, {"pack_voltage", kind_of<Voltage>, {-0.2}}}}};
-  a.events = {{"boils", 350.0 * s}, {"own_blower", 0.1 * s}};
+  a.events = {{RaiseEventKind::boils, 350.0 * s}, {RaiseEventKind::own_blower, 0.1 * s}};
   return a;
 }
 std::vector<std::vector<std::string>> cells(const std::string& csv) {  // of a table without quotes

@@ -1,8 +1,10 @@
 #include "tune/tune.hpp"
 #include "near.hpp"
+#include "description/random_build.hpp"
 #include "plan/describe.hpp"
 #include "tune/parts.hpp"
 #include <doctest/doctest.h>
+#include <algorithm>
 #include <fmt/format.h>
 #include <random>
 using namespace lumwright;
@@ -132,7 +134,7 @@ TEST_CASE("hidden factors are found inside the stated uncertainty") {
   const GaugePressure working = *build.engine.boiler.working;
   int together = 0;
   std::map<std::string, std::pair<int, int>> each;  // inside two sigma, of determined
-  for (int seed = 0; seed < 100; ++seed) {
+  for (unsigned seed = 0; seed < std::min(100U, how_many_builds(100)); ++seed) {
     garden.hide();
     const TuneFit fit = fit_log(build, logged(garden.log(working)));
     bool inside = true;
@@ -145,6 +147,7 @@ TEST_CASE("hidden factors are found inside the stated uncertainty") {
     }
     together += inside;
   }
+  if (!enough_builds(100)) return;
   CHECK(together >= 85);
   CHECK(together < 100);  // an uncertainty that always holds is too wide: 95 are meant
   for (const std::string key : {"tuned.heat", "fuel.catches_in", "tuned.fan_pressure", "fan.rated.current"}) {
@@ -264,10 +267,10 @@ TEST_CASE("what is tuned goes through its file unchanged, and a check uses and t
   const Assessment assessment = assess(build, UnitSystem::as_written, &again);
   CHECK(assessment.tuned == "mine.tuned.yaml");
   std::size_t told = 0;
-  for (const Assumed& one : assessment.assumed) told += one.source == "mine.tuned.yaml";
+  for (const Assumed& one : assessment.assumed) told += one.basis.source == "mine.tuned.yaml";
   CHECK(told == again.values.size());
-  CHECK(find_check(assessment, "raise.time")->source.find("about 10 %") != std::string::npos);
-  CHECK(find_check(assess(build), "raise.time")->source.find("about 35 %") != std::string::npos);
+  CHECK(find_check(assessment, "raise.time")->basis.source.find("about 10 %") != std::string::npos);
+  CHECK(find_check(assess(build), "raise.time")->basis.source.find("about 35 %") != std::string::npos);
 }
 TEST_CASE("the author's own spread is the prior, else the usual one about the written value") {
   const auto prior = [](const std::string& kindling) {

@@ -78,7 +78,7 @@ TEST_CASE("frames that only one source gives are measured before they are drawn"
   odd.opening = 52.0 * mm;
   const FanDrawing whole = fan_drawing(odd);
   REQUIRE(whole.pattern);
-  CHECK(whole.pattern->standing == "measured");
+  CHECK(whole.pattern->basis.standing == data::Standing::measured);
 }
 
 TEST_CASE("every blower is measured first") {

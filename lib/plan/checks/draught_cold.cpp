@@ -29,12 +29,12 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
     f.action = cold.smokebox_suction < inclined * readable
                    ? "too little for any U-tube: hold a strip of paper to the fire-door, it must be drawn in"
                    : "use an inclined U-tube (1 in 10): a straight one reads to about half a millimetre";
-  f.source = "same gas path with everything at room temperature, leaks as the openings they are";
-  f.standing = "derived";
+  f.basis.source = "same gas path with everything at room temperature, leaks as the openings they are";
+  f.basis.standing = data::Standing::derived;
   f.formula = "suction = sum of losses from ash-pan to smokebox, less natural draught";
-  f.terms = {Term{"p_c", "smokebox suction, cold", on_u_tube(cold.smokebox_suction, solved.page), "computed"},
+  f.terms = {Term{"p_c", "smokebox suction, cold", on_u_tube(cold.smokebox_suction, solved.page)},
              computed(solved, "m_c", "air, cold", cold.engine),
-             Term{"p_h", "smokebox suction, fire alight", on_u_tube(hot.smokebox_suction, solved.page), "computed"},
+             Term{"p_h", "smokebox suction, fire alight", on_u_tube(hot.smokebox_suction, solved.page)},
              computed(solved, "m_h", "air, fire alight", hot.engine),
              computed(solved, "V_c", "fan's flow, cold", cold.fan_volume)};
   return f;

@@ -36,8 +36,8 @@ std::optional<Finding> judge_draught_flow(const Solved& solved) {
       "with the fire well alight {} of air goes through the engine ({}); before lighting it is {}. The pressure goes "
       "to: {}",
       say(solved, d.hot_flow.engine), how(solved), say(solved, d.cold_flow.engine), greatest(all));
-  f.source = "operating point of fan and gas path, every gas temperature solved with it";
-  f.standing = "derived";
+  f.basis.source = "operating point of fan and gas path, every gas temperature solved with it";
+  f.basis.standing = data::Standing::derived;
   f.formula = "fan pressure (at its own gas and speed) = sum of losses - natural draught";
   for (const ElementLoss& loss : all)
     f.terms.push_back(computed(solved, "dp", "lost in: " + in_words(loss.name), loss.loss));

@@ -20,14 +20,14 @@ std::optional<Finding> judge_draught_leak(const Solved& solved) {
       say(solved, hot.annulus), say_share(solved, share));
   if (f.verdict != Verdict::pass)
     f.action = "a closer tube, a longer engaged length, or a turn of heat-proof cord round the tube at the chimney top";
-  f.source =
+  f.basis.source =
       "ring gap with inlet, exit and laminar friction losses (plane Poiseuille flow), driven by the smokebox suction";
-  f.standing = "derived";
+  f.basis.standing = data::Standing::derived;
   f.formula = "dp = rho v^2/2 (1.5 + f L / 2c), f = 96/Re eased by 1 + 1.5 e^2";
   f.terms = {computed(solved, "2c", "diametral gap, cold", 2.0 * solved.draught->path.annulus->radial_gap),
              computed(solved, "L", "engaged length", solved.draught->path.annulus->engaged),
              term(solved, "e", "eccentricity", "gas.annulus_eccentricity"),
-             Term{"dp", "smokebox suction", on_u_tube(hot.smokebox_suction, solved.page), "computed"},
+             Term{"dp", "smokebox suction", on_u_tube(hot.smokebox_suction, solved.page)},
              computed(solved, "m", "leak", hot.annulus),
              computed(solved, "m_c", "gas up the chimney", hot.chimney)};
   return f;

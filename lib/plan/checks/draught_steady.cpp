@@ -26,11 +26,10 @@ std::optional<Finding> judge_draught_steady(const Solved& solved) {
     judge_by(f, *f.value, {Bound::at_least, AnyQuantity(stall->to), std::nullopt});
     f.terms.push_back(computed(solved, "q_1", "stall begins below this share", stall->from));
     f.terms.push_back(computed(solved, "q_2", "clear of stall above this share", stall->to));
-    f.source = stall->source;
-    f.standing = stall->standing;
+    f.basis = stall->basis;
   } else {
-    f.source = "centrifugal fans keep a falling curve";
-    f.standing = "memory";
+    f.basis.source = "centrifugal fans keep a falling curve";
+    f.basis.standing = data::Standing::memory;
     f.verdict = Verdict::pass;
   }
   if (duty.several && f.verdict == Verdict::pass) {  // clear of stall, and yet it may settle elsewhere

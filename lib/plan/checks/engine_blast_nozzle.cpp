@@ -5,9 +5,12 @@
 
 namespace lumwright {
 namespace {
-Term written(std::string_view symbol, std::string_view meaning, std::string_view key, const Given<Length>& given) {
-  return {
-      std::string(symbol), std::string(meaning), {AnyQuantity(*given), given.unit}, std::string(key) + " (written)"};
+Term written(std::string_view symbol, std::string_view meaning, const Given<Length>& given) {
+  return {std::string(symbol),
+          std::string(meaning),
+          {AnyQuantity(*given), given.unit},
+          Origin::written,
+          std::string(given.key.text())};
 }
 std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
   const part::Cylinders& cylinders = solved.build.engine.cylinders;
@@ -33,12 +36,11 @@ std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
   if (nozzle < least)
     f.action = "if the engine runs stiffly or pulls its fire to pieces, open the nozzle a little at a time";
   if (nozzle > most) f.action = "if the engine does not steam when it runs, try a smaller nozzle";
-  f.source = "common practice, no source";
-  f.standing = "practice";
+  f.basis.source = "common practice, no source";
+  f.basis.standing = data::Standing::practice;
   f.formula = "nozzle = 0.10 to 0.14 of the cylinder's bore";
-  f.terms = {written("d", "bore of the blast nozzle", "engine.cylinders.blast_nozzle", cylinders.blast_nozzle),
-             written("D", "bore of the cylinders", "engine.cylinders.bore", cylinders.bore),
-             usual.term("d/D", "rule of thumb")};
+  f.terms = {written("d", "bore of the blast nozzle", cylinders.blast_nozzle),
+             written("D", "bore of the cylinders", cylinders.bore), usual.term("d/D", "rule of thumb")};
   return f;
 }
 }  // namespace

@@ -26,9 +26,11 @@ std::string what_to_measure(const SolvedFan& fan, bool given) {
       "with `curve_from: bench`";
   if (fan.label.rated_speed || given) return "measure it: " + box;
   return "measure its speed first and write `fan.rated.speed`: that alone brings the pressure from a factor of 1.7 "
-         "either way to 1.2. With a lamp that flashes at a known rate (one mark on the hub must stand still, and not at "
+         "either way to 1.2. With a lamp that flashes at a known rate (one mark on the hub must stand still, and not "
+         "at "
          "twice the rate), by the pitch of the blades' sound (turns a second times blades), or with a tachometer. Then "
-         "measure the curve: " + box;
+         "measure the curve: " +
+         box;
 }
 // A guess is to be watched whatever its coefficients: they are shown where they decide.
 void judge_coefficients(Finding& f, const Solved& solved, const FanCoefficients& c, const data::FanCredibility& usual) {
@@ -43,16 +45,16 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
   if (!solved.fan) return unsolved(solved.fan);
   const SolvedFan& fan = *solved.fan;
   Finding f;
-  f.source = fan.curve.basis().sentence;
-  f.standing = fan.curve.basis().standing;
+  f.basis.source = fan.curve.basis().sentence;
+  f.basis.standing = fan.curve.basis().standing;
   const CurveOrigin origin = fan.curve.basis().origin;
   const bool believed = origin != CurveOrigin::label && origin != CurveOrigin::guess;
   f.verdict = believed ? Verdict::pass : Verdict::watch;
   f.why = where_from(origin);
   if (!believed) f.action = what_to_measure(fan, static_cast<bool>(solved.build.fan.curve));
   if (fan.label.frame <= 0.0 * mm || !fan.label.rated_speed) return f;
-  const FanCoefficients c = coefficients({fan.label.kind, fan.label.frame, *fan.label.rated_speed,
-                                          fan.curve.shut_off(), fan.curve.free_air()});
+  const FanCoefficients c = coefficients(
+      {fan.label.kind, fan.label.frame, *fan.label.rated_speed, fan.curve.shut_off(), fan.curve.free_air()});
   const data::FanCredibility& usual = data::fan_credibility(fan.label.kind);
   judge_coefficients(f, solved, c, usual);
   f.formula = "psi = p0 / (1.2 kg/m3 u^2 / 2), u = pi n D";
@@ -63,7 +65,7 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
              computed(solved, "V0", "free-air flow", fan.curve.free_air()),
              computed(solved, "psi", "pressure coefficient", c.psi),
              computed(solved, "phi", "flow coefficient", c.phi)};
-  f.source += "; " + usual.source;
+  f.basis.source += "; " + usual.basis.source;
   if (c.verdict == Credibility::not_credible) {
     f.why = fmt::format(
         "no fan of this size and speed develops {}: its pressure coefficient would be {}, and {} is the most one can "

@@ -23,8 +23,8 @@ std::optional<Finding> judge_fan_voltage(const Solved& solved) {
           "near the end of the charge it may not start again: stop earlier, or recharge before the last light-up";
     }
   }
-  f.source = data::fan_voltage().source;
-  f.standing = data::fan_voltage().standing;
+  f.basis.source = data::fan_voltage().basis.source;
+  f.basis.standing = data::fan_voltage().basis.standing;
   f.why = fmt::format("the fan gets {} from a fresh pack and {} at the end; it starts from about {} and stands {}",
                       say(solved, start.fan_voltage), say(solved, at_end), say(solved, motor.starts.value),
                       say(solved, motor.highest));

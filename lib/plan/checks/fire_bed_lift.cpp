@@ -18,8 +18,8 @@ std::optional<Finding> judge_fire_bed_lift(const Solved& solved) {
   f.why = fmt::format("the gas presses on the bed with {}, and {} would carry its weight", say(solved, across),
                       say(solved, lifts));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, use larger pieces or a shallower bed; fit a spark screen";
-  f.source = "bed weight against Ergun's drop; advise below 70 %";
-  f.standing = "estimate";
+  f.basis.source = "bed weight against Ergun's drop; advise below 70 %";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "share = dp_bed / ((1 - voidage) piece density g depth)";
   f.terms = {computed(solved, "dp_bed", "pressure across the burning bed", across),
              term(solved, "depth", "depth of the bed", "fuel.bed"), term(solved, "e", "voidage", "fuel.voidage"),

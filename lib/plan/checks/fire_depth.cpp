@@ -58,8 +58,7 @@ std::optional<Finding> judge_fire_depth(const Solved& solved) {
   else
     f.why += "; the air's oxygen is used up in two or three, and carbon monoxide takes over beyond five or six";
   if (f.verdict != Verdict::pass) f.action = good_depth(solved);
-  f.source = depth.source;
-  f.standing = depth.standing;
+  f.basis = depth.basis;
   f.formula = "N = H / d";
   f.terms = {term(solved, "H", "depth of the fire", "fuel.bed"), term(solved, "d", "lump", "fuel.lump"),
              term(solved, "L", "heat lost with carbon monoxide", "fuel.carbon_monoxide_share")};

@@ -20,8 +20,8 @@ std::optional<Finding> judge_fire_flux(const Solved& solved) {
   f.why = fmt::format("{} of air goes up through the grate, and {} would float lumps of {}", say(solved, flux),
                       say(solved, floats), say(solved, d.path.bed->particle));
   if (f.verdict != Verdict::pass) f.action = "slow the fan, or burn larger lumps until the engine's own blower is on";
-  f.source = "minimum fluidization after Wen and Yu 1966, 25 %; advise below 70 % of it";
-  f.standing = "secondary";
+  f.basis.source = "minimum fluidization after Wen and Yu 1966, 25 %; advise below 70 % of it";
+  f.basis.standing = data::Standing::secondary;
   f.formula = "G_mf = mu/d (sqrt(33.7^2 + 0.0408 Ar) - 33.7); G = m_bed / A_grate <= 0.7 G_mf";
   f.terms = {computed(solved, "m_bed", "air through the bed", d.hot_flow.bed),
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),

@@ -43,8 +43,8 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
   if (f.verdict != Verdict::pass)
     f.action =
         "sieve out the dust, slow the fan, and put a spark screen of at least 60 % open area between tube and fan";
-  f.source = "drag of a sphere after Barati, Neyshabouri and Ahmadi 2014; splinters and dust fly at less";
-  f.standing = "secondary";
+  f.basis.source = "drag of a sphere after Barati, Neyshabouri and Ahmadi 2014; splinters and dust fly at less";
+  f.basis.standing = data::Standing::secondary;
   f.formula = "v = m / (rho_gas A_grate) against the speed at which drag carries the weight of the piece";
   f.terms = {computed(solved, "m", "gas out of the firebox", d.hot_flow.tubes),
              computed(solved, "T", "gas in the firebox", d.hot_flow.firebox_gas),

@@ -21,9 +21,10 @@ std::optional<Finding> judge_fire_start(const Solved& solved) {
     f.action =
         "raise a bed of charcoal until it glows bright all over, then put the fuel on thinly, a little at a time, and "
         "write `fuel.started_on: bright charcoal`";
-  f.source = "common practice, no source";
-  f.standing = "practice";
-  if (solved.inputs.find("fuel.catches_in")) f.terms = {term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in")};
+  f.basis.source = "common practice, no source";
+  f.basis.standing = data::Standing::practice;
+  if (solved.inputs.find("fuel.catches_in"))
+    f.terms = {term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in")};
   return f;
 }
 }  // namespace

@@ -28,8 +28,8 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
   if (f.verdict == Verdict::watch)
     f.action = fmt::format("put on half a bed, {}, every {} once the fire is bright, a little at a time",
                            say(solved, share * bed), roughly(solved, interval));
-  f.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
-  f.standing = "derived";
+  f.basis.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
+  f.basis.standing = data::Standing::derived;
   f.formula = "t = m_bed / (2 m_f)";
   f.terms = {term(solved, "m_bed", "fuel on the grate", "fuel.bed_mass"),
              computed(solved, "m_f", "fuel burnt in time, well alight", burning),

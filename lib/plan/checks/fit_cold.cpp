@@ -27,8 +27,8 @@ std::optional<Finding> judge_fit_cold(const Solved& solved) {
   f.why = fmt::format("{}; {} is needed for heat, soot and sliding, and {} more for how well it was measured",
                       gap_in_words(solved, fit.cold.value), say(solved, fit.needed), roughly(solved, fit.uncertainty));
   if (f.verdict != Verdict::pass) f.action = change_of_tube(solved);
-  f.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
-  f.standing = "derived";
+  f.basis.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
+  f.basis.standing = data::Standing::derived;
   f.formula = "c_need = d (a_t dT_t - a_b dT_b) + 2 s + c_run; accept when D - d - ridge - U >= c_need";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              term(solved, "d", "tube outside", "adapter.tube.outside"),

@@ -33,8 +33,7 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)
     f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
-  f.source = rule.source;
-  f.standing = rule.standing;
+  f.basis = rule.basis;
   f.formula = "engaged / outside; tip = gap / engaged";
   f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged),
              term(solved, "d", "tube outside", "adapter.tube.outside"),

@@ -33,11 +33,11 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
     f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
   if (f.verdict == Verdict::watch)
     f.action = "it will be tight when sooty: clean the tube before each use, or take a smaller one";
-  f.source =
+  f.basis.source =
       "heat through tube, gap and chimney, followed along the length inside; linear expansion from 20 degC with "
       "handbook "
       "coefficients; the larger for the tube, the smaller for the chimney";
-  f.standing = "derived";
+  f.basis.standing = data::Standing::derived;
   f.formula = "c_hot = D (1 + e_b) - d (1 + e_t) - 2 s";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              term(solved, "d", "tube outside", "adapter.tube.outside"),

@@ -17,8 +17,7 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
                       say_share(solved, fit.leak_share.value));
   if (f.verdict != Verdict::pass)
     f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
-  f.source = rule.source;
-  f.standing = rule.standing;
+  f.basis = rule.basis;
   f.formula = "share = (D^2 - d^2) / d_i^2";
   f.terms = {
       term(solved, "D", "chimney bore", "engine.chimney.bore"),

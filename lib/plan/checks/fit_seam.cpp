@@ -24,8 +24,8 @@ std::optional<Finding> judge_fit_seam(const Solved& solved) {
   f.why = fmt::format("a ridge of {} makes the bore act as {}", say(solved, solved.fit->input.seam_ridge),
                       say(solved, solved.fit->fit.effective_bore.value, 4));
   if (f.verdict != Verdict::pass) f.action = away_with_it(solved, flat);
-  f.source = "largest cylinder that enters a bore with one ridge";
-  f.standing = "derived";
+  f.basis.source = "largest cylinder that enters a bore with one ridge";
+  f.basis.standing = data::Standing::derived;
   f.formula = "effective bore = D - h";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              term(solved, "h", "height of the ridge", "engine.chimney.seam_ridge")};

@@ -44,8 +44,8 @@ std::optional<Finding> judge_fit_stock(const Solved& solved) {
     f.action =
         "take one of these and measure it: nominal sizes are not to be trusted; change the tube rather than the "
         "chimney";
-  f.source = fit.stock.empty() ? "table of stock sizes" : fit.stock.front().tube.source;
-  f.standing = fit.stock.empty() ? "secondary" : fit.stock.front().tube.standing;
+  f.basis =
+      fit.stock.empty() ? data::Basis{data::Standing::secondary, "table of stock sizes"} : fit.stock.front().tube.basis;
   f.formula = "least skim first, then least leak";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              computed(solved, "c_need", "gap needed cold", fit.fit.needed),

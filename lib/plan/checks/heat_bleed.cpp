@@ -83,7 +83,8 @@ std::optional<std::string> drill(const Case& c, Temperature hold, std::string& w
 std::string advice(const Case& c, std::string& why) {
   if (const auto ample = drill(c, c.limit - margin(), why)) return *ample;
   if (c.gas <= c.limit)
-    return fmt::format("hold a thermometer in the gas beside the fan, and stop when it shows {}", say(c.solved, c.limit));
+    return fmt::format("hold a thermometer in the gas beside the fan, and stop when it shows {}",
+                       say(c.solved, c.limit));
   if (const auto enough = drill(c, c.limit, why)) return *enough;
   return instead(c);
 }
@@ -120,8 +121,8 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   const bool hot = d.hot_flow.fan_gas > limit - margin();
   if (!hot && !d.path.bleed) return std::nullopt;
   Finding f;
-  f.source = "gas path, fire, fan and the whole raise solved again with other sharp-edged holes";
-  f.standing = "estimate";
+  f.basis.source = "gas path, fire, fan and the whole raise solved again with other sharp-edged holes";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "gas at the fan (bleed area) = limit; bleed = C_d A sqrt(2 rho p_box)";
   if (blows_out(d)) return blown_out(solved, f);
   if (limit <= room + margin()) {

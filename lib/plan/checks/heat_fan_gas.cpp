@@ -50,8 +50,9 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
                       say(solved, hot.smokebox_gas), say(solved, hot.fan_gas), say(solved, limit));
   f.why += on_the_way(solved, limit);
   if (f.verdict != Verdict::pass) f.action = cooler_fan(solved, limit);
-  f.source = "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
-  f.standing = "estimate";
+  f.basis.source =
+      "cooling in tube and box (Hausen 1943, Churchill and Chu 1975, radiation) and mixing with leaks and bleed";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "T_fan = mix(cooled gas, bleed); cooled = T_a + (T - T_a) exp(-NTU) in the tube, / (1 + NTU) in the box";
   f.terms = {computed(solved, "T_e", "gas at the end of the fire tubes", hot.tube_exit_gas),
              computed(solved, "T_s", "gas in the chimney, with leaks", hot.smokebox_gas),

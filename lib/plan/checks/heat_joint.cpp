@@ -12,8 +12,7 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
   if (!written) return lacking({"adapter.joint"});
   const data::JointRow& joint = data::joint(*written);
   Finding f;
-  f.source = joint.source;
-  f.standing = joint.standing;
+  f.basis = joint.basis;
   f.formula = "gas that enters the tube <= melting begins - reserve";
   if (!joint.melts) {
     f.verdict = Verdict::pass;

@@ -34,8 +34,8 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
         "keep the tin off the tube: let a flange of bare metal carry it, with a ring of gasket between, and burn the "
         "lacquer off out of doors first";
   if (f.verdict == Verdict::fail) f.action = "make the box of brass, bare steel or stainless";
-  f.source = tin.source + "; wall between free convection inside and out and radiation, a factor of two";
-  f.standing = tin.standing;
+  f.basis.source = tin.basis.source + "; wall between free convection inside and out and radiation, a factor of two";
+  f.basis.standing = tin.basis.standing;
   f.formula = "wall: h_in (T_gas - T_w) = (h_out + h_rad) (T_w - T_room)";
   f.terms = {computed(solved, "T_t", "gas at the end of the adapter tube", gas),
              computed(solved, "T_gas", "gas in the box", d.hot_flow.fan_gas),

@@ -48,8 +48,7 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
   for (const Metal& one : all) f.why += (&one == &all.front() ? "" : "; ") + say_one(solved, one);
   if (f.verdict == Verdict::fail) f.action = "a larger flange, another pitch circle, or a smaller screw";
   if (f.verdict == Verdict::watch) f.action = "it can be made; mark out with care, or take a smaller screw";
-  f.source = worst.left.source;
-  f.standing = worst.left.standing;
+  f.basis = worst.left.basis;
   f.formula =
       "rim: (outside - pitch circle) / 2; neighbours: pitch circle sin(180 / n); tube: (pitch circle - hole) / 2";
   f.terms = {computed(solved, "D", "flange outside", flange.outside),

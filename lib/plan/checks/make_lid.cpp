@@ -81,8 +81,7 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
   f.why = fmt::format("{}: {} screw holes of {}{}; {}", pattern.name, lid->screws.size(), say(solved, lid->screw_hole),
                       lid->opening ? " and a cut-out of " + say(solved, *lid->opening) : "", metal_words(solved, l));
   if (f.verdict != Verdict::pass) f.action = what_to_change(solved, *lid, box, l);
-  f.source = pattern.source;
-  f.standing = pattern.standing;
+  f.basis = pattern.basis;
   f.formula = "web: distance of the holes from the middle - (cut-out + hole) / 2";
   f.terms = {computed(solved, "d", "screw hole", lid->screw_hole), computed(solved, "B", "box inside", box.across)};
   if (lid->opening) f.terms.push_back(computed(solved, "O", "cut-out", *lid->opening));

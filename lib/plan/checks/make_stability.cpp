@@ -52,8 +52,8 @@ std::optional<Finding> judge_make_stability(const Solved& solved) {
   if (f.verdict == Verdict::watch)
     f.action = weak ? "the chimney is thin for this: lead the cable away loosely, and never lift the engine by the fan"
                     : "a longer tube in the chimney, a closer fit, or a lower box";
-  f.source = "statics of a rigid stack in its bore; the rules for lean, knock and reserve are estimates";
-  f.standing = "estimate";
+  f.basis.source = "statics of a rigid stack in its bore; the rules for lean, knock and reserve are estimates";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "tip = clearance / engaged length";
   f.terms = {computed(solved, "m", "mass of the unit", s.mass),
              computed(solved, "h", "its middle above the mouth", s.centre),

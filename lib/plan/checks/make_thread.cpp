@@ -24,8 +24,7 @@ std::optional<Finding> judge_make_thread(const Solved& solved) {
     f.action = fmt::format("do not tap it: drill {} right through and use nuts", say(solved, screws.drill));
   else if (f.verdict == Verdict::watch)
     f.action = "tap it with care and do not force the screws, or use nuts behind the flange";
-  f.source = hold.source;
-  f.standing = hold.standing;
+  f.basis = hold.basis;
   f.formula = "plate / pitch, at least three threads; plate / major diameter by metal";
   f.terms = {computed(solved, "t", "plate", flange.thickness), computed(solved, "p", "pitch", screws.thread.pitch),
              computed(solved, "d", "major diameter", screws.thread.major),

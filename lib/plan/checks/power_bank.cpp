@@ -21,8 +21,7 @@ std::optional<Finding> judge_power_bank(const Solved& solved) {
       say(solved, least), say(solved, s.run.most_current), say(solved, bank.sleeps_below.low),
       say(solved, bank.sleeps_below.high), say(solved, bank.port_limit.low), say(solved, bank.port_limit.high));
   if (f.verdict != Verdict::pass) f.action = "try your bank with this load for a minute before you rely on it";
-  f.source = s.pack_input.cell.source;
-  f.standing = s.pack_input.cell.standing;
+  f.basis = s.pack_input.cell.basis;
   f.formula = "I_off < I < I_port";
   f.terms = {computed(solved, "I", "least current", least),
              computed(solved, "I_most", "most current", s.run.most_current),

@@ -18,8 +18,7 @@ std::optional<Finding> judge_power_cells(const Solved& solved) {
       fmt::format("each cell gives {} at most, {} times its one-hour current; cells of this kind are happy up to {}",
                   say(solved, each), format_number(rate, 2), format_number(most.value, 2));
   if (f.verdict != Verdict::pass) f.action = "larger cells, or more in parallel";
-  f.source = s.pack_input.cell.source;
-  f.standing = s.pack_input.cell.standing;
+  f.basis = s.pack_input.cell.basis;
   f.formula = "rate = I / (capacity / 1 h)";
   f.terms = {computed(solved, "I", "most current of one cell", each),
              computed(solved, "Q", "capacity of one cell", s.pack_input.capacity),

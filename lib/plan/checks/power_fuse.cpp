@@ -57,8 +57,7 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
   const data::FuseRule& rule = strict_rule();
   const double opens = opens_for_certain();
   Finding f;
-  f.source = rule.source;
-  f.standing = rule.standing;
+  f.basis = rule.basis;
   f.formula = "I_most <= continuous share * rating; E / R >= opening multiple * rating";
   f.terms = {computed(solved, "I_most", "most current of the discharge", s.run.most_current),
              computed(solved, "share", "that the fuse carries for ever", rule.continuous),

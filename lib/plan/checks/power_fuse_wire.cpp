@@ -38,8 +38,7 @@ std::optional<Finding> judge_power_fuse_wire(const Solved& solved) {
                                  say(solved, *thick))
                    : "on an overload the wire burns before the fuse opens: a smaller fuse";
   }
-  f.source = rule.source;
-  f.standing = rule.standing;
+  f.basis = rule.basis;
   f.formula = "I_n <= 0.69 I_wire";
   f.terms = {term(solved, "I_n", "rating of the fuse", "supply.fuse"),
              term(solved, "A", "copper section", "supply.leads.section"),

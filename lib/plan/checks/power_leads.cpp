@@ -17,8 +17,9 @@ std::optional<Finding> judge_power_leads(const Solved& solved) {
   f.why = fmt::format("both wires together have {}; at {} they lose {}", say(solved, s.leads),
                       say(solved, s.run.most_current), say(solved, drop));
   if (f.verdict != Verdict::pass) f.action = "shorter or thicker wires, or put the step-up at the pack's end";
-  f.source = "wire resistance by section (IEC 60228, DIN VDE 0295); 3 % of the voltage is common practice, no source";
-  f.standing = "practice";
+  f.basis.source =
+      "wire resistance by section (IEC 60228, DIN VDE 0295); 3 % of the voltage is common practice, no source";
+  f.basis.standing = data::Standing::practice;
   f.formula = "drop = 2 L r I <= 3 % of V";
   f.terms = {term(solved, "A", "copper section", "supply.leads.section"),
              term(solved, "L", "length, one way", "supply.leads.length"), computed(solved, "R", "both wires", s.leads),

@@ -41,11 +41,11 @@ std::optional<Finding> judge_power_light_ups(const Solved& solved) {
                       wanted ? fmt::format("you want {}", format(limit, "")) : "you named no number");
   if (f.verdict == Verdict::fail)
     f.action = "larger cells, more cells in parallel, a lower output once steam is near, or a recharge in between";
-  f.source =
+  f.basis.source =
       "charge drawn through the cells' open-circuit curve behind their resistance, each light-up on what the one "
       "before "
       "it left; no credit for rest";
-  f.standing = "derived";
+  f.basis.standing = data::Standing::derived;
   f.formula = "t_run = integral of dq / I(q); n light-ups, each raised from the charge that is left then";
   f.terms = working(solved, count);
   return f;

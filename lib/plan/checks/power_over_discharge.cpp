@@ -42,8 +42,7 @@ std::optional<Finding> judge_power_over_discharge(const Solved& solved) {
                              say(solved, (cells - 1.0) * weak->others + weak->end));
     }
   }
-  f.source = chemistry.source;
-  f.standing = chemistry.standing;
+  f.basis = chemistry.basis;
   f.formula = "V_stop >= N V_end";
   f.terms = {term(solved, "V_stop", "pack voltage at which the run stops", "supply.stop_at"),
              computed(solved, "N", "cells one behind the other", cells),

@@ -24,8 +24,8 @@ std::optional<Finding> judge_power_pass_through(const Solved& solved) {
   if (f.verdict == Verdict::fail)
     f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
   f.action = "drive the fan from the pack directly, or use fewer cells";
-  f.source = "idle, a step-up lets its input through coil and diode to the fan (circuit theory)";
-  f.standing = "derived";
+  f.basis.source = "idle, a step-up lets its input through coil and diode to the fan (circuit theory)";
+  f.basis.standing = data::Standing::derived;
   f.formula = "V_out >= V_in - diode drop";
   f.terms = {computed(solved, "V_in", "pack, fresh and at rest", rest),
              computed(solved, "V_out", "output then", lifted)};

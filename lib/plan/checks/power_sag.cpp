@@ -16,8 +16,8 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
       "straight from the pack the fan slows to {} of its first speed by the end, and its pressure falls to {}",
       percent(speed, 2), say_share(solved, pressure));
   if (f.verdict != Verdict::pass) f.action = "stop earlier, use cells that hold their voltage, or a step-up";
-  f.source = "similarity laws (ISO 5801): pressure goes with the square of speed";
-  f.standing = "standard";
+  f.basis.source = "similarity laws (ISO 5801): pressure goes with the square of speed";
+  f.basis.standing = data::Standing::standard;
   f.formula = "p_end / p_start = (n_end / n_start)^2";
   f.terms = {computed(solved, "V_0", "fan voltage, pack fresh", s.start.fan_voltage),
              computed(solved, "V_1", "fan voltage at the end", s.end->fan_voltage),

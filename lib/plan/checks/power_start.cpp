@@ -28,8 +28,7 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
       format_number(electrics.start_current.value, 2), format_number(*margin));
   if (f.verdict != Verdict::pass)
     f.action = "cells with less resistance, shorter or thicker leads, or start the fan before the pack is low";
-  f.source = electrics.source;
-  f.standing = electrics.standing;
+  f.basis = electrics.basis;
   f.formula = "margin = (E^2 / 4R) / (k P)";
   f.terms = {computed(solved, "E", "pack at rest, at its lowest", s.run.end.open_circuit),
              computed(solved, "R", "resistance of pack, leads and fuse within a second", s.pack.resistance_at_once()),

@@ -28,8 +28,7 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
                   say(solved, spot), spot > beyond_solder ? ", or would, had it not burnt out before" : "");
   if (f.verdict != Verdict::pass)
     f.action = "a larger step-up, more input voltage, or keep it in moving air away from the boiler";
-  f.source = s.module->source;
-  f.standing = s.module->standing;
+  f.basis = s.module->basis;
   f.formula = "T = T_air + R_th P_loss";
   f.terms = {term(solved, "T_air", "air", "place.air"),
              computed(solved, "R_th", "hot spot above the air for each watt", s.module->hot_spot_per_loss),

@@ -19,8 +19,7 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
       say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));
   if (f.verdict != Verdict::pass)
     f.action = "more cells in series (less current for the same power), a higher stop, or a larger step-up";
-  f.source = s.module ? s.module->source : "what you stated";
-  f.standing = s.module ? s.module->standing : "measured";
+  f.basis = s.module ? s.module->basis : data::Basis{data::Standing::measured, "what you stated"};
   f.formula = "V I = output power + losses(V, I)";
   f.terms = {computed(solved, "I_0", "input current, pack fresh", s.run.start.current),
              computed(solved, "I_1", "most input current", s.run.most_current),

@@ -27,8 +27,7 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
   } else if (f.verdict == Verdict::watch) {
     f.action = "set a stop above that voltage: below it its output is not to be trusted";
   }
-  f.source = s.module ? s.module->source : "tests of hobby step-ups";
-  f.standing = s.module ? s.module->standing : "secondary";
+  f.basis = s.module ? s.module->basis : data::Basis{data::Standing::secondary, "tests of hobby step-ups"};
   f.formula = "V_end >= 1.02 V_min";
   f.terms = {computed(solved, "V_end", "pack voltage at the end of the run", end),
              computed(solved, "V_min", "least input", step_up.input_min)};

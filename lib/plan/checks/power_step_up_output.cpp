@@ -27,8 +27,7 @@ std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
   if (s.input_most) f.why += fmt::format(", which stands {}", say(solved, *s.input_most));
   if (f.verdict != Verdict::pass)
     f.action = "another kind of step-up, a lower setting, or fewer cells: its parts break down above that";
-  f.source = s.module ? s.module->source : "what you stated";
-  f.standing = s.module ? s.module->standing : "measured";
+  f.basis = s.module ? s.module->basis : data::Basis{data::Standing::measured, "what you stated"};
   f.formula = "V_set <= V_out,most; E <= V_in,most";
   f.terms = {computed(solved, "V_set", "output as set", set), computed(solved, "E", "pack, fresh and at rest", rest)};
   return f;

@@ -43,8 +43,8 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
     f.action =
         "much charge stays behind: less resistance (better cells, thicker leads), a lower stop, or a fan that asks "
         "less";
-  f.source = "constant-power load on a voltage behind a resistance (circuit theory)";
-  f.standing = "derived";
+  f.basis.source = "constant-power load on a voltage behind a resistance (circuit theory)";
+  f.basis.standing = data::Standing::derived;
   f.formula = "E_stop = V_stop + R P / V_stop; collapse at E = 2 sqrt(R P)";
   f.terms = {computed(solved, "V", "pack voltage at the end, under load", run.end.voltage),
              computed(solved, "E", "its voltage at rest then", run.end.open_circuit),

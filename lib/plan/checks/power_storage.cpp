@@ -19,8 +19,7 @@ std::optional<Finding> judge_power_storage(const Solved& solved) {
   judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format("after a month on the shelf {} of a full charge is left", say_share(solved, kept));
   f.action = kept >= hardly ? "" : "charge it the day before";
-  f.source = chemistry.source;
-  f.standing = chemistry.standing;
+  f.basis = chemistry.basis;
   f.formula = "kept = (1 - first day) exp(-loss * months)";
   f.terms = {computed(solved, "loss", "for each month at 20 degC", chemistry.loss_per_month.value),
              computed(solved, "kept", "after 30 days", kept)};

@@ -26,8 +26,8 @@ std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
   if (f.verdict != Verdict::pass)
     f.action = fmt::format("stop at {} or above, or match the cells; a reversed cell is damaged and may leak",
                            say(solved, least));
-  f.source = "makers' rule: good cell voltage times one cell fewer";
-  f.standing = chemistry.standing;
+  f.basis.source = "makers' rule: good cell voltage times one cell fewer";
+  f.basis.standing = chemistry.basis.standing;
   f.formula = "V_stop >= V_good (N - 1)";
   f.terms = {computed(solved, "N", "cells in series", static_cast<double>(cells)),
              computed(solved, "V_good", "good cell while the weak one reverses", good),

@@ -32,8 +32,8 @@ std::optional<Finding> judge_raise_heat(const Solved& solved) {
         "leaks "
         "past the bed, less carbon monoxide; then tune again";
   }
-  f.source = "energy is neither made nor lost, and heat does not flow from colder gas to hotter water";
-  f.standing = "derived";
+  f.basis.source = "energy is neither made nor lost, and heat does not flow from colder gas to hotter water";
+  f.basis.standing = data::Standing::derived;
   f.formula = "k <= (H_t + m (h(T_e) - h(T_w))) / H_t";
   f.terms = {
       term(solved, "k", "heat that reaches the water over what the model says", "tuned.heat"),

@@ -18,9 +18,9 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
   const Mass water = r.input.boiler.water;
   const Rule least = rule<Duration>("rule.water_watch");
   Finding f;
-  f.source = "heat that the fire then gives over the latent heat of steam; half gone in under " +
+  f.basis.source = "heat that the fire then gives over the latent heat of steam; half gone in under " +
              format(least.input.value, least.input.unit) + " is to watch";
-  f.standing = "estimate";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "m = (firebox + tubes - room) / (h_steam - h_water); t = water / (2 m)";
   f.terms = {term(solved, "M", "water", "engine.boiler.water"),
              computed(solved, "p", "gauge pressure", event->at.gauge),

@@ -25,8 +25,8 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
                   say(solved, r.fill.cold), say(solved, pressure), percent(r.fill.water_share, 2), percent(share, 3));
   if (f.verdict != Verdict::pass)
     f.action = "fill to the mark of the engine's maker; if it stands there, measure once more what the boiler holds";
-  f.source = "densities of water after IAPWS SR1-86; the limit is common practice";
-  f.standing = "derived";
+  f.basis.source = "densities of water after IAPWS SR1-86; the limit is common practice";
+  f.basis.standing = data::Standing::derived;
   f.formula = "x_hot = x rho(T_0) / rho(T)";
   f.terms = {fill_term(solved), computed(solved, "T_0", "cold water", r.fill.cold),
              computed(solved, "T", "water at that pressure", hot),

@@ -42,10 +42,10 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
   const SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
   Finding f;
-  f.source = fmt::format("fire, boiler, gas path, fan and pack solved together at every instant; good to about {}{}",
-                         percent(doubt(solved), 2),
-                         tuned(solved) ? ", for it is tuned" : " until it is tuned to one timed lighting-up");
-  f.standing = "estimate";
+  f.basis.source = fmt::format(
+      "fire, boiler, gas path, fan and pack solved together at every instant; good to about {}{}",
+      percent(doubt(solved), 2), tuned(solved) ? ", for it is tuned" : " until it is tuned to one timed lighting-up");
+  f.basis.standing = data::Standing::estimate;
   f.formula =
       "d(heat in water and metal)/dt = firebox + tubes - room - steam; air, gas temperatures and fan speed at every "
       "instant";

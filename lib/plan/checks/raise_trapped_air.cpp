@@ -23,10 +23,10 @@ std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
       "until steam comes out of it, then close it",
       percent(r.fill.water_share, 2), say(solved, r.fill.cold), say(solved, reading), say(solved, shown_at),
       say(solved, steam_at));
-  f.source =
+  f.basis.source =
       "steam after IAPWS-IF97 and the air that was shut in, squeezed as the water swells; times here are with "
       "the air driven out";
-  f.standing = "derived";
+  f.basis.standing = data::Standing::derived;
   f.formula = "p = p_sat(T) + p_air (T/T_0) (V_0/V) - barometer";
   f.terms = {fill_term(solved),
              computed(solved, "T_0", "water when the boiler is shut", r.fill.cold),

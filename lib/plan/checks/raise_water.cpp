@@ -62,8 +62,9 @@ std::optional<Finding> judge_raise_water(const Solved& solved) {
   if (f.verdict != Verdict::pass)
     f.action =
         too_full && !time_decides ? "no boiler holds that: measure the water and the boiler once more" : more_water;
-  f.source = "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
-  f.standing = "estimate";
+  f.basis.source =
+      "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "x = V / V_boiler; t = M / (2 m)";
   if (share) f.terms.insert(f.terms.begin(), term(solved, "V_boiler", "what the boiler holds", "engine.boiler.volume"));
   f.terms.insert(f.terms.begin(), term(solved, "V", "water", "engine.boiler.water"));

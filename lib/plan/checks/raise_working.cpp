@@ -23,8 +23,8 @@ std::optional<Finding> judge_raise_working(const Solved& solved) {
   if (!r.input.working) return lacking({"engine.boiler.working"});
   Finding f;
   f.verdict = Verdict::pass;
-  f.source = "the same solution as the time to own-blower pressure, carried on with the fan";
-  f.standing = "estimate";
+  f.basis.source = "the same solution as the time to own-blower pressure, carried on with the fan";
+  f.basis.standing = data::Standing::estimate;
   f.formula = "d(heat in water and metal)/dt = firebox + tubes - room - steam, until p_sat(T) = p_w + barometer";
   f.terms = {term(solved, "p_w", "working pressure", "engine.boiler.working")};
   const RaiseEvent* event = r.raise.find(RaiseEventKind::working);

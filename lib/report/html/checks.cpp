@@ -30,8 +30,8 @@ void write_check(Tag parent, const Writing& w, const Finding& f) {
   if (f.move)
     add_line(facts, "tried", fmt::format("{} ({})", move_text(f, w.style), move_settings(f)));
   else if (f.moves_tried)
-    add_line(facts, "tried", "no single change of those that were tried clears it");
-  add_line(facts, "source", f.source.empty() ? "" : source_in_words(f.source, f.standing), "faint");
+    add_line(facts, "tried", "no change by itself of those that were tried clears it");
+  add_line(facts, "source", f.basis.source.empty() ? "" : source_in_words(f.basis), "faint");
 }
 void write_open(Tag part, const Assessment& a) {
   const auto groups = open_questions(a);

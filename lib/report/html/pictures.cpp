@@ -31,7 +31,7 @@ void write_narrowing(Tag list, const Writing& w, const Narrowing& one, const Res
            " ");
   item.add("code", one.write);
   item.say(". ");
-  item.add("span", source_in_words(one.source, one.standing)).set("class", "faint");
+  item.add("span", source_in_words(one.basis)).set("class", "faint");
 }
 void write_next_measurements(Tag part, const Writing& w) {
   const Bands& bands = *w.assessment().bands;

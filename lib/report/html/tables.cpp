@@ -23,7 +23,7 @@ void write_values(Tag part, const Writing& w, bool of_tuning, const std::string&
     if (!one.why.empty()) name.add("span", " " + one.why).set("class", "faint");
     row.add("td", one.value).set("class", "number");
     row.add("td", one.band).set("class", one.band.empty() ? "faint" : "band-of");
-    row.add("td", source_in_words(one.source, one.standing)).set("class", "faint source");
+    row.add("td", source_in_words(one.basis)).set("class", "faint source");
   }
 }
 /// Bytes that are not plain letters, digits or "-._" as per cent and two digits (RFC 3986, 2.1).
@@ -61,9 +61,9 @@ void write_assumed(Tag folded, const Writing& w) {
 void write_sources(Tag folded, const Writing& w) {
   std::map<std::string, std::set<std::string>> sources;
   for (const Finding& f : w.assessment().checks)
-    if (!f.source.empty()) sources[source_in_words(f.source, f.standing)].insert(f.title.empty() ? f.id : f.title);
+    if (!f.basis.source.empty()) sources[source_in_words(f.basis)].insert(f.title.empty() ? f.id : f.title);
   for (const Assumed& one : w.assessment().assumed)
-    if (!one.source.empty()) sources[source_in_words(one.source, one.standing)].insert(one.key);
+    if (!one.basis.source.empty()) sources[source_in_words(one.basis)].insert(one.key);
   for (const Caution& one : w.assessment().cautions)
     if (!one.authority.empty()) sources[one.authority].insert(one.title);
   if (sources.empty()) return static_cast<void>(folded.add("p", "None: nothing could be judged."));

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
+#include <stdexcept>
 
 namespace lumwright {
 namespace {
@@ -11,17 +12,21 @@ using namespace chart;
 constexpr double lane_height = 17.0;
 
 struct EventWords {
-  std::string_view kind, words;
+  RaiseEventKind kind;
+  std::string_view words;
 };
-constexpr EventWords event_words[] = {
-    {"fully_lit", "all the fuel alight"}, {"boils", "boils"},
-    {"purged", "air driven out"},         {"own_blower", "own blower"},
-    {"working", "working pressure"},      {"fan_too_hot", "gas too hot for the fan"},
-    {"pack_stops", "pack stops"},         {"false_own_blower", "false reading, air left in"}};
-std::string event_in_words(std::string_view kind) {
+constexpr EventWords event_words[] = {{RaiseEventKind::fully_lit, "all the fuel alight"},
+                                      {RaiseEventKind::boils, "boils"},
+                                      {RaiseEventKind::purged, "air driven out"},
+                                      {RaiseEventKind::own_blower, "own blower"},
+                                      {RaiseEventKind::working, "working pressure"},
+                                      {RaiseEventKind::fan_too_hot, "gas too hot for the fan"},
+                                      {RaiseEventKind::pack_stops, "pack stops"},
+                                      {RaiseEventKind::false_own_blower, "false reading, air left in"}};
+std::string event_in_words(RaiseEventKind kind) {
   for (const EventWords& row : event_words)
     if (row.kind == kind) return std::string(row.words);
-  return std::string(kind);
+  throw std::logic_error("an event of the raise without words");
 }
 
 /// No finer than what is judged about the raise: two figures.
@@ -109,14 +114,14 @@ std::optional<Way::Panel> Way::fan_gas() const {
 std::vector<Way::Moment> Way::moments() const {
   std::vector<Moment> found;
   for (const Event& event : data_.assessment.events) {
-    if (event.kind == "false_own_blower") continue;  // its check tells; here it would pass for the true one
-    const bool bad = event.kind == "pack_stops" || event.kind == "fan_too_hot";
+    if (event.kind == RaiseEventKind::false_own_blower)
+      continue;  // its check tells; here it would pass for the true one
+    const bool bad = event.kind == RaiseEventKind::pack_stops || event.kind == RaiseEventKind::fan_too_hot;
     found.push_back({time_(event.time), event_in_words(event.kind) + " " + clock(event.time, data_, style_),
                      bad ? "moment bad" : "moment"});
   }
   if (data_.raise->wish_written && data_.raise->wanted <= end_)
-    found.push_back(
-        {time_(data_.raise->wanted), "you asked: " + show({data_.raise->wanted}, style_), "moment wish"});
+    found.push_back({time_(data_.raise->wanted), "you asked: " + show({data_.raise->wanted}, style_), "moment wish"});
   std::stable_sort(found.begin(), found.end(), [](const Moment& a, const Moment& b) { return a.at < b.at; });
   return found;
 }
@@ -176,13 +181,14 @@ void Way::draw(Tag parent, const About& about, double width) {
 std::string raise_in_a_sentence(const ReportData& data, const TextStyle& style) {
   const Assessment& a = data.assessment;
   std::string text;
-  const auto when = [&](std::string_view kind) -> std::string {
+  const auto when = [&](RaiseEventKind kind) -> std::string {
     for (const Event& event : a.events)
       if (event.kind == kind) return clock(event.time, data, style);
     return "";
   };
-  const std::string boils = when("boils"), blower = when("own_blower"), working = when("working"),
-                    stops = when("pack_stops"), hot = when("fan_too_hot");
+  const std::string boils = when(RaiseEventKind::boils), blower = when(RaiseEventKind::own_blower),
+                    working = when(RaiseEventKind::working), stops = when(RaiseEventKind::pack_stops),
+                    hot = when(RaiseEventKind::fan_too_hot);
   text = boils.empty() ? "The water does not boil" : "The water boils after " + boils;
   if (!blower.empty()) text += ", the engine's own blower takes over after " + blower;
   if (!working.empty()) text += ", working pressure is there after " + working;
