@@ -2,12 +2,8 @@
 #include "commands.hpp"
 #include "data/first_words.hpp"
 #include "files.hpp"
-#include "report/build_sheet.hpp"
-#include "report/drawings.hpp"
 #include "report/explain.hpp"
-#include "report/trace.hpp"
 #include "terminal.hpp"
-#include "tuned_beside.hpp"
 #include <algorithm>
 #include <cstdio>
 #include <exception>
@@ -96,15 +92,7 @@ int main(int argc, char** argv) {
     return complain(std::string("lumwright: ") + e.what(), bad_input);
   } catch (const UnknownCheck& e) {
     return complain(std::string("lumwright: ") + e.what(), bad_input);
-  } catch (const NoSeries& e) {
-    return complain(std::string("lumwright: ") + e.what(), fails);
   } catch (const NoAnswer& e) {
-    return complain(std::string("lumwright: ") + e.what(), fails);
-  } catch (const NotDrawn& e) {
-    return complain(std::string("lumwright: ") + e.what(), fails);
-  } catch (const NothingToMake& e) {
-    return complain(std::string("lumwright: ") + e.what(), fails);
-  } catch (const NotTuned& e) {
     return complain(std::string("lumwright: ") + e.what(), fails);
   } catch (const ReaderGone&) {
     return end_by_closed_pipe();

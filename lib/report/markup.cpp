@@ -71,5 +71,4 @@ std::string Markup::html() const {
   open_empty_elements(page);
   return written(page);
 }
-std::string Markup::xml() const { return written(*document_); }
 }  // namespace lumwright

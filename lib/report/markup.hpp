@@ -38,8 +38,6 @@ class Markup {
   Tag root() const;
   /// A whole HTML document that is well-formed XML too: <!DOCTYPE html>, elements without content closed as HTML asks.
   std::string html() const;
-  /// The root and all in it.
-  std::string xml() const;
 
  private:
   std::unique_ptr<pugi::xml_document> document_;
