@@ -1,7 +1,7 @@
 #include "commands.hpp"
 #include "description/readings.hpp"
 #include "file_kind.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "paper.hpp"
 #include "quantity/errors.hpp"
 #include "report/fan_test.hpp"
@@ -21,7 +21,7 @@ Answer into_folder(const Options& options, const FanReadings& readings, const Fa
       {"test-box.txt", "how to make the test box", test_box_sheet(expected, TextStyle{options.units})}};
   for (NamedText& file : plate_files(test_box_for(expected), options.paper, print_options(options)))
     files.push_back(std::move(file));
-  write_folder(options.folder, files);
+  write_folder(options, files);
   return {list_of(options.folder, files)};
 }
 Answer answer(const Options& options, const FanReadings& readings) {
@@ -35,7 +35,7 @@ Answer answer(const Options& options, const FanReadings& readings) {
 }  // namespace
 
 Answer bench(const Options& options) {
-  const Source source = read_file(options.file);
+  const Source source = read_file(options, options.file);
   const FanReadings readings = read_as(FileKind::readings, source, [&](const Source& file) {
     return read_fan_readings(file, options.test_box ? ReadingsAre::to_come : ReadingsAre::there);
   });

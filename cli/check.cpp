@@ -11,7 +11,7 @@ Answer check(const Options& options) {
   const Described told = described(options);
   Progress progress("samples");
   const SamplesAsked samples = samples_asked(options, progress);
-  Assessment assessment = assess(told.build, options.units, told.used(), samples);
+  Assessment assessment = assessed(options, told);
   try_moves(assessment, told.build, options.units, told.used(), samples);
   if (!options.only.empty()) {
     const ExitStatus status = verdict_of_part(assessment, options.only) == Verdict::fail ? fails : fine;

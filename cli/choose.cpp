@@ -1,7 +1,7 @@
 #include "commands.hpp"
 #include "description/bin.hpp"
 #include "file_kind.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "paper.hpp"
 #include "progress.hpp"
 #include "quantity/errors.hpp"
@@ -11,7 +11,7 @@
 
 namespace lumwright::cli {
 Answer choose(const Options& options) {
-  const Bin bin = read_as(FileKind::bin, read_file(options.file), read_bin);
+  const Bin bin = read_as(FileKind::bin, read_file(options, options.file), read_bin);
   Progress progress("combinations");
   ChooseAsked asked;
   asked.progress = progress.watch();
@@ -20,7 +20,7 @@ Answer choose(const Options& options) {
     const Choice choice = lumwright::choose(bin, asked);
     if (!options.folder.empty()) {
       const std::vector<NamedText> files = choice_files(choice, {.units = options.units});
-      write_folder(options.folder, files);
+      write_folder(options, files);
       return {list_of(options.folder, files)};
     }
     if (options.format == Format::json) return {choice_json(choice)};

@@ -17,6 +17,7 @@ Answer explain(const Options& options);
 Answer trace(const Options& options);
 Answer tune(const Options& options);
 Answer report(const Options& options);
+Answer guide(const Options& options);
 Answer choose(const Options& options);
 Answer bench(const Options& options);
 Answer draw(const Options& options);

@@ -18,4 +18,5 @@ Described described(const Options& options);
 SamplesAsked samples_asked(const Options& options, Progress& progress);
 /// The description of these options, assessed. Throws as `described`.
 Assessment assessed(const Options& options);
+Assessment assessed(const Options& options, const Described& told);
 }  // namespace lumwright::cli

@@ -1,6 +1,6 @@
 #include "commands.hpp"
 #include "described.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "paper.hpp"
 #include "report/drawings.hpp"
 
@@ -11,8 +11,9 @@ Answer draw(const Options& options) {
   Progress progress("samples");
   const SamplesAsked samples = samples_asked(options, progress);  // those of `check`, for the same verdicts
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
-  const auto files = drawing_files(judged(solved, told.used(), samples), solved, wish);
-  write_folder(options.folder, files);
+  const auto files = drawing_files(
+      judged_once(options, [&] { return judged(solved, told.used(), samples); }), solved, wish);
+  write_folder(options, files);
   return {list_of(options.folder, files)};
 }
 }  // namespace lumwright::cli

@@ -89,6 +89,9 @@ void add_commands(CLI::App& app, Raw& raw) {
   create.add_flag("--readings", raw.readings);
   create.add_flag("--bin", raw.bin);
   create.add_flag("--ask", raw.ask);
+  CLI::App& guide = *app.add_subcommand("guide");
+  guide.add_option("-o,--output", raw.folder);
+  guide.add_option("--samples", raw.samples);
   app.add_subcommand("units");
   app.add_subcommand("schema")->add_option("KIND", raw.file);
   app.add_subcommand("completion")->add_option("SHELL", raw.file);

@@ -22,6 +22,7 @@ constexpr std::string_view manual = R"(lumwright: plans the fan that raises stea
   lumwright choose BIN        which fan, pack, step-up and tube for which engine
   lumwright bench READINGS    the curve of an unmarked fan from a shop-made test
   lumwright new FILE          write a description to fill in
+  lumwright guide             the way from scrap bin to steam, with pictures
   lumwright units             list the units that may be written
   lumwright schema            print the JSON Schema of descriptions
   lumwright completion SHELL  words that bash, zsh or fish can complete
@@ -36,6 +37,7 @@ Purpose
   answer comes with its limit, the reason, what to do and a source.
 
 Where to start
+  lumwright guide             ten short pages to read first
   lumwright new --ask mine.yaml
                               asks what matters most, and writes a description
   lumwright new mine.yaml     writes one with every key explained
@@ -226,6 +228,7 @@ const std::vector<ManualPage>& pages() {
                                               {"choose", choose_page},
                                               {"bench", bench_page},
                                               {"new", new_page},
+                                              {"guide", guide_page},
                                               {"units", units_page},
                                               {"schema", schema_page},
                                               {"completion", completion_page},

@@ -174,6 +174,28 @@ Examples
   lumwright new mine.yaml
   lumwright new --ask mine.yaml
 )";
+const std::string_view guide_page = R"(lumwright guide [-o DIR]: from scrap bin to steam, with pictures
+
+  Ten short pages: what the thing does, what to look for in the scrap bin, what
+  to measure and with what, the first check, what to change, the tube in the
+  chimney, drilling, wiring, lighting up, and what to learn afterwards. Every
+  figure and picture in it is worked out while it is made, from the examples
+  that come with the program; that takes some seconds.
+
+  -o DIR                      the folder that it goes to (usual:
+                              lumwright-guide): guide.html, one file that needs
+                              no network and prints on A4 and Letter, and the
+                              examples in DIR/examples, so that its commands can
+                              be tried there. Files of these names are replaced,
+                              others are left alone
+  --samples N                 samples of its runs (usual: 1000, as those of
+                              `check`, whose figures it then shows)
+
+Example
+  lumwright guide -o guide
+
+Exit status: 0, 2 when the folder cannot be written.
+)";
 const std::string_view units_page = R"(lumwright units: list the units that may be written
 
   Lists every unit by what it measures, and the forms in which a number may be

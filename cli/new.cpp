@@ -5,6 +5,7 @@
 #include "description/template.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
+#include "shelf.hpp"
 #include <fmt/format.h>
 
 namespace lumwright::cli {
@@ -14,7 +15,7 @@ Answer create(const Options& options) {
   const std::string written = options.readings ? new_fan_readings() : options.bin ? new_bin() : new_description();
   const std::string text = data::first_lines("# ") + "#\n" + written;
   if (options.file == "-") return {text};
-  create_file(options.file, text);
+  create_file(options, options.file, text);
   if (options.readings)
     return {
         fmt::format("{0} is written: readings of a fan test, with every key explained behind a `#`.\n"

@@ -20,8 +20,9 @@ constexpr CommandWord commands[] = {{"check", Command::check},           {"sweep
                                     {"report", Command::report},         {"draw", Command::draw},
                                     {"sheet", Command::sheet},           {"choose", Command::choose},
                                     {"bench", Command::bench},           {"new", Command::create},
-                                    {"units", Command::units},           {"schema", Command::schema},
-                                    {"completion", Command::completion}, {"help", Command::help}};
+                                    {"guide", Command::guide},           {"units", Command::units},
+                                    {"schema", Command::schema},         {"completion", Command::completion},
+                                    {"help", Command::help}};
 
 [[noreturn]] void refuse(std::string_view what, const std::string& word, const std::vector<std::string_view>& known) {
   const std::string_view near = nearest(word, known);
@@ -138,8 +139,10 @@ Options options_of(Command command, const Raw& raw) {
   if (command == Command::sweep) sweep_options(raw, out);
   if (command == Command::compare) compare_options(raw, out);
   for (const std::string& one : raw.set) out.set.push_back(setting(one));
-  if (command == Command::check || command == Command::compare || command == Command::explain || command == Command::report ||
-      command == Command::choose || command == Command::draw || command == Command::sheet)
+  if (command == Command::guide && raw.folder.empty()) out.folder = "lumwright-guide";
+  if (command == Command::check || command == Command::compare || command == Command::explain ||
+      command == Command::report || command == Command::guide || command == Command::choose ||
+      command == Command::draw || command == Command::sheet)
     out.samples = whole("--samples", raw.samples, most_samples);
   out.seed = whole("--seed", raw.seed, 4294967295U);
   out.log = raw.log;
@@ -157,7 +160,7 @@ Options options_of(Command command, const Raw& raw) {
     require(raw.file, "FILE", "draw FILE -o DIR");
     require(raw.folder, "DIR", "draw FILE -o DIR");
   }
-  out.folder = raw.folder;
+  if (!raw.folder.empty()) out.folder = raw.folder;
   out.bar_x = raw.bar_x;
   out.bar_y = raw.bar_y;
   out.draft = raw.draft;

@@ -16,8 +16,10 @@ struct UsageError : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
+struct Shelf;
 enum class Command {
   report,
+  guide,
   choose,
   bench,
   draw,
@@ -67,6 +69,7 @@ struct Options {
   Format format = Format::text;
   UnitSystem units = UnitSystem::as_written;
   Colour colour = Colour::when_terminal;
+  Shelf* shelf = nullptr;  // files in place of the disk's: of a command that the guide runs
 };
 /// Throws UsageError: nothing is guessed, the nearest command, option or value is named.
 Options parse_options(int argc, char** argv);

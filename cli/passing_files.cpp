@@ -55,7 +55,7 @@ std::vector<std::string>& noted() {
 void clear_and_stop(int stop) {  // nothing here but what a handler may call (POSIX.1-2017, 2.4.3)
   for (const std::string& name : noted()) unlink(name.c_str());
   std::signal(stop, SIG_DFL);
-  raise(stop);
+  ::raise(stop);
 }
 void watch_for_stops() {
   static const bool watched = [] {

@@ -1,6 +1,6 @@
 #include "commands.hpp"
 #include "described.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "paper.hpp"
 #include "plan/moves.hpp"
 #include "plan/report_data.hpp"
@@ -44,7 +44,7 @@ Answer report(const Options& options) {
   for (const NamedText& file : drawings) beside.push_back({file.name, file.what});
   std::vector<NamedText> files = report_files(data, style_of(options), beside);
   files.insert(files.end(), std::make_move_iterator(drawings.begin()), std::make_move_iterator(drawings.end()));
-  write_folder(options.folder, files);
+  write_folder(options, files);
   return {list_of(options.folder, files), data.assessment.verdict == Verdict::fail ? fails : fine};
 }
 }  // namespace lumwright::cli

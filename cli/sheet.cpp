@@ -1,6 +1,7 @@
 #include "commands.hpp"
 #include "described.hpp"
 #include "report/build_sheet.hpp"
+#include "shelf.hpp"
 #include "style.hpp"
 
 namespace lumwright::cli {
@@ -9,6 +10,7 @@ Answer sheet(const Options& options) {
   Progress progress("samples");
   const SamplesAsked samples = samples_asked(options, progress);  // those of `check`, for the same verdicts
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);
-  return {build_sheet(judged(solved, told.used(), samples), solved, style_of(options))};
+  const Assessment assessment = judged_once(options, [&] { return judged(solved, told.used(), samples); });
+  return {build_sheet(assessment, solved, style_of(options))};
 }
 }  // namespace lumwright::cli

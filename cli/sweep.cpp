@@ -2,10 +2,10 @@
 #include "commands.hpp"
 #include "described.hpp"
 #include "description/reader.hpp"
-#include "files.hpp"
 #include "report/side_by_side.hpp"
 #include "style.hpp"
 #include <thread>
+#include <utility>
 
 namespace lumwright::cli {
 Answer sweep(const Options& options) {
@@ -21,16 +21,15 @@ Answer sweep(const Options& options) {
   return {sweep_report(name, axes, points, style_of(options))};
 }
 Answer compare(const Options& options) {
-  std::vector<Described> told;
+  std::vector<std::pair<Options, Described>> told;
   for (const std::string& file : options.files) {
     Options one = options;
     one.file = file;
-    told.push_back(described(one));
+    Described of_it = described(one);
+    told.emplace_back(std::move(one), std::move(of_it));
   }
-  Progress progress("samples");
-  const SamplesAsked samples = samples_asked(options, progress);
   std::vector<Compared> all;
-  for (const Described& one : told) all.push_back({one.build, assess(one.build, options.units, one.used(), samples)});
+  for (const auto& [one, of_it] : told) all.push_back({of_it.build, assessed(one, of_it)});
   return {compare_report(all, style_of(options))};
 }
 }  // namespace lumwright::cli

@@ -3,6 +3,7 @@
 #include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
+#include "shelf.hpp"
 #include "input/utf8.hpp"
 #include "quantity/errors.hpp"
 #include "report/tuned.hpp"
@@ -16,11 +17,11 @@ Answer tune(const Options& options) {
   const std::string kept_in = tuned_name(options.file);
   if (same_file(options.log, kept_in))
     throw UsageError("`tune` writes its result to " + printable(kept_in) + ", so LOG cannot be that file");
-  const Build build = read_as(FileKind::description, read_file(options.file), read_build);
-  const Log log = read_as(FileKind::log, read_file(options.log), read_log);
+  const Build build = read_as(FileKind::description, read_file(options, options.file), read_build);
+  const Log log = read_as(FileKind::log, read_file(options, options.log), read_log);
   try {
     const TuneResult result = lumwright::tune(build, log);
-    replace_file(kept_in, write_tuned(file_of(result, log)));
+    replace_file(options, kept_in, write_tuned(file_of(result, log)));
     return {tuned_report(result, log, kept_in, style_of(options))};
   } catch (const ModelError& e) {
     throw NoAnswer("nothing is tuned: " + std::string(e.what()));

@@ -1,6 +1,6 @@
 #include "tuned_beside.hpp"
 #include "description/tuned_file.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "tune/tune.hpp"
 #include <string_view>
 
@@ -14,7 +14,7 @@ std::string tuned_name(const std::string& description) {
 std::optional<Tuning> tuned_beside(const Options& options) {
   if (options.untuned || options.file == "-") return std::nullopt;
   const std::string name = tuned_name(options.file);
-  if (!file_exists(name)) return std::nullopt;
-  return tuning_of(read_tuned(read_file(name)));
+  if (!file_exists(options, name)) return std::nullopt;
+  return tuning_of(read_tuned(read_file(options, name)));
 }
 }  // namespace lumwright::cli

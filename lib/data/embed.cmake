@@ -1,14 +1,23 @@
-# Turns folders of YAML into one .cpp of string literals, so that the program needs no data files beside it.
-# As a function: embed_yaml(target folder...). As a script: cmake -DOUT=x.cpp "-DFILES=a.yaml;b.yaml" -P embed.cmake
+# Turns files into one .cpp of string literals, so that the program needs no files beside it.
+# As functions: embed_yaml(target folder...) for the tables, which lib/data hands out; embed_files(target function ROOT folder
+# pattern...) for a target of its own, named by their paths below ROOT. As a script:
+# cmake -DOUT=x.cpp "-DFILES=a.yaml;b.yaml" -DFUNCTION=lumwright::data::embedded_files [-DROOT=folder] -P embed.cmake
 if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
-  set(text "// Written by lib/data/embed.cmake: do not edit.\n#include \"data/embedded.hpp\"\n#include <string>\n#include <vector>\n\nnamespace lumwright::data {\n")
-  string(APPEND text "std::span<const EmbeddedFile> embedded_files() {\n  static const std::vector<EmbeddedFile> files = {\n")
+  string(REGEX MATCH "^(.*)::([a-z_]+)$" matched "${FUNCTION}")
+  set(text "// Written by lib/data/embed.cmake: do not edit.\n#include \"data/embedded.hpp\"\n#include <string>\n#include <vector>\n\nnamespace ${CMAKE_MATCH_1} {\n")
+  string(APPEND text "std::span<const lumwright::data::EmbeddedFile> ${CMAKE_MATCH_2}();\n")
+  string(APPEND text "std::span<const lumwright::data::EmbeddedFile> ${CMAKE_MATCH_2}() {\n  static const std::vector<lumwright::data::EmbeddedFile> files = {\n")
   foreach(file IN LISTS FILES)
     file(READ ${file} body)
-    get_filename_component(name ${file} NAME_WE)
-    get_filename_component(folder ${file} DIRECTORY)
-    get_filename_component(folder ${folder} NAME)
-    string(APPEND text "    EmbeddedFile{\"${folder}/${name}\", std::string()")
+    if(ROOT)
+      file(RELATIVE_PATH name ${ROOT} ${file})
+    else()
+      get_filename_component(name ${file} NAME_WE)
+      get_filename_component(folder ${file} DIRECTORY)
+      get_filename_component(folder ${folder} NAME)
+      set(name "${folder}/${name}")
+    endif()
+    string(APPEND text "    lumwright::data::EmbeddedFile{\"${name}\", std::string()")
     string(LENGTH "${body}" length)
     set(at 0)
     while(at LESS length)  # pieces of 8,000 bytes: one compiler stops at 16 kB a literal
@@ -18,21 +27,29 @@ if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
     endwhile()
     string(APPEND text "},\n")
   endforeach()
-  string(APPEND text "  };\n  return files;\n}\n}  // namespace lumwright::data\n")
+  string(APPEND text "  };\n  return files;\n}\n}  // namespace ${CMAKE_MATCH_1}\n")
   file(WRITE ${OUT} "${text}")
   return()
 endif()
 
-set(EMBED_SCRIPT ${CMAKE_CURRENT_LIST_FILE})
+function(embed_into target function root files)
+  string(REGEX REPLACE ".*::" "" name ${function})
+  set(out ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp)
+  add_custom_command(OUTPUT ${out}
+    COMMAND ${CMAKE_COMMAND} -DOUT=${out} "-DFILES=${files}" -DFUNCTION=${function} -DROOT=${root} -P ${CMAKE_CURRENT_FUNCTION_LIST_FILE}
+    DEPENDS ${files} ${CMAKE_CURRENT_FUNCTION_LIST_FILE} VERBATIM)
+  target_sources(${target} PRIVATE ${out})
+endfunction()
 function(embed_yaml target)
   set(files "")
   foreach(folder IN LISTS ARGN)
     file(GLOB found CONFIGURE_DEPENDS ${folder}/*.yaml)
     list(APPEND files ${found})
   endforeach()
-  set(out ${CMAKE_CURRENT_BINARY_DIR}/embedded.cpp)
-  add_custom_command(OUTPUT ${out}
-    COMMAND ${CMAKE_COMMAND} -DOUT=${out} "-DFILES=${files}" -P ${EMBED_SCRIPT}
-    DEPENDS ${files} ${EMBED_SCRIPT} VERBATIM)
-  target_sources(${target} PRIVATE ${out})
+  embed_into(${target} lumwright::data::embedded_files "" "${files}")
+endfunction()
+function(embed_files target function root)
+  list(TRANSFORM ARGN PREPEND "${root}/")
+  file(GLOB files CONFIGURE_DEPENDS ${ARGN})
+  embed_into(${target} ${function} ${root} "${files}")
 endfunction()

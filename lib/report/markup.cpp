@@ -54,6 +54,11 @@ Tag Tag::say(std::string_view text) const {
   pugi::xml_node(node_).append_child(pugi::node_pcdata).set_value(legible(text).c_str());
   return *this;
 }
+Tag Tag::first(const char* name) const {
+  const pugi::xml_node found = pugi::xml_node(node_).child(name);
+  if (!found) throw std::logic_error(std::string("no element ") + name);
+  return Tag(found.internal_object());
+}
 Tag Tag::add_style(std::string_view css) const {
   if (css.find_first_of("<>&") != std::string_view::npos) throw std::logic_error("a style sheet with <, > or &");
   const Tag style = add("style");
@@ -70,5 +75,10 @@ std::string Markup::html() const {
   page.append_copy(document_->document_element());
   open_empty_elements(page);
   return written(page);
+}
+std::string Markup::xml_of(Tag tag) {
+  std::ostringstream out;
+  pugi::xml_node(tag.node_).print(out, "", pugi::format_indent, pugi::encoding_utf8);
+  return out.str();
 }
 }  // namespace lumwright

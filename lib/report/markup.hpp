@@ -22,6 +22,8 @@ class Tag {
   /// More text behind what is there. Control characters and marks that turn the direction of writing do not get through
   /// (wrap.hpp, legible).
   Tag say(std::string_view text) const;
+  /// The first child of that name. Throws std::logic_error where there is none.
+  Tag first(const char* name) const;
   /// A style sheet of our own: kept as it is. It must not hold <, > or &.
   Tag add_style(std::string_view css) const;
 
@@ -38,6 +40,8 @@ class Markup {
   Tag root() const;
   /// A whole HTML document that is well-formed XML too: <!DOCTYPE html>, elements without content closed as HTML asks.
   std::string html() const;
+  /// One element and all in it.
+  static std::string xml_of(Tag tag);
 
  private:
   std::unique_ptr<pugi::xml_document> document_;

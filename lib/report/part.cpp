@@ -44,6 +44,8 @@ std::string part_report(const Assessment& assessment, const TextStyle& style, st
   const Assessment of_part = part_of(assessment, part);
   Page page(style);
   page.paragraph(verdict_sentence(of_part), 0, ink_of(of_part.verdict));
+  if (assessment.verdict == Verdict::fail && of_part.verdict != Verdict::fail)  // "it will do" is of this part alone
+    page.paragraph("As a whole, " + verdict_sentence(assessment), 0, ink_of(assessment.verdict));
   for (const Finding* f : gravest_first(of_part)) write_check(page, assessment, *f);
   for (const auto& alike : open_questions(of_part)) write_open_question(page, alike);
   const auto groups = number_groups(of_part, style);

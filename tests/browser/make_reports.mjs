@@ -1,4 +1,4 @@
-// The pages that are looked at: the report of every example and the choice from every bin, some with little in them, and
+// The pages that are looked at: the guide, the report of every example and the choice from every bin, some with little in them, and
 // some whose owner means ill.
 import { execFileSync } from 'node:child_process'
 import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
@@ -11,7 +11,7 @@ const fitOnly = `engine: { chimney: { bore: 17.6 mm, depth: 30 mm } }
 adapter: { tube: { outside: 17.2 mm, wall: 0.4 mm, length: 40 mm } }
 `
 
-export function makeReports(probe, examples, folder) {
+export function makeReports(probe, program, examples, folder) {
   rmSync(folder, { recursive: true, force: true })
   const write = (name, file, more) => {
     const here = join(folder, name)
@@ -25,6 +25,7 @@ export function makeReports(probe, examples, folder) {
   const little = join(folder, 'little.yaml')
   writeFileSync(little, fitOnly)
   write('little', little, [])
+  execFileSync(program, ['guide', '-o', join(folder, 'guide'), '--samples', '40'])
 
   const choose = (name, bin) => {
     const here = join(folder, name)

@@ -1,5 +1,5 @@
-// Writes reports and choices, opens each in Debian's chromium and asks it, and general checkers, what is wrong with it.
-// node report.mjs PROBE EXAMPLES FOLDER: the folder is emptied first. Prints one line a failure.
+// Writes the guide, reports and choices, opens each in Debian's chromium and asks it, and general checkers, what is wrong with it.
+// node report.mjs PROBE PROGRAM EXAMPLES FOLDER: the folder is emptied first. Prints one line a failure.
 import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { execFileSync } from 'node:child_process'
 import { createRequire } from 'node:module'
@@ -9,8 +9,8 @@ import { HtmlValidate } from 'html-validate'
 import { Parser } from 'commonmark'
 import { hostileText, makeReports } from './make_reports.mjs'
 
-const [probe, examples, folder] = process.argv.slice(2)
-makeReports(probe, examples, folder)
+const [probe, program, examples, folder] = process.argv.slice(2)
+makeReports(probe, program, examples, folder)
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const failures = []
 let asked = 0
@@ -65,15 +65,19 @@ function crowded() {
 }
 
 // How far a thumb has to go before the appendix, and whether a table is cut off on a telephone.
+async function cutOff(page, at) {
+  const cut = await page.evaluate(() => [...document.querySelectorAll('.scroll')].filter(t => t.scrollWidth > t.clientWidth + 1).map(t => t.getAttribute('aria-label')))
+  expect(cut.length === 0, `${at}: cut off: ${cut.join('; ')}`)
+}
 async function lengths(page, at, width) {
+  if (width < 400 && await page.evaluate(() => document.body.classList.contains('guide'))) await cutOff(page, at)
   const most = { 360: 9000, 1280: 5000 }[width]
   if (most === undefined || !await page.evaluate(() => document.body.classList.contains('report'))) return
   const high = await page.evaluate(() => document.documentElement.scrollHeight)
   expect(high < most, `${at}: ${high} px high before anything is unfolded`)
   if (width > 400) return
   await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true }))
-  const cut = await page.evaluate(() => [...document.querySelectorAll('.scroll')].filter(t => t.scrollWidth > t.clientWidth + 1).map(t => t.getAttribute('aria-label')))
-  expect(cut.length === 0, `${at}: cut off: ${cut.join('; ')}`)
+  await cutOff(page, at)
 }
 
 async function look(browser, file, name, width, scheme) {
@@ -117,8 +121,8 @@ function inTheFolds() {
   return [...document.querySelectorAll('details summary, details dd, details caption, details .listing code')]
     .map(e => clean(e.textContent).slice(0, 24)).filter(words => words.length > 11 && !outside.includes(words))
 }
-async function paper(page, pdf) {
-  await page.pdf({ path: pdf, format: 'A4', preferCSSPageSize: true, printBackground: true })
+async function paper(page, pdf, format = 'A4') {
+  await page.pdf({ path: pdf, format, preferCSSPageSize: format === 'A4', printBackground: true })
   return execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1).map(t => t.replace(/\s+/g, ' '))
 }
 // The folds that are shut are not printed, and what is printed then is two sheets.
@@ -159,13 +163,17 @@ async function printed(browser, file, name, out) {
   for (const words of folded) expect(all.includes(words), `${name}: "${words}", which was unfolded, is not printed`)
   for (const [i, text] of pages.entries())
     expect(text.includes(`sheet ${i + 1} of ${pages.length}`), `${name}: page ${i + 1} of ${pages.length} has another number`)
-  for (const words of titles) {
-    const longest = words.filter(w => /[a-z]{4}/.test(w))
-    const whole = pages.some(p => longest.every(w => p.includes(w)))
-    expect(whole, `${name}: a picture with "${longest.slice(0, 3).join('", "')}" is not whole on one page`)
+  const wholeOn = (sheets, format, width, height) => {
+    for (const words of titles) {
+      const longest = words.filter(w => /[a-z]{4}/.test(w))
+      const whole = sheets.some(p => longest.every(w => p.includes(w)))
+      expect(whole, `${name}: a picture with "${longest.slice(0, 3).join('", "')}" is not whole on one page of ${format}`)
+    }
+    const sizes = execFileSync('pdfinfo', [pdf], { encoding: 'utf8' }).match(/Page size: +([\d.]+) x ([\d.]+)/)
+    expect(Math.abs(sizes[1] - width) < 1 && Math.abs(sizes[2] - height) < 1, `${name}: printed on ${sizes[0]}`)
   }
-  const sizes = execFileSync('pdfinfo', [pdf], { encoding: 'utf8' }).match(/Page size: +([\d.]+) x ([\d.]+)/)
-  expect(Math.abs(sizes[1] - 595) < 1 && Math.abs(sizes[2] - 842) < 1, `${name}: printed on ${sizes[0]}`)
+  wholeOn(pages, 'A4', 595, 842)
+  if (await page.evaluate(() => document.body.classList.contains('guide'))) wholeOn(await paper(page, pdf, 'Letter'), 'Letter', 612, 792)
   await context.close()
 }
 
@@ -195,7 +203,8 @@ for (const name of readdirSync(folder)) {
   const here = join(folder, name)
   if (!statSync(here).isDirectory()) continue
   const isReport = existsSync(join(here, 'report.html'))
-  const file = join(here, isReport ? 'report.html' : 'choice.html')
+  const isGuide = existsSync(join(here, 'guide.html'))
+  const file = join(here, isReport ? 'report.html' : isGuide ? 'guide.html' : 'choice.html')
   const text = readFileSync(file, 'utf8')
   expect(text.length < 400e3, `${name}: ${text.length} bytes`)
   const report = await validator.validateString(text, file)
@@ -214,7 +223,7 @@ for (const name of readdirSync(folder)) {
 async function titleOf(browser, file) {
   const { page, context, said } = await opened(browser, file, {})
   const title = await page.title()
-  const scripts = await page.evaluate(() => document.querySelectorAll('script, img, iframe, object, embed, link').length)
+  const scripts = await page.evaluate(() => document.querySelectorAll('script, img:not(.guide .sheet img[src^="data:image/svg+xml;base64,"]), iframe, object, embed, link').length)
   expect(scripts === 0, `${file}: ${scripts} elements that a report does not have`)
   await page.waitForLoadState('networkidle')
   expect(said.length === 0, `${file}: ${said.join('; ')}`)

@@ -13,5 +13,5 @@ if(NOT EXISTS ${WORK}/installed-${lock})
   file(TOUCH ${WORK}/installed-${lock})
 endif()
 set(ENV{CHROMIUM} ${CHROMIUM})
-execute_process(COMMAND ${NODE} report.mjs ${PROBE} ${EXAMPLES} ${WORK}/reports WORKING_DIRECTORY ${WORK}
+execute_process(COMMAND ${NODE} report.mjs ${PROBE} ${PROGRAM} ${EXAMPLES} ${WORK}/reports WORKING_DIRECTORY ${WORK}
   COMMAND_ERROR_IS_FATAL ANY)

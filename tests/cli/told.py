@@ -20,7 +20,7 @@ def run(line, folder):
     """A line of shell as it is told, with `lumwright` for the program and no other door out of the folder."""
     told = re.sub(r'(^|\s)(\.build/cli/)?lumwright(?=\s)', lambda m: m[1] + str(LUMWRIGHT), line, count=1)
     answers = 'Tarn Beck\n' + 40 * '\n' if '--ask' in line else ''
-    return subprocess.run(told, shell=True, cwd=folder, input=answers, capture_output=True, text=True, timeout=120, env={'HOME': str(folder), 'PATH': '/usr/bin:/bin'})
+    return subprocess.run(told, shell=True, cwd=folder, input=answers, capture_output=True, text=True, timeout=600, env={'HOME': str(folder), 'PATH': '/usr/bin:/bin'})
 
 
 def bench(folder):
@@ -95,7 +95,7 @@ def check_heads():
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
              'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',
-             'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'new --ask asked.yaml', 'units', 'schema', 'completion bash', 'completion zsh',
+             'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'new --ask asked.yaml', 'guide -o guide --samples 0', 'units', 'schema', 'completion bash', 'completion zsh',
              'completion fish', '--version', '--help', 'help'] + [f'help {command}' for command in commands()]
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)

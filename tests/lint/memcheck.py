@@ -27,7 +27,7 @@ def runs(examples, folder):
             ["report", build, "-o", folder / "report", "--samples", "8"], ["draw", other, "-o", folder / "drawn", "--draft"],
             ["sheet", build], ["choose", examples / "bins" / "tarn-beck-shed.yaml", "-o", folder / "chosen"],
             ["bench", examples / "readings" / "unmarked-fan.yaml"], ["bench", examples / "readings" / "unmarked-fan.yaml", "--box"],
-            ["new", folder / "new.yaml"], ["units"], ["schema"], ["completion", "bash"], ["completion", "zsh"],
+            ["new", folder / "new.yaml"], ["guide", "-o", folder / "guide", "--samples", "0"], ["units"], ["schema"], ["completion", "bash"], ["completion", "zsh"],
             ["completion", "fish"], ["help", "check"], ["help", "--roff"], ["chekc", build]]
 
 

@@ -8,13 +8,17 @@
 #include <string>
 
 namespace lumwright {
-inline void check_golden(const std::string& name, const std::string& text) {
-  const std::string path = std::string(SOURCE_DIR) + "/tests/report/golden/" + name;
+/// `name` is a path below the project's folder.
+inline void check_kept(const std::string& name, const std::string& text) {
+  const std::string path = std::string(SOURCE_DIR) + "/" + name;
   if (std::getenv("LUMWRIGHT_UPDATE") != nullptr) std::ofstream(path, std::ios::binary) << text;
   std::ifstream file(path, std::ios::binary);
   REQUIRE_MESSAGE(file.good(), path);
   std::ostringstream wanted;
   wanted << file.rdbuf();
   CHECK_MESSAGE(text == wanted.str(), name, " differs; this is what came out:\n", text);
+}
+inline void check_golden(const std::string& name, const std::string& text) {
+  check_kept("tests/report/golden/" + name, text);
 }
 }  // namespace lumwright

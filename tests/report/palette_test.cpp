@@ -1,5 +1,5 @@
 // The colours of the page, read from its style sheet, against what is published about eyes.
-#include "report/html/parts.hpp"
+#include "report/html/style.hpp"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -29,11 +29,14 @@ Palette palette_from(std::string_view css) {
   }
   return found;
 }
-Palette light() { return palette_from(html::style_sheet); }
-Palette dark() {
-  return palette_from(html::style_sheet.substr(html::style_sheet.find("(prefers-color-scheme: dark)")));
+std::string_view of_sheet(std::string_view from) {
+  return std::string_view(html::style_sheet()).substr(html::style_sheet().find(from));
 }
-Palette paper() { return palette_from(html::style_sheet.substr(html::style_sheet.find("@media print"))); }
+Palette light() { return palette_from(html::style_sheet()); }
+Palette dark() {
+  return palette_from(of_sheet("(prefers-color-scheme: dark)"));
+}
+Palette paper() { return palette_from(of_sheet("@media print")); }
 
 double luminance(const Rgb& c) {
   return 0.2126 * c[0] + 0.7152 * c[1] + 0.0722 * c[2];
@@ -101,5 +104,5 @@ TEST_CASE("the colours of lines stay apart for eyes that lack one cone") {
 }
 
 TEST_CASE("the style sheet is written so that HTML and XML read the same") {
-  CHECK(html::style_sheet.find_first_of("<>&") == std::string_view::npos);
+  CHECK(html::style_sheet().find_first_of("<>&") == std::string_view::npos);
 }

@@ -99,7 +99,7 @@ void write_head(Tag html, const std::string& title) {
   head.add("meta").set("name", "referrer").set("content", "no-referrer");
   head.add("meta").set("name", "generator").set("content", "lumwright");
   head.add("title", title);
-  head.add_style(style_sheet);
+  head.add_style(style_sheet());
 }
 void write_footer(Tag body, std::string_view last) {
   const Tag footer = body.add("footer").set("class", "small-print");

@@ -1,13 +1,12 @@
 // The parts of the page, in the order in which they stand on it.
 #pragma once
 #include "report/html/html.hpp"
+#include "report/html/style.hpp"
 #include "report/markup.hpp"
 #include "report/picture/picture.hpp"
 #include <string_view>
 
 namespace lumwright::html {
-extern const std::string_view style_sheet;
-
 /// What every part is written from.
 struct Writing {
   const ReportData& data;

@@ -1,19 +1,27 @@
-#include "report/html/parts.hpp"
+#include "report/html/style.hpp"
 
 // Own colours. On their grounds words have a contrast of 4.5 and more, lines of 3 and more (WCAG 2.2, 1.4.3 and
 // 1.4.11), and the colours of lines stay apart for eyes that lack one cone (tests/report/palette_test.cpp). Every line
 // differs in dashes or marker too, every area in its hatching, every verdict in shape and word.
 namespace lumwright::html {
-const std::string_view style_sheet = R"css(
-:root { color-scheme: light dark;
-  --paper: #fcfbf8; --card: #f3f1ea; --ink: #2a2f36; --faint: #5b626b; --rule: #c9c6bb; --grid: #e4e1d7;
-  --hot: #c0470f; --cold: #1f5f99; --grey: #7b828a; --stripe: #ece9df;
-  --good: #1d6b3a; --care: #8a5a00; --bad: #b3201f; --link: #1f5f99; }
-@media (prefers-color-scheme: dark) { :root {
-  --paper: #15191e; --card: #1f252c; --ink: #e6e8ea; --faint: #a9b1ba; --rule: #434b55; --grid: #2b323a;
-  --hot: #ff9a62; --cold: #7fb7ee; --grey: #8b939c; --stripe: #20272e;
-  --good: #7fd49b; --care: #f0c35a; --bad: #ff8f86; --link: #7fb7ee; } }
-* { box-sizing: border-box; }
+namespace {
+constexpr Colour palette[] = {
+    {"paper", "#fcfbf8", "#15191e", "#ffffff"},
+    {"card", "#f3f1ea", "#1f252c", "#f4f3ee"},
+    {"ink", "#2a2f36", "#e6e8ea", "#1c2024"},
+    {"faint", "#5b626b", "#a9b1ba", "#4d545c"},
+    {"rule", "#c9c6bb", "#434b55", "#bdbab0"},
+    {"grid", "#e4e1d7", "#2b323a", "#dedbd2"},
+    {"hot", "#c0470f", "#ff9a62", "#c0470f"},
+    {"cold", "#1f5f99", "#7fb7ee", "#1f5f99"},
+    {"grey", "#7b828a", "#8b939c", "#7b828a"},
+    {"stripe", "#ece9df", "#20272e", "#ebe8df"},
+    {"good", "#1d6b3a", "#7fd49b", "#1d6b3a"},
+    {"care", "#8a5a00", "#f0c35a", "#8a5a00"},
+    {"bad", "#b3201f", "#ff8f86", "#b3201f"},
+    {"link", "#1f5f99", "#7fb7ee", "#1c2024"}};
+
+constexpr std::string_view page_style = R"css(* { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body { margin: 0 auto; max-width: 70rem; padding: 1rem; background: var(--paper); color: var(--ink);
   font: 1rem/1.5 system-ui, "Segoe UI", "Liberation Sans", "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }
@@ -154,46 +162,13 @@ td.figures { white-space: nowrap; }
   .values .band-of::before { content: "may lie between "; color: var(--faint); }
 }
 footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--ink); }
-
-.chart text { font-family: inherit; font-size: 12.5px; fill: var(--ink); }
-.chart .tick, .chart .axis-title { fill: var(--faint); font-size: 11.5px; }
-.chart .small { font-size: 11px; fill: var(--faint); }
-.chart .strong { font-weight: 700; }
-.chart text.bad { fill: var(--bad); }
-.chart .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; stroke-linejoin: round; }
-.grid { stroke: var(--grid); stroke-width: 1; }
-.axis { stroke: var(--ink); stroke-width: 1.2; }
-.rule { stroke: var(--rule); stroke-width: 1; }
-.carry { stroke: var(--grey); stroke-width: 1; }
-.line { fill: none; stroke-width: 2.4; stroke-linejoin: round; }
-.line.ink { stroke: var(--ink); } .line.hot { stroke: var(--hot); } .line.cold { stroke: var(--cold); }
-.dashed { stroke-dasharray: 7 4; }
-.ring { fill: var(--paper); stroke-width: 2.4; }
-.ring.line { fill: var(--paper); }
-.dot-hot { fill: var(--hot); stroke: var(--paper); stroke-width: 1.5; } .dot-cold { fill: var(--cold); stroke: var(--paper); stroke-width: 1.5; }
-.band { stroke: none; fill-opacity: 0.16; } .band.hot { fill: var(--hot); } .band.cold { fill: var(--cold); }
-.bar.hot { fill: var(--hot); } .bar.cold { fill: var(--cold); } .bar.grey { fill: var(--grey); }
-.trough { fill: var(--stripe); } .stripe { fill: var(--stripe); }
-.hatch { stroke: var(--paper); stroke-width: 1.4; stroke-opacity: 0.75; fill: none; } .dot { fill: var(--paper); }
-.hatched { stroke: none; }
-.speck { fill: none; stroke: var(--grey); stroke-width: 1.3; }
-.moment { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 2 3; } .moment.bad { stroke: var(--bad); stroke-dasharray: none; }
-.moment.wish { stroke: var(--hot); stroke-dasharray: 8 3 2 3; }
-.level { stroke: var(--grey); stroke-width: 1.2; stroke-dasharray: 10 4; } .level.bad { stroke: var(--bad); }
-.seen { fill: none; stroke: var(--ink); stroke-width: 1.4; } .cut-metal { fill: var(--grey); stroke: var(--ink); stroke-width: 0.8; }
-.metal { fill: var(--grey); } .metal-warm { fill: var(--hot); } .soot { fill: var(--ink); } .clash { fill: var(--bad); fill-opacity: 0.5; }
-.ghost { stroke: var(--ink); stroke-width: 1.4; stroke-dasharray: 5 3; }
-.centre { stroke: var(--faint); stroke-width: 1; stroke-dasharray: 12 3 2 3; }
-.lens { fill: none; stroke: var(--ink); stroke-width: 1.6; } .lens.ring { fill: none; }
-
+)css";
+constexpr std::string_view paper_size = R"css(
 @page { size: A4; margin: 10mm 11mm 12mm;
   @bottom-right { content: "sheet " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", sans-serif; color: #4d545c; } }
 @media print {
-  :root { color-scheme: light;
-    --paper: #ffffff; --card: #f4f3ee; --ink: #1c2024; --faint: #4d545c; --rule: #bdbab0; --grid: #dedbd2;
-    --hot: #c0470f; --cold: #1f5f99; --grey: #7b828a; --stripe: #ebe8df;
-    --good: #1d6b3a; --care: #8a5a00; --bad: #b3201f; --link: #1c2024; }
-  * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+)css";
+constexpr std::string_view paper_style = R"css(  * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   html { font-size: 9.5pt; }
   body { padding: 0; max-width: none; }
   nav { display: none; }
@@ -247,6 +222,29 @@ footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--in
   .report .caution.kills { font-size: 7.7pt; break-inside: avoid; }
   .report .cautions li { margin-bottom: 0.25rem; }
   .report footer { margin-top: 0.5rem; padding-top: 0.2rem; }
+  .guide nav { display: block; }
+  .guide .caution { font-size: 0.9rem; line-height: 1.3; }
+  .guide .chart.wide { max-width: 150mm; }
+  .guide .sheet img { max-width: 110mm; }
+  .guide .sheet, .guide .todo { break-inside: avoid; }
+  .screen { overflow: visible; padding: 0.4rem 0.6rem; }
+  .screen code { font-size: 8pt; line-height: 1.3; orphans: 3; }
 }
 )css";
+
+std::string root_rules(std::string_view scheme, const char* Colour::* of) {
+  std::string css = ":root { color-scheme: " + std::string(scheme) + ";";
+  for (const Colour& colour : palette) css += std::string(" --") + colour.name + ": " + colour.*of + ";";
+  return css + " }\n";
+}
+}  // namespace
+
+std::span<const Colour> colours() { return palette; }
+const std::string& style_sheet() {
+  static const std::string sheet = root_rules("light dark", &Colour::light) + "@media (prefers-color-scheme: dark) { " +
+                                   root_rules("dark", &Colour::dark) + "}\n" + std::string(page_style) +
+                                   std::string(chart_style) + std::string(guide_style) + std::string(paper_size) +
+                                   root_rules("light", &Colour::paper) + std::string(paper_style);
+  return sheet;
+}
 }  // namespace lumwright::html
