@@ -45,6 +45,17 @@ Regions regions(const Paper& paper) {
           .area = {{frame.low.x + bar_column, title_top + strip_height},
                    {frame.high.x - clearance, frame.high.y - clearance}}};
 }
+Box drawing_area(const Paper& paper) {
+  const Extent area = regions(paper).area;
+  return {{area.low.x * mm, area.low.y * mm}, {area.high.x * mm, area.high.y * mm}};
+}
+
+Figures figures_of(const Sheet& sheet) {
+  for (const Placed& placed : sheet.views)
+    if (!placed.view.name.empty()) return placed.view.figures;  // crosses of a split view have no name
+  return Figures::mm;
+}
+
 Page compose(const Drawing& drawing, std::size_t sheet) {
   const Regions where = regions(drawing.paper);
   Page page{
@@ -57,7 +68,7 @@ Page compose(const Drawing& drawing, std::size_t sheet) {
   for (const Placed& placed : drawing.sheets.at(sheet).views) page.to_scale.push_back(patch(placed));
   draw_legend(page.fixed, where, page.to_scale);
   Patch bars;
-  draw_bars(bars.inks, where);
+  draw_bars(bars.inks, where, figures_of(drawing.sheets.at(sheet)) != Figures::mm);
   page.to_scale.push_back(std::move(bars));
   return page;
 }
