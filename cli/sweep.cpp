@@ -2,7 +2,7 @@
 #include "commands.hpp"
 #include "described.hpp"
 #include "description/reader.hpp"
-#include "files.hpp"
+#include "shelf.hpp"
 #include "paper.hpp"
 #include "report/picture/sweep.hpp"
 #include "report/side_by_side.hpp"
@@ -30,7 +30,7 @@ Answer to_folder(const Options& options, const Described& told, const std::vecto
       {"sweep.svg", "the chief answers as a picture", sweep_picture(name, axes, pictured, style)},
       {"sweep.csv", "the same as a table for a spreadsheet", sweep_csv(axes, points, options.units)},
       {"sweep.txt", "the page that `sweep` prints", sweep_report(name, axes, points, style)}};
-  write_folder(options.folder, files);
+  write_folder(options, files);
   return {list_of(options.folder, files)};
 }
 }  // namespace

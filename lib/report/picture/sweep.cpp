@@ -211,6 +211,6 @@ std::string sweep_picture(const std::string& name, const std::vector<SweepAxis>&
   const double height =
       field ? draw_field(root, about, axes, points, style) : draw_along(root, about, axes[0], points, style);
   root.set("height", height).set("viewBox", "0 0 " + coordinate(picture_width) + " " + coordinate(height));
-  return document.xml();
+  return Markup::xml_of(root);
 }
 }  // namespace lumwright
