@@ -3,6 +3,7 @@
 #include "data/questions.hpp"
 #include "description/interview.hpp"
 #include "description/reader.hpp"
+#include "description/schema.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
 #include "plan/assess.hpp"
@@ -81,14 +82,14 @@ Interview asked() {
 }  // namespace
 
 Answer ask(const Options& options) {
-  if (options.readings || options.bin)
-    throw UsageError("`--ask` asks for a description: leave `--readings` and `--bin` out");
+  if (options.readings || options.bin || options.log_file)
+    throw UsageError("`--ask` asks for a description: leave `--readings`, `--bin` and `--log` out");
   if (options.file == "-") throw UsageError("`--ask` asks on standard output, so FILE must be a file and not `-`");
   if (file_exists(options.file))
     throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(options.file)));
   const Interview answers = asked();
   if (answers.knows_nothing()) throw UsageError("no question was answered, so nothing is written");
-  const std::string text = data::first_lines("# ") +
+  const std::string text = data::first_lines("# ") + "#\n" + editor_line("description") +
                            "#\n# Written by `lumwright new --ask`. All other keys: `lumwright new FILE`.\n" +
                            answers.description();
   const Build build = read_build({options.file, text});

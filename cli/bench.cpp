@@ -15,7 +15,7 @@ Answer into_folder(const Options& options, const FanReadings& readings, const Fa
   const ExpectedFan expected = expected_fan(readings);
   std::vector<NamedText> files = {
       {"curve.yaml", "the lines for a description", curve_lines(test)},
-      {"fan-test.csv", "the curve with its band, and the readings", fan_test_csv(test)},
+      {"fan-test.csv", "the curve with its band, and the readings", fan_test_csv(test, options.units)},
       {"fan-test.json", "everything as JSON", fan_test_json(test)},
       {"fan-test.txt", "the page that `bench` prints", fan_test_report(test, TextStyle{options.units})},
       {"test-box.txt", "how to make the test box", test_box_sheet(expected, TextStyle{options.units})}};
@@ -29,7 +29,7 @@ Answer answer(const Options& options, const FanReadings& readings) {
   const FanTest test = fan_test(readings);
   if (!options.folder.empty()) return into_folder(options, readings, test);
   if (options.format == Format::json) return {fan_test_json(test)};
-  if (options.format == Format::csv) return {fan_test_csv(test)};
+  if (options.format == Format::csv) return {fan_test_csv(test, options.units)};
   return {fan_test_report(test, style_of(options))};
 }
 }  // namespace

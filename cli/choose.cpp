@@ -24,7 +24,7 @@ Answer choose(const Options& options) {
       return {list_of(options.folder, files)};
     }
     if (options.format == Format::json) return {choice_json(choice)};
-    if (options.format == Format::csv) return {choice_csv(choice)};
+    if (options.format == Format::csv) return {choice_csv(choice, options.units)};
     return {choice_report(choice, style_of(options))};
   } catch (const ModelError& e) {
     throw NoAnswer(e.what());

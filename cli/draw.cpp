@@ -7,7 +7,8 @@
 namespace lumwright::cli {
 Answer draw(const Options& options) {
   const Described told = described(options);
-  const DrawingWish wish{.paper = options.paper, .print = print_options(options), .draft = options.draft};
+  const DrawingWish wish{
+      .paper = options.paper, .print = print_options(options), .draft = options.draft, .units = options.units};
   Progress progress("samples");
   const SamplesAsked samples = samples_asked(options, progress);  // those of `check`, for the same verdicts
   const Solved solved = solved_to_judge(told.build, options.units, told.used(), samples);

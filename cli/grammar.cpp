@@ -41,6 +41,8 @@ void add_commands(CLI::App& app, Raw& raw) {
   sweep.add_option("FILE", raw.file);
   sweep.add_option("KEY", raw.axes);
   sweep.add_option("--format", raw.format);
+  sweep.add_option("-o,--output", raw.folder);
+  add_samples(sweep, raw);
   add_style(sweep, raw);
   CLI::App& compare = *app.add_subcommand("compare");
   compare.add_option("FILE", raw.files);
@@ -65,6 +67,7 @@ void add_commands(CLI::App& app, Raw& raw) {
   draw.add_option("FILE", raw.file);
   add_printing(draw, raw);
   draw.add_flag("--draft", raw.draft);
+  draw.add_option("--units", raw.units);
   CLI::App& choose = *app.add_subcommand("choose");
   choose.add_option("BIN", raw.file);
   choose.add_option("-o,--output", raw.folder);
@@ -88,12 +91,15 @@ void add_commands(CLI::App& app, Raw& raw) {
   create.add_option("FILE", raw.file);
   create.add_flag("--readings", raw.readings);
   create.add_flag("--bin", raw.bin);
+  create.add_flag("--log", raw.log_file);
   create.add_flag("--ask", raw.ask);
   CLI::App& guide = *app.add_subcommand("guide");
   guide.add_option("-o,--output", raw.folder);
   guide.add_option("--samples", raw.samples);
   app.add_subcommand("units");
-  app.add_subcommand("schema")->add_option("KIND", raw.file);
+  CLI::App& schema = *app.add_subcommand("schema");
+  schema.add_option("KIND", raw.file);
+  schema.add_flag("--table", raw.table);
   app.add_subcommand("completion")->add_option("SHELL", raw.file);
   CLI::App& help = *app.add_subcommand("help");
   help.add_option("COMMAND", raw.topic);
@@ -111,6 +117,11 @@ std::vector<std::string> option_names(const CLI::App& command) {
   return names;
 }
 
+std::vector<std::string> schema_words() {
+  std::vector<std::string> all(schema_files().begin(), schema_files().end());
+  all.emplace_back("answer");
+  return all;
+}
 const std::vector<OptionWords>& option_words() {
   static const std::vector<OptionWords> all = [] {
     std::vector<std::string> checks, settings;
@@ -129,7 +140,7 @@ const std::vector<OptionWords>& option_words() {
                                     {"--only", parts_of_checks()},
                                     {"--set", settings},
                                     {"", checks, "explain"},
-                                    {"", {schema_files().begin(), schema_files().end()}, "schema"},
+                                    {"", schema_words(), "schema"},
                                     {"", {"bash", "zsh", "fish"}, "completion"}};
   }();
   return all;

@@ -19,7 +19,8 @@ struct Raw {
   std::vector<std::string> files{}, axes{};  // of compare; of sweep
   std::vector<std::string> set{};  // "key=value" each
   std::string folder, paper = "A4", bar_x, bar_y;  // of draw
-  bool draft = false, test_box = false, readings = false, bin = false, roff = false, ask = false;
+  bool draft = false, test_box = false, readings = false, bin = false, log_file = false, table = false, roff = false,
+       ask = false;
   bool help = false, version = false;
 };
 void add_commands(CLI::App& app, Raw& raw);
@@ -33,4 +34,6 @@ struct OptionWords {
   std::string_view command{};  // empty: of every command that has the option
 };
 const std::vector<OptionWords>& option_words();
+/// The files of which there is a schema, and "answer".
+std::vector<std::string> schema_words();
 }  // namespace lumwright::cli

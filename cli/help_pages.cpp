@@ -123,6 +123,10 @@ const std::string_view draw_page = R"(lumwright draw FILE -o DIR: 1:1 templates 
   --scale-y 150.4 mm          your print, and the 150 mm bar along it: the next
                               print comes out true. Not for DXF
   --draft                     draw what fails as well, with DRAFT across it
+  --units as-written | metric | imperial
+                              units of templates, table of holes and build sheet
+                              (as written: those the description has most of,
+                              the others beneath). The DXF is in millimetres
   --untuned                   leave out what was tuned
   --set KEY=VALUE             as if the description said so; may be repeated
 
@@ -161,6 +165,8 @@ const std::string_view new_page = R"(lumwright new FILE: write a description to 
   --readings                  readings of a shop-made fan test instead, for
                               `lumwright bench`
   --bin                       a bin instead, for `lumwright choose`
+  --log                       a log of a lighting-up instead, for
+                              `lumwright tune`
   --ask                       a short interview on the terminal: the questions
                               that matter most, each with where and how to
                               measure. A blank line means that you do not know;
@@ -169,6 +175,9 @@ const std::string_view new_page = R"(lumwright new FILE: write a description to 
                               answered, with what follows from it already, what
                               is still missing, and what to measure next. Where
                               the answers end before that, nothing is written
+
+  One line of it is for editors that know YAML: with the schema beside it
+  (`lumwright schema`) they complete keys and mark mistakes while you type.
 
 Examples
   lumwright new mine.yaml
@@ -204,12 +213,18 @@ const std::string_view units_page = R"(lumwright units: list the units that may 
 )";
 const std::string_view schema_page = R"(lumwright schema KIND: print the JSON Schema of a kind of file
 
-  For editors that complete keys and mark mistakes while you type. The kinds
-  are description (usual), bin, readings and log.
+  For editors that complete keys and mark mistakes while you type: `new` writes
+  the line by which they find it. The kinds are description (usual), bin,
+  readings and log. The kind answer is what the commands print in JSON, for
+  programs that read it.
+
+  --table                     of answer: every key with its type and meaning,
+                              command by command, to read
 
 Examples
-  lumwright schema > build.schema.json
+  lumwright schema > description.schema.json
   lumwright schema bin > bin.schema.json
+  lumwright schema answer --table
 )";
 const std::string_view help_page = R"(lumwright help COMMAND: more on one command
 

@@ -1,6 +1,5 @@
 #include "options.hpp"
 #include "grammar.hpp"
-#include "description/schema.hpp"
 #include "input/utf8.hpp"
 #include "quantity/words.hpp"
 #include "report/screen.hpp"
@@ -98,6 +97,8 @@ void sweep_options(const Raw& raw, Options& out) {
   require(raw.file, "FILE", "sweep FILE KEY FROM..TO");
   if (raw.axes.empty() || raw.axes.size() % 2 == 1 || raw.axes.size() > 4)
     throw UsageError("`sweep` takes one or two keys, each with its range behind it: lumwright sweep FILE fuel.bed 20mm..40mm");
+  out.folder = raw.folder;
+  out.samples = whole("--samples", raw.samples == Raw().samples ? "200" : raw.samples, most_samples);  // at each value
   for (std::size_t i = 0; i < raw.axes.size(); i += 2) out.axes.emplace_back(raw.axes[i], raw.axes[i + 1]);
 }
 void compare_options(const Raw& raw, Options& out) {
@@ -115,6 +116,14 @@ void check_options(const Raw& raw, Options& out) {
     refuse("--only cannot be", raw.only, {parts.begin(), parts.end()});
   }
   out.only = raw.only;
+}
+void schema_options(const Raw& raw, Options& out) {
+  const std::vector<std::string> kinds = schema_words();
+  if (!raw.file.empty() && std::find(kinds.begin(), kinds.end(), raw.file) == kinds.end())
+    refuse("KIND cannot be", raw.file, {kinds.begin(), kinds.end()});
+  if (raw.table && raw.file != "answer")
+    throw UsageError("`--table` is of the answers: lumwright schema answer --table");
+  out.table = raw.table;
 }
 Options options_of(Command command, const Raw& raw) {
   Options out;
@@ -167,12 +176,10 @@ Options options_of(Command command, const Raw& raw) {
   out.test_box = raw.test_box;
   out.readings = raw.readings;
   out.bin = raw.bin;
+  out.log_file = raw.log_file;
   out.ask = raw.ask;
   if (command == Command::sheet) require(raw.file, "FILE", "sheet FILE");
-  if (command == Command::schema && !raw.file.empty()) {
-    const auto& files = schema_files();
-    if (std::find(files.begin(), files.end(), raw.file) == files.end()) refuse("KIND cannot be", raw.file, files);
-  }
+  if (command == Command::schema) schema_options(raw, out);
   if (command == Command::completion) {
     require(raw.file, "SHELL", "completion SHELL");
     chosen<int>("SHELL", raw.file, {{"bash", 0}, {"zsh", 1}, {"fish", 2}});

@@ -64,6 +64,8 @@ struct Options {
   bool roff = false;             // of help: the manual as a man page
   bool readings = false;         // of new: readings of a fan test
   bool bin = false;              // of new: a bin to choose from
+  bool log_file = false;         // of new: a log of a lighting-up
+  bool table = false;            // of schema: the keys of the answers as a table
   bool ask = false;              // of new: a short interview
   bool draft = false;            // of draw: draw what fails, with DRAFT across it
   Format format = Format::text;

@@ -1,6 +1,7 @@
 #include "choose/parts.hpp"
 #include "data/cells.hpp"
 #include "data/choosing.hpp"
+#include "description/stock_name.hpp"
 #include "description/written.hpp"
 #include "workshop/stock.hpp"
 #include <algorithm>
@@ -113,11 +114,11 @@ void add_stock_tubes(Stall& stall, const part::BinEngine& engine, const Tuning* 
   for (const StockTube& found : stock_tubes(fit->input, data::tubes().size())) {
     if (found.fit.skim.on_diameter > 0.0 * mm || stall.tubes.size() == most_stock_tubes) continue;
     part::AdapterTube tube = engine.adapter.tube;
-    tube.outside = {found.outside, "mm", true, {}};
-    tube.wall = {exactly(found.tube.wall), "mm", false, {}};
+    tube.outside = {found.outside, stock_unit(found.tube), true, {}};
+    tube.wall = {exactly(found.tube.wall), stock_unit(found.tube), false, {}};
     if (!tube.material) tube.material.value = "brass";
     stall.tubes.push_back(std::move(tube));
-    stall.tube_names.push_back(found.tube.name);
+    stall.tube_names.push_back(stock_tube(found.tube, UnitSystem::as_written));
   }
 }
 

@@ -44,8 +44,9 @@ const std::vector<StepDrill>& step_drills() {
   static const std::vector<StepDrill> all = [] {
     std::vector<StepDrill> found;
     for (const Row& row : rows("drills", "step_drills"))
-      found.push_back({row.text("name"), row.quantity<Length>("first"), row.quantity<Length>("last"),
-                       row.quantity<Length>("step"), row.quantity<Length>("height"), row.source(), row.standing()});
+      found.push_back({row.text("name"), row.text("series"), row.quantity<Length>("first"),
+                       row.quantity<Length>("last"), row.quantity<Length>("step"), row.quantity<Length>("height"),
+                       row.source(), row.standing()});
     return found;
   }();
   return all;

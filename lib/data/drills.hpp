@@ -19,6 +19,7 @@ const std::vector<DrillRow>& drills();
 
 struct StepDrill {
   std::string name;
+  std::string series;  // "metric", "inch"
   Length first;
   Length last;
   Length step;    // from one diameter to the next

@@ -27,7 +27,8 @@ MoveRow read_move(const Row& row) {
   if (row.has("also"))
     for (const Row& one : row.rows("also")) move.along.push_back({one.text("key"), one.number("times")});
   if (row.has("with"))
-    for (const Row& one : row.rows("with")) move.with.push_back({one.text("key"), one.text("value")});
+    for (const Row& one : row.rows("with"))
+      move.with.push_back({one.text("key"), one.text("value"), one.text("inch", "")});
   return move;
 }
 std::vector<std::string> ids_of(std::string_view list) {

@@ -11,10 +11,10 @@ struct MoveRow {
     double times;  // of the step
   };
   struct Fixed {
-    std::string key, value;
+    std::string key, value, inch;  // the last where the owner writes inches; empty: the same
   };
   std::string id, key;
-  std::string says;                 // "a box {} wide": {} is the new value
+  std::string says;                 // "a box {} wide": {} is the new value, [] the first of `with`
   int toward;                       // +1 for more, -1 for less; 0 where the values have no order
   std::string step, inch;           // one step, as text with its unit; in inches where there is one of its own
   int most;                         // steps

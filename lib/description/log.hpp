@@ -3,6 +3,7 @@
 #include "description/build.hpp"
 #include "description/given.hpp"
 #include "input/source.hpp"
+#include <string>
 #include <vector>
 
 namespace lumwright::part {
@@ -54,4 +55,6 @@ struct Log {
 /// Reads a log. Throws InputError that holds every fault, as read_build does for descriptions; also for readings out
 /// of order, without a time or without a value, fuel that becomes less, a spread of nothing.
 Log read_log(const Source& source);
+/// A log with every key, its meaning and an example behind `#`.
+std::string new_log();
 }  // namespace lumwright

@@ -16,9 +16,6 @@ bool by_size(Kind kind) {
          kind == kind_of<Power> || kind == kind_of<Energy>;
 }
 bool large(AnyQuantity q) { return q.kind == kind_of<Pressure> && q.si >= most_draught; }
-bool imperial(std::string_view unit) {
-  return unit == "in" || unit == "thou" || unit == "ft" || unit == "oz" || unit == "lb";
-}
 }  // namespace
 
 /// Walks the keys of a description.
@@ -56,7 +53,7 @@ void PageUnits::count(AnyQuantity q, std::string_view unit) {
   if (by_size(q.kind) || unit.empty()) return;
   std::string counts(unit);
   if (by_system(q.kind)) {
-    counts = imperial(unit) ? "imperial" : "metric";
+    counts = is_imperial(unit) ? "imperial" : "metric";
   } else {
     // Nobody would read it back so, or not a trickle of it.
     const AnyQuantity least(q.kind == kind_of<VolumeFlow> ? 0.01 * q.si : q.si, q.kind);

@@ -227,4 +227,7 @@ std::string json_schema(std::string_view file) {
   throw std::logic_error("no schema of " + std::string(file));
 }
 std::string json_schema() { return json_schema("description"); }
+std::string editor_line(std::string_view file) {
+  return fmt::format("# yaml-language-server: $schema={}.schema.json\n", file);
+}
 }  // namespace lumwright

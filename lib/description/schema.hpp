@@ -12,4 +12,7 @@ std::string json_schema();
 std::string json_schema(std::string_view file);
 /// Those four, in that order.
 const std::vector<std::string_view>& schema_files();
+/// The line by which an editor that knows such schemas finds the one of this kind of file, beside it:
+/// "# yaml-language-server: $schema=bin.schema.json".
+std::string editor_line(std::string_view file);
 }  // namespace lumwright

@@ -1,5 +1,6 @@
 #include "description/written.hpp"
 #include "quantity/format.hpp"
+#include "quantity/inches.hpp"
 #include "quantity/units.hpp"
 #include <charconv>
 #include <cmath>
@@ -26,6 +27,8 @@ std::string shortest(double x, Test&& is_right) {  // empty if none is right
 std::string number_text(double si, Kind kind, std::string_view symbol) {
   const double near = number_in({si, kind}, symbol);
   const auto same = [&](const std::string& text) { return parse_band(with_unit(text, symbol), kind).value == si; };
+  if (symbol == "in")
+    if (const std::string fraction = inch_fraction(near); !fraction.empty() && same(fraction)) return fraction;
   for (double x :
        {near, std::nextafter(near, -HUGE_VAL), std::nextafter(near, HUGE_VAL)})  // the unit's factor is rounded too
     if (std::string text = shortest(x, same); !text.empty()) return text;

@@ -1,6 +1,8 @@
-// Dimensions after ISO 129-1 (from memory): numbers over their line, read from below or from the right, inches beneath.
+// Dimensions after ISO 129-1 (from memory): numbers over their line, read from below or from the right; what the other
+// rule reads stands beneath.
 #include "drawing/ink.hpp"
 #include "drawing/lettering.hpp"
+#include "quantity/inches.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <tuple>
@@ -8,28 +10,37 @@
 namespace lumwright::drawing {
 namespace {
 constexpr double foot_gap = 0.8, overrun = 1.5, arrow = 2.2, over_line = 0.9;
-constexpr double inch_share = 0.8;  // height of the inches against that of the millimetres
+constexpr double share_beneath = 0.8;  // height of what stands beneath
 constexpr Layer drawn_on = Layer::dimension;
 double note_height() { return in(data::letter_height("note"), mm); }
 
 struct Number {
-  std::string over;   // millimetres
-  std::string under;  // inches or nothing
+  std::string over, under;  // the second may be empty
   double width() const {
-    return wider * note_height() * std::max(width_to_height(clean(over)), inch_share * width_to_height(clean(under)));
+    return wider * note_height() *
+           std::max(width_to_height(clean(over)), share_beneath * width_to_height(clean(under)));
   }
 };
 struct Around {
   const std::string& before;
   const std::string& after;
 };
-Number number(Length size, std::string_view sign, Around around, bool inches) {
-  return {fmt::format("{}{}{}{}", around.before, sign, dimension_number(in(size, mm)), around.after),
-          inches ? fmt::format("({}{} in)", sign, dimension_number(in(size, inch), 3)) : ""};
+std::string in_inches(Length size) {
+  const std::string fraction = inch_fraction(AnyQuantity(size));
+  return fraction.empty() ? dimension_number(in(size, inch), 3) : fraction;
+}
+Number number(Length size, std::string_view sign, Around around, Figures figures) {
+  const bool inches_first = figures == Figures::inches_mm || figures == Figures::inches;
+  const std::string millimetres = dimension_number(in(size, mm)), inches = in_inches(size);
+  const std::string over = inches_first ? inches + "\"" : millimetres;
+  const std::string under = figures == Figures::mm_inches   ? fmt::format("({}{} in)", sign, inches)
+                            : figures == Figures::inches_mm ? fmt::format("({}{} mm)", sign, millimetres)
+                                                            : "";
+  return {fmt::format("{}{}{}{}", around.before, sign, over, around.after), under};
 }
 // Over and under a line through `at` that runs along `way`.
 void put(Inks& out, const Number& n, Spot at, Spot way, Across across) {
-  const double h = note_height(), small = inch_share * h, turn = std::atan2(way.y, way.x);
+  const double h = note_height(), small = share_beneath * h, turn = std::atan2(way.y, way.x);
   const Spot up = left_of(way);
   letter(out, at + over_line * up, n.over, {h, across, Up::base, turn}, drawn_on);
   if (!n.under.empty()) letter(out, at - (over_line + small) * up, n.under, {small, across, Up::base, turn}, drawn_on);
@@ -73,7 +84,15 @@ void shoulder(Inks& out, Spot tip, Spot elbow, const Number& n) {
 }
 }  // namespace
 
-void add_dimension(Inks& out, const LinearDimension& d, bool inches) {
+std::string size_text(Length size, Figures figures) {
+  const std::string millimetres = dimension_number(in(size, mm)) + " mm", inches = in_inches(size) + " in";
+  if (figures == Figures::mm) return millimetres;
+  if (figures == Figures::inches) return inches;
+  const bool first = figures == Figures::inches_mm;
+  return fmt::format("{} ({})", first ? inches : millimetres, first ? millimetres : inches);
+}
+
+void add_dimension(Inks& out, const LinearDimension& d, Figures figures) {
   const Spot a = spot(d.from), b = spot(d.to);
   const double away = in(d.away, mm);
   Spot way{1.0, 0.0}, side{0.0, 1.0};
@@ -90,22 +109,22 @@ void add_dimension(Inks& out, const LinearDimension& d, bool inches) {
   extension(out, b, foot_b);
   const Spot span = foot_b - foot_a;
   const bool reads_on = span.x > 1e-9 || (std::abs(span.x) <= 1e-9 && span.y > 0.0);
-  const Number n = number(std::abs(dot(b - a, way)) * mm, "", {d.before, d.after}, inches);
+  const Number n = number(std::abs(dot(b - a, way)) * mm, "", {d.before, d.after}, figures);
   if (reads_on)
     dimension_line(out, foot_a, foot_b, n);
   else
     dimension_line(out, foot_b, foot_a, n);
 }
-void add_dimension(Inks& out, const DiameterDimension& d, bool inches) {
+void add_dimension(Inks& out, const DiameterDimension& d, Figures figures) {
   const Spot way = toward(d.at.in_radians());
   const double radius = in(d.diameter, mm) / 2.0;
   const Spot tip = spot(d.centre) + radius * way;
-  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.diameter, "\u2300", {d.before, d.after}, inches));
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.diameter, "\u2300", {d.before, d.after}, figures));
 }
-void add_dimension(Inks& out, const RadiusDimension& d, bool inches) {
+void add_dimension(Inks& out, const RadiusDimension& d, Figures figures) {
   const Spot way = toward(d.at.in_radians());
   const Spot tip = spot(d.centre) + in(d.radius, mm) * way;
-  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.radius, "R", {d.before, d.after}, inches));
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.radius, "R", {d.before, d.after}, figures));
 }
 void add_dimension(Inks& out, const AngularDimension& d) {
   const double radius = in(d.radius, mm), from = d.from.in_radians();

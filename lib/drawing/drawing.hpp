@@ -7,13 +7,18 @@
 #include <vector>
 
 namespace lumwright::drawing {
+/// What sizes are written in: over the line of a dimension, and beneath it.
+enum class Figures { mm, mm_inches, inches_mm, inches };
+/// A size within words, in the same: "1.2 mm", "1/16 in (1.59 mm)".
+std::string size_text(Length size, Figures figures);
+
 /// One part as seen from one side, at true size in co-ordinates of its own.
 struct View {
   std::string name;                      // written beneath, with what follows
   std::string material = {};             // "brass CZ108"; empty: nothing is said
   std::optional<Length> thickness = {};  // of the sheet it is cut from
   std::string note = {};                 // "make 2"
-  bool inches = false;                   // dimensions carry inches beneath the millimetres
+  Figures figures = Figures::mm;         // of its dimensions
   std::vector<Entity> entities = {};
 };
 

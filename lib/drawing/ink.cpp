@@ -60,14 +60,14 @@ struct Maker {
     const double height = t.height > 0.0 * mm ? in(t.height, mm) : in(data::letter_height("note"), mm);
     letter(out, spot(t.at), t.words, {height, t.across, t.up, t.rotation.in_radians()}, t.layer);
   }
-  void operator()(const LinearDimension& d) { add_dimension(out, d, view.inches); }
+  void operator()(const LinearDimension& d) { add_dimension(out, d, view.figures); }
   void operator()(const DiameterDimension& d) {
     positive(d.diameter, view, "diameter");
-    add_dimension(out, d, view.inches);
+    add_dimension(out, d, view.figures);
   }
   void operator()(const RadiusDimension& d) {
     positive(d.radius, view, "radius");
-    add_dimension(out, d, view.inches);
+    add_dimension(out, d, view.figures);
   }
   void operator()(const AngularDimension& d) {
     positive(d.radius, view, "radius");
@@ -177,9 +177,8 @@ std::vector<std::string> caption_lines(const View& view) {
   std::string second = clean(view.material);
   const auto append = [&](const std::string& more) { second += (second.empty() || more.empty() ? "" : ", ") + more; };
   if (view.thickness) {
-    append(dimension_number(positive(*view.thickness, view, "thickness")) + " mm");
-    if (view.inches) second += " (" + dimension_number(in(*view.thickness, inch), 3) + " in)";
-    second += " thick";
+    positive(*view.thickness, view, "thickness");
+    append(size_text(*view.thickness, view.figures) + " thick");
   }
   append(clean(view.note));
   std::vector<std::string> lines;

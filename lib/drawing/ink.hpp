@@ -73,9 +73,9 @@ struct Lettering {
   double turn = 0.0;
 };
 void letter(Inks& out, Spot at, const std::string& words, Lettering how, Layer layer);
-void add_dimension(Inks& out, const LinearDimension& d, bool inches);
-void add_dimension(Inks& out, const DiameterDimension& d, bool inches);
-void add_dimension(Inks& out, const RadiusDimension& d, bool inches);
+void add_dimension(Inks& out, const LinearDimension& d, Figures figures);
+void add_dimension(Inks& out, const DiameterDimension& d, Figures figures);
+void add_dimension(Inks& out, const RadiusDimension& d, Figures figures);
 void add_dimension(Inks& out, const AngularDimension& d);
 void add_leader(Inks& out, const Leader& leader);
 void add_hatch(Inks& out, const Hatch& hatch);

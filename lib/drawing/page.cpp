@@ -50,6 +50,12 @@ Box drawing_area(const Paper& paper) {
   return {{area.low.x * mm, area.low.y * mm}, {area.high.x * mm, area.high.y * mm}};
 }
 
+Figures figures_of(const Sheet& sheet) {
+  for (const Placed& placed : sheet.views)
+    if (!placed.view.name.empty()) return placed.view.figures;  // crosses of a split view have no name
+  return Figures::mm;
+}
+
 Page compose(const Drawing& drawing, std::size_t sheet) {
   const Regions where = regions(drawing.paper);
   Page page{
@@ -62,7 +68,7 @@ Page compose(const Drawing& drawing, std::size_t sheet) {
   for (const Placed& placed : drawing.sheets.at(sheet).views) page.to_scale.push_back(patch(placed));
   draw_legend(page.fixed, where, page.to_scale);
   Patch bars;
-  draw_bars(bars.inks, where);
+  draw_bars(bars.inks, where, figures_of(drawing.sheets.at(sheet)) != Figures::mm);
   page.to_scale.push_back(std::move(bars));
   return page;
 }

@@ -22,6 +22,9 @@ Page compose(const Drawing& drawing, std::size_t sheet);
 void require_stretch(const PrintOptions& options);
 Spot stretched(Spot p, Spot pivot, const PrintOptions& options);
 
+/// What the numbers of a sheet are in: those of its first part, for all of one drawing are alike.
+Figures figures_of(const Sheet& sheet);
+
 // Its parts.
 struct Regions {
   Extent frame;
@@ -31,6 +34,6 @@ struct Regions {
 };
 Regions regions(const Paper& paper);
 void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std::size_t sheet);
-void draw_bars(Inks& out, const Regions& where);
+void draw_bars(Inks& out, const Regions& where, bool inches);  // said in inches too
 void draw_legend(Inks& out, const Regions& where, const std::vector<Patch>& patches);
 }  // namespace lumwright::drawing

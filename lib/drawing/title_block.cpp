@@ -39,10 +39,19 @@ std::string names(const Sheet& sheet) {
     if (!placed.view.name.empty()) all.push_back(placed.view.name);
   return all.empty() ? "-" : fmt::format("{}", fmt::join(all, "; "));
 }
-std::string thickness(const View& view) {
-  if (!view.thickness) return "";
-  return dimension_number(in(*view.thickness, mm)) + " mm" +
-         (view.inches ? " (" + dimension_number(in(*view.thickness, inch), 3) + " in)" : "");
+std::string thickness(const View& view) { return view.thickness ? size_text(*view.thickness, view.figures) : ""; }
+std::string_view sizes_in(Figures figures) {
+  switch (figures) {
+    case Figures::mm:
+      return "Sizes in mm. ";
+    case Figures::mm_inches:
+      return "Sizes in mm (inches). ";
+    case Figures::inches_mm:
+      return "Sizes in inches (mm). ";
+    case Figures::inches:
+      return "Sizes in inches. ";
+  }
+  return "";
 }
 }  // namespace
 
@@ -65,7 +74,7 @@ void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std:
   fill(out, {{b, foot}, {c, middle}}, "drawn by", t.drawn_by.empty() ? "-" : t.drawn_by, note);
   fill(out, {{c, middle}, {right, top}}, "sheet", fmt::format("{} of {}", sheet + 1, drawing.sheets.size()), name);
   fill(out, {{c, foot}, {right, middle}}, "date", t.date.empty() ? "-" : t.date, note);
-  std::string rule = "Sizes in mm. ";
+  std::string rule(sizes_in(figures_of(here)));
   if (!t.tolerance.empty()) rule += "Where no tolerance is written: " + t.tolerance + ". ";
   rule += "Work to the sizes written.";
   const std::string number = clean(t.number, 40);

@@ -1,5 +1,6 @@
 #include "data/fuels.hpp"
 #include "data/losses.hpp"
+#include "description/stock_name.hpp"
 #include "draught/openings.hpp"
 #include "draught/orifice.hpp"
 #include "matter/water.hpp"
@@ -128,7 +129,7 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
     if (path.adapter && path.adapter->tube.bore > *diameter)
       throw Refused("draught.flow",
                     fmt::format("the tube is {} wide inside, wider than the box of {} that it opens into",
-                                format(path.adapter->tube.bore, "mm"), format(*diameter, "mm")),
+                                length_on_page(path.adapter->tube.bore, build), length_on_page(*diameter, build)),
                     "measure tube and box once more");
     path.box = Box{.bore = *diameter,
                    .depth = {wheel * frame, distance},

@@ -1,5 +1,6 @@
 #include "data/fits.hpp"
 #include "data/measuring.hpp"
+#include "description/stock_name.hpp"
 #include "matter/metal.hpp"
 #include "model/solved.hpp"
 #include <algorithm>
@@ -81,7 +82,7 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
     if (!(in.seam_ridge < 0.5 * in.bore.low))
       throw Refused("fit.cold",
                     fmt::format("a seam ridge of {} leaves no way for a tube in a bore of {}",
-                                format(in.seam_ridge, "mm"), format(in.bore.low, "mm")),
+                                length_on_page(in.seam_ridge, build), length_on_page(in.bore.low, build)),
                     "measure the ridge and the bore once more");
     const Fit result = fit(in);
     return SolvedFit{in, result, inputs.one_of_many() ? std::vector<StockTube>{} : stock_tubes(in, 3)};

@@ -1,8 +1,11 @@
 #include "data/tubes.hpp"
 #include "description/key_value.hpp"
+#include "description/stock_name.hpp"
 #include "plan/moves.hpp"
 #include "quantity/format.hpp"
+#include "quantity/inches.hpp"
 #include "quantity/text.hpp"
+#include "quantity/units.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -11,24 +14,46 @@ namespace lumwright {
 namespace {
 constexpr int most_tubes = 6;
 
-bool imperial(std::string_view unit) { return unit == "in" || unit == "thou" || unit == "ft"; }
-/// The unit in which a new value is told: the owner's, but for lengths one that his tools show.
-std::string told_in(const KeyValue& now, const std::string& step_unit) {
+/// The owner writes this kind in inches: as this key stands, or, where it is not written, as the page has its kind.
+bool in_inches(const KeyValue& now, const Solved& central) {
+  if (now.kind != kind_of<Length>) return false;
+  return is_imperial(now.written ? now.unit : central.page.of(AnyQuantity(now.si, now.kind)));
+}
+/// The unit in which a new value is written: the owner's, but for lengths one that his tools show.
+std::string written_in(const KeyValue& now, const std::string& step_unit, const Solved& central) {
   if (now.kind != kind_of<Length>) return now.unit.empty() ? step_unit : now.unit;
-  return imperial(now.unit) ? "in" : "mm";
+  return in_inches(now, central) ? "in" : "mm";
 }
-std::string number_text(double number) { return fmt::format("{:.7g}", number); }
 std::string value_text(double si, Kind kind, const std::string& unit) {
-  const std::string number = number_text(number_in(AnyQuantity(si, kind), unit));
-  return unit.empty() ? number : number + " " + unit;
+  const double number = number_in(AnyQuantity(si, kind), unit);
+  const std::string fraction = unit == "in" ? inch_fraction(number) : "";
+  const std::string text = fraction.empty() ? fmt::format("{:.7g}", number) : fraction;
+  return unit.empty() ? text : text + " " + unit;
 }
-std::string said(const data::MoveRow& row, const std::string& value) {
+/// A value of a key as the page tells it: in other units than it is written in where those are asked for.
+std::string told(const KeyValue& key, const std::string& value, const Solved& central) {
+  if (key.form != KeyValue::Form::quantity || key.kind != kind_of<Length>) return value;
+  const WrittenBand band = parse_band(value, key.kind);
+  const AnyQuantity q(band.value, key.kind);
+  const bool inches =
+      central.units == UnitSystem::as_written ? in_inches(key, central) : central.units == UnitSystem::imperial;
+  return inches == is_imperial(band.unit) ? value : format(q, inches ? "in" : "mm", 4);
+}
+std::string said(const data::MoveRow& row, const std::string& value, const std::string& with = "") {
   std::string text = row.says;
-  const auto gap = text.find("{}");
-  return gap == std::string::npos ? text : text.replace(gap, 2, value);
+  for (const auto& [gap, words] : {std::pair{"{}", &value}, std::pair{"[]", &with}})
+    if (const auto at = text.find(gap); at != std::string::npos) text.replace(at, 2, *words);
+  return text;
 }
-void add_fixed(const data::MoveRow& row, Change& change) {
-  for (const auto& [key, value] : row.with) change.settings.push_back({key, value});
+/// What is written besides, in the units of the owner; the first of it in words.
+std::string add_fixed(const data::MoveRow& row, const Build& build, const Solved& central, Change& change) {
+  std::string first;
+  for (const auto& [key, value, inch] : row.with) {
+    const KeyValue there = value_at(build, key);
+    change.settings.push_back({key, !inch.empty() && in_inches(there, central) ? inch : value});
+    if (first.empty()) first = told(there, change.settings.back().value, central);
+  }
+  return first;
 }
 /// Where a key stands: as written, else as the solve took it, else where the row begins.
 std::optional<KeyValue> standing_at(const data::MoveRow& row, const Build& build, const Solved& central) {
@@ -44,10 +69,10 @@ std::optional<KeyValue> standing_at(const data::MoveRow& row, const Build& build
   now.unit = used->unit;
   return now;
 }
-std::vector<Change> steps_of(const data::MoveRow& row, const Build& build, const KeyValue& now) {
-  const bool inches = imperial(now.unit) && !row.inch.empty();
+std::vector<Change> steps_of(const data::MoveRow& row, const Build& build, const KeyValue& now, const Solved& central) {
+  const bool inches = !row.inch.empty() && in_inches(now, central);
   const WrittenBand step = parse_band(inches ? row.inch : row.step, now.kind);
-  const std::string unit = now.form == KeyValue::Form::count ? "" : told_in(now, step.unit);
+  const std::string unit = now.form == KeyValue::Form::count ? "" : written_in(now, step.unit, central);
   const double whole = now.si / step.value;
   const double first = row.toward > 0 ? std::floor(whole + 1e-6) : std::ceil(whole - 1e-6);
   std::vector<Change> all;
@@ -55,35 +80,37 @@ std::vector<Change> steps_of(const data::MoveRow& row, const Build& build, const
     const double si = (first + row.toward * k) * step.value;
     if (si < -1e-12 || (si < 1e-12 && now.form == KeyValue::Form::count)) break;
     const std::string value = value_text(std::max(si, 0.0), now.kind, unit);
-    Change change{said(row, value), {{row.key, value}}};
+    Change change{"", {{row.key, value}}};
     if (now.half > 0.0) change.settings.back().value += " +- " + value_text(now.half, now.kind, unit);
     for (const auto& [key, times] : row.along) {
       const KeyValue other = value_at(build, key);
       if (!other.written) continue;
       const double with = other.si + times * (si - now.si);
       if (with <= 0.0) return all;
-      change.settings.push_back({key, value_text(with, other.kind, told_in(other, unit))});
+      change.settings.push_back({key, value_text(with, other.kind, written_in(other, unit, central))});
     }
-    add_fixed(row, change);
+    const std::string with = add_fixed(row, build, central, change);
+    change.words = said(row, told(now, value, central), with);
     all.push_back(std::move(change));
   }
   return all;
 }
-std::vector<Change> listed_values(const data::MoveRow& row, const KeyValue& now) {
+std::vector<Change> listed_values(const data::MoveRow& row, const Build& build, const Solved& central) {
+  const KeyValue now = value_at(build, row.key);
   std::vector<Change> all;
   for (const std::string& value : row.to) {
     if (now.form == KeyValue::Form::words && now.words == value) continue;
     if (now.form == KeyValue::Form::quantity && now.written &&
         row.toward * (parse_band(value, now.kind).value - now.si) <= 1e-9 * now.si)
       continue;
-    Change change{said(row, value), {{row.key, value}}};
-    add_fixed(row, change);
+    Change change{said(row, told(now, value, central)), {{row.key, value}}};
+    add_fixed(row, build, central, change);
     all.push_back(std::move(change));
   }
   return all;
 }
 /// Stock tubes that could enter the bore, the widest first: those of a written list before those that continue one.
-std::vector<Change> stock_tubes(const data::MoveRow& row, const Build& build) {
+std::vector<Change> stock_tubes(const data::MoveRow& row, const Build& build, const Solved& central) {
   if (!build.engine.chimney.bore || !build.adapter.tube.outside) return {};
   const Length bore = *build.engine.chimney.bore;
   std::vector<const data::TubeRow*> enter;
@@ -97,7 +124,7 @@ std::vector<Change> stock_tubes(const data::MoveRow& row, const Build& build) {
   for (const data::TubeRow* tube : enter) {
     const auto by = tube->name.find(" x ");
     all.push_back(
-        {said(row, tube->name) + (tube->documented ? "" : " (ask the stockist)"),
+        {said(row, stock_tube(*tube, central.units)) + (tube->documented ? "" : " (ask the stockist)"),
          {{"adapter.tube.outside", tube->name.substr(0, by)}, {"adapter.tube.wall", tube->name.substr(by + 3)}}});
   }
   return all;
@@ -105,12 +132,9 @@ std::vector<Change> stock_tubes(const data::MoveRow& row, const Build& build) {
 }  // namespace
 
 std::vector<Change> changes_of(const data::MoveRow& row, const Build& build, const Solved& central) {
-  if (!row.table.empty()) return stock_tubes(row, build);
-  if (!row.to.empty()) {
-    const KeyValue now = value_at(build, row.key);
-    return listed_values(row, now);
-  }
+  if (!row.table.empty()) return stock_tubes(row, build, central);
+  if (!row.to.empty()) return listed_values(row, build, central);
   const auto now = standing_at(row, build, central);
-  return now ? steps_of(row, build, *now) : std::vector<Change>();
+  return now ? steps_of(row, build, *now, central) : std::vector<Change>();
 }
 }  // namespace lumwright

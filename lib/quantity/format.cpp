@@ -1,4 +1,5 @@
 #include "quantity/format.hpp"
+#include "quantity/inches.hpp"
 #include "quantity/units.hpp"
 #include <algorithm>
 #include <array>
@@ -78,7 +79,8 @@ bool readable(AnyQuantity q, std::string_view symbol) {
 std::string choose_unit(AnyQuantity q, std::string_view symbol, UnitSystem system) {
   if (q.kind.dimension == Dimension{}) return symbol == "%" ? "%" : "";
   if (system == UnitSystem::as_written && !symbol.empty() && find_unit(symbol, q.kind) != nullptr) {
-    if (symbol == "in" && std::abs(q.si) < 0.0025) return "thou";  // nobody speaks of 0.0014 in
+    if (symbol == "in" && std::abs(q.si) < 0.0025 && inch_fraction(q).empty())
+      return "thou";  // nobody speaks of 0.0014 in, though of 1/16 in
     if (readable(q, symbol)) return std::string(symbol);
   }
   for (const Usual& row : usual)
@@ -110,8 +112,12 @@ std::string format_number(double x, int digits) {
   return text;
 }
 
+// Inches that are whole 64ths are told as the fraction, however many digits are asked for: "9/16 in" is a name in the
+// shop.
 std::string format(AnyQuantity q, std::string_view symbol, int digits) {
   const double x = number_in(q, symbol);
+  if (symbol == "in")
+    if (const std::string fraction = inch_fraction(x); !fraction.empty()) return fraction + " in";
   const bool whole = symbol.empty() && std::abs(x) < 1e6 && x == std::round(x);  // a count has no decimals
   const std::string number = whole ? fmt::format("{:.0f}", x) : format_number(x, digits);
   return symbol.empty() ? number : number + " " + std::string(symbol);

@@ -123,6 +123,10 @@ bool spelled(const UnitRow& unit, std::string_view word) {
 
 std::span<const UnitRow> unit_table() { return table; }
 
+bool is_imperial(std::string_view symbol) {
+  return symbol == "in" || symbol == "thou" || symbol == "ft" || symbol == "oz" || symbol == "lb";
+}
+
 bool fits(const UnitRow& row, Kind kind) {
   if (row.dimension != kind.dimension) return false;
   switch (row.reads) {

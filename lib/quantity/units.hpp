@@ -20,6 +20,8 @@ const UnitRow* find_unit(std::string_view symbol, Kind kind);
 /// Any row with this symbol or spelling, whatever it measures.
 const UnitRow* find_unit(std::string_view symbol);
 bool fits(const UnitRow& row, Kind kind);
+/// Inch, thou, foot, ounce, pound: read off a rule or scales of the imperial system.
+bool is_imperial(std::string_view symbol);
 /// The symbol that `word` most likely misspells among the units of `kind`, or empty.
 std::string_view nearest_unit(std::string_view word, Kind kind);
 /// "mm, cm, m, in, thou": the symbols accepted for `kind`.

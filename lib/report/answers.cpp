@@ -127,6 +127,13 @@ bool has_trade_name(std::string_view key) {
 }
 }  // namespace
 
+std::vector<std::pair<std::string, std::string>> named_results() {
+  std::vector<std::pair<std::string, std::string>> all;
+  for (const Label& label : chief) all.emplace_back(label.key, label.words);
+  for (const Group& group : groups())
+    for (const Label& label : group.labels) all.emplace_back(label.key, label.words);
+  return all;
+}
 std::string words_for(std::string_view key) {
   for (const Label& label : chief)
     if (label.key == key) return std::string(label.words);

@@ -7,6 +7,8 @@ namespace lumwright {
 void write_answers(Page& page, const Assessment& assessment);
 /// All others, by subject; a result that has no trade name stands under its key.
 void write_numbers(Page& page, const Assessment& assessment);
+/// Every result that has a name in the trade, with it, in the order of the page.
+std::vector<std::pair<std::string, std::string>> named_results();
 /// What a result is called on the page; its key where it has no name.
 std::string words_for(std::string_view key);
 /// "8.4 min  (6.1 to 9.8 min)", "the pack is at your stop voltage".

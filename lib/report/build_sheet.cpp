@@ -1,4 +1,5 @@
 #include "report/build_sheet.hpp"
+#include "description/stock_name.hpp"
 #include "report/build_sheet_parts.hpp"
 #include "report/build_sheet_steps.hpp"
 #include "report/templates/templates.hpp"
@@ -8,30 +9,28 @@
 
 namespace lumwright {
 namespace {
-// Four digits at most and no idle noughts: "38 mm", "17.42 mm", "0.678 in".
-std::string say(const Measure& size, const TextStyle& style) {
-  const std::string unit = page_unit(size, style);
-  std::string number = format_number(number_in(size.quantity, unit), 4);
-  if (const auto point = number.find('.'); point != std::string::npos) {
-    number.erase(number.find_last_not_of('0') + 1);
-    if (number.back() == '.') number.pop_back();
-  }
-  return number + " " + unit;
+std::string say(Length length, const TextStyle& style) { return bench_size({length, ""}, style); }
+/// The drills that the shop has, as the sizes are told; empty: metric ones, and whichever is nearest.
+std::string_view drill_set(const Solved& solved, const TextStyle& style) {
+  if (marks_out_in_inches(solved, style.units)) return "inch";
+  return style.units == UnitSystem::metric ? "metric" : "";
 }
-std::string say(Length length, const TextStyle& style) { return say(Measure{length, ""}, style); }
 
 void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
   std::vector<Page::Row> rows{{{"measure", "with", "you wrote"}, "", Ink::faint}};
-  const auto row = [&](std::string what, std::string with, const Given<Length>& given, std::string remark) {
-    const std::string wrote =
-        given ? say(Measure{given.band->value, given.unit}, page.style()) + (given.has_spread ? ", with a spread" : "")
-              : "nothing yet";
+  const auto row = [&](std::string what, std::string with, const Given<Length>& given, std::string remark,
+                       bool stock = true) {
+    std::string wrote = stock   ? stock_size(given, page.style().units)
+                        : given ? bench_size({given.band->value, given.unit}, page.style())
+                                : "";
+    if (given.has_spread) wrote += ", with a spread";
+    if (!given) wrote = "nothing yet";
     rows.push_back({{std::move(what), std::move(with), wrote}, std::move(remark)});
   };
   row("bore of the chimney", "telescopic gauge, micrometer", build.engine.chimney.bore,
-      "three heights, across two directions: the least counts; feel for a seam");
+      "three heights, across two directions: the least counts; feel for a seam", false);
   row("depth of the chimney", "depth gauge", build.engine.chimney.depth,
-      "down to the blast pipe or whatever stands in it");
+      "down to the blast pipe or whatever stands in it", false);
   row("outside of the tube", "micrometer", build.adapter.tube.outside,
       "the tube in hand, not its nominal size; the largest counts");
   row("wall of the tube", "micrometer", build.adapter.tube.wall, "");
@@ -43,21 +42,28 @@ void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
   page.gap();
   page.table(rows);
 }
-std::vector<Page::Row> cut_rows(const FanUnit& unit, const TextStyle& style) {
+std::vector<Page::Row> cut_rows(const Solved& solved, const TextStyle& style) {
+  const FanUnit& unit = *solved.unit;
+  const part::Adapter& adapter = solved.build.adapter;
+  const auto stock = [&](const Given<Length>& given, Length made) {
+    return given ? stock_size(given, style.units) : say(made, style);
+  };
   std::vector<Page::Row> rows{{{"part", "of", "cut"}, "", Ink::faint}};
   if (unit.flange)
-    rows.push_back({{"flange", fmt::format("{} {}", say(unit.flange->thickness, style), unit.flange->metal.name),
-                     "disc " + say(unit.flange->outside, style)},
-                    ""});
+    rows.push_back(
+        {{"flange",
+          fmt::format("{} {}", stock(adapter.flange.thickness, unit.flange->thickness), unit.flange->metal.name),
+          "disc " + say(unit.flange->outside, style)},
+         ""});
   if (unit.tube)
     rows.push_back(
         {{"tube",
-          fmt::format("{} x {} {}", say(unit.tube->outside, style), say(unit.tube->wall, style), unit.tube->metal.name),
+          fmt::format("{} {}", stock_tube(adapter.tube.outside, adapter.tube.wall, style.units), unit.tube->metal.name),
           say(unit.tube->length, style) + " long"},
          ""});
   if (!unit.box) return rows;
   const MadeBox& box = *unit.box;
-  const std::string sheet = fmt::format("{} {}", say(box.sheet, style), box.metal);
+  const std::string sheet = fmt::format("{} {}", stock(adapter.box.sheet, box.sheet), box.metal);
   if (box.round) {
     rows.push_back(
         {{"side", sheet,
@@ -74,9 +80,9 @@ std::vector<Page::Row> cut_rows(const FanUnit& unit, const TextStyle& style) {
   }
   return rows;
 }
-void write_drilling(Page& page, const FanUnit& unit, const TextStyle& style) {
+void write_drilling(Page& page, const Solved& solved, const TextStyle& style) {
   std::vector<Page::Row> rows{{{"hole", "how many", "where", "how"}, "", Ink::faint}};
-  for (const Drilling& d : drillings(unit))
+  for (const Drilling& d : drillings(*solved.unit, drill_set(solved, style)))
     rows.push_back({{say(d.diameter, style), std::to_string(d.count), d.where, d.how}, ""});
   if (rows.size() == 1) return;
   page.heading("Drill list, in order of size");
@@ -104,16 +110,18 @@ void write_screws(Page& page, const FanUnit& unit, const TextStyle& style) {
         2);
   }
 }
-void write_places(Page& page, const FanUnit& unit) {
+void write_places(Page& page, const Solved& solved) {
+  const bool inches = marks_out_in_inches(solved, page.style().units);
   std::vector<Page::Row> rows{
       {{"part", "hole", "size", "x, y about the middle", "x, y from the edges"}, "", Ink::faint}};
-  const auto pair = [](PlanePoint p) { return fmt::format("{:.2f}, {:.2f}", in(p.x, mm) + 0.0, in(p.y, mm) + 0.0); };
-  for (const HolePlace& hole : hole_places(unit))
-    rows.push_back(
-        {{hole.part, hole.what, fmt::format("{:.2f}", in(hole.diameter, mm)), pair(hole.centre), pair(hole.corner)},
-         ""});
+  const auto one = [&](Length size) {
+    return inches ? fmt::format("{:.3f}", in(size, inch) + 0.0) : fmt::format("{:.2f}", in(size, mm) + 0.0);
+  };
+  const auto pair = [&](PlanePoint p) { return one(p.x) + ", " + one(p.y); };
+  for (const HolePlace& hole : hole_places(*solved.unit))
+    rows.push_back({{hole.part, hole.what, one(hole.diameter), pair(hole.centre), pair(hole.corner)}, ""});
   if (rows.size() == 1) return;
-  page.heading("Where the holes lie, in mm: x to the right, y up");
+  page.heading(fmt::format("Where the holes lie, in {}: x to the right, y up", inches ? "inches" : "mm"));
   page.gap();
   page.table(rows);
 }
@@ -177,14 +185,14 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
   page.gap();
   page.paragraph(tools_list(steps) + ", and the drills of the list below", 2);
   write_measuring(page, solved.build, unit);
-  if (const auto rows = cut_rows(unit, style); rows.size() > 1) {
+  if (const auto rows = cut_rows(solved, style); rows.size() > 1) {
     page.heading("Cut list");
     page.gap();
     page.table(rows);
   }
-  write_drilling(page, unit, style);
+  write_drilling(page, solved, style);
   write_screws(page, unit, style);
-  write_places(page, unit);
+  write_places(page, solved);
   write_steps(page, assessment, steps);
   return page.finish();
 }

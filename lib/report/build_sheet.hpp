@@ -18,8 +18,9 @@ struct Drilling {
   Length diameter;
   int count;
   std::string where;  // "flange, for the screws"
-  std::string how;    // "2.40 mm drill", "pilot 3 mm, step drill 4-6-8, file 0.3 mm"
+  std::string how;    // "2.40 mm drill", "pilot 3 mm, step drill 4-6-8 mm, file 0.3 mm"
 };
-/// Thinnest first; those of one size and way together.
-std::vector<Drilling> drillings(const FanUnit& unit);
+/// Thinnest first; those of one size and way together. With drills of a set, "metric" or "inch", where those are as
+/// good.
+std::vector<Drilling> drillings(const FanUnit& unit, std::string_view set = "");
 }  // namespace lumwright

@@ -1,6 +1,6 @@
 #include "report/build_sheet_parts.hpp"
 #include "data/tools.hpp"
-#include "description/written.hpp"
+#include "description/stock_name.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -8,14 +8,13 @@
 
 namespace lumwright {
 namespace {
-/// As its owner wrote it: a stockist's name stays one. No powers of ten.
+/// As its owner wrote it; lengths in the units that are asked for, where it does not come by its stockist's name.
 template <class Q>
-std::string as_written(const Given<Q>& given) {
+std::string told_part(const Given<Q>& given, const TextStyle& style) {
   if (!given) return "";
-  const std::string text = written(AnyQuantity(*given), given.unit);
-  const bool short_enough =
-      text.find("e-") == std::string::npos && text.find("e+") == std::string::npos && text.size() < 14;
-  return short_enough ? text : format(AnyQuantity(*given), given.unit, 4);
+  if (kind_of<Q> == kind_of<Length> && style.units != UnitSystem::as_written)
+    return bench_size({AnyQuantity(*given), given.unit}, style);
+  return as_its_owner(AnyQuantity(*given), given.unit);
 }
 void add(std::vector<Page::Row>& rows, std::string part, std::string number, std::vector<std::string> words) {
   std::erase_if(words, [](const std::string& word) { return word.empty(); });
@@ -25,17 +24,18 @@ void add(std::vector<Page::Row>& rows, std::string part, std::string number, std
 std::string joined(const std::string& one, const std::string& between, const std::string& other) {
   return one.empty() || other.empty() ? one + other : one + between + other;
 }
-void add_metal(std::vector<Page::Row>& rows, const Build& build) {
+void add_metal(std::vector<Page::Row>& rows, const Build& build, const TextStyle& style) {
   const part::Adapter& a = build.adapter;
   add(rows, "tube", "1",
-      {joined(as_written(a.tube.outside), " x ", as_written(a.tube.wall)), a.tube.material ? *a.tube.material : "brass",
-       a.tube.length ? as_written(a.tube.length) + " long" : ""});
+      {stock_tube(a.tube.outside, a.tube.wall, style.units), a.tube.material ? *a.tube.material : "brass",
+       a.tube.length ? told_part(a.tube.length, style) + " long" : ""});
   if (a.flange.outside || a.flange.thickness)
     add(rows, "flange", "1",
-        {joined(as_written(a.flange.thickness), " ", a.flange.material ? *a.flange.material : "brass"),
-         a.flange.outside ? as_written(a.flange.outside) + " across" : ""});
+        {joined(stock_size(a.flange.thickness, style.units), " ", a.flange.material ? *a.flange.material : "brass"),
+         a.flange.outside ? told_part(a.flange.outside, style) + " across" : ""});
   if (a.box.sheet || a.box.diameter)
-    add(rows, "box", "1", {joined(as_written(a.box.sheet), " ", a.box.material ? *a.box.material : "sheet")});
+    add(rows, "box", "1",
+        {joined(stock_size(a.box.sheet, style.units), " ", a.box.material ? *a.box.material : "sheet")});
   if (a.joint) add(rows, "joint of tube and flange", "", {*a.joint});
 }
 void add_screws(std::vector<Page::Row>& rows, const FanUnit& unit) {
@@ -50,7 +50,7 @@ void add_screws(std::vector<Page::Row>& rows, const FanUnit& unit) {
                                 : fmt::format("{}", fmt::join(pattern.screws, " or ")) + " with washers"});
   }
 }
-void add_supply(std::vector<Page::Row>& rows, const Build& build) {
+void add_supply(std::vector<Page::Row>& rows, const Build& build, const TextStyle& style) {
   const part::SupplyPart& s = build.supply;
   if (s.pack.cell) {
     const int series = s.pack.series ? *s.pack.series : 1, parallel = s.pack.parallel ? *s.pack.parallel : 1;
@@ -59,28 +59,38 @@ void add_supply(std::vector<Page::Row>& rows, const Build& build) {
          parallel > 1 ? fmt::format("{} in series, {} side by side", series, parallel)
          : series > 1 ? "in series"
                       : "",
-         s.pack.capacity ? as_written(s.pack.capacity) : ""});
+         s.pack.capacity ? told_part(s.pack.capacity, style) : ""});
   }
   if (s.step_up.module || s.step_up.output)
     add(rows, "step-up", "1",
-        {s.step_up.module ? *s.step_up.module : "", s.step_up.output ? "set to " + as_written(s.step_up.output) : ""});
+        {s.step_up.module ? *s.step_up.module : "",
+         s.step_up.output ? "set to " + told_part(s.step_up.output, style) : ""});
   if (s.control.kind && *s.control.kind != "none") add(rows, "speed control", "1", {*s.control.kind});
-  if (s.fuse) add(rows, "fuse with holder", "1", {as_written(s.fuse)});
+  if (s.fuse) add(rows, "fuse with holder", "1", {told_part(s.fuse, style)});
   if (s.leads.section || s.leads.length)
-    add(rows, "wires", "2", {as_written(s.leads.section), s.leads.length ? as_written(s.leads.length) + " each" : ""});
+    add(rows, "wires", "2",
+        {told_part(s.leads.section, style), s.leads.length ? told_part(s.leads.length, style) + " each" : ""});
 }
 }  // namespace
 
-std::vector<Page::Row> parts_list(const Solved& solved, const TextStyle&) {
+std::string bench_size(const Measure& size, const TextStyle& style) {
+  const std::string unit = page_unit(size, style);
+  std::string text = format(size.quantity, unit, unit == "thou" ? 3 : 4);  // no shop works to a hundredth of a thou
+  const auto point = text.find('.'), blank = text.find(' ');
+  if (point == std::string::npos || blank < point) return text;
+  const auto last = text.find_last_not_of('0', blank - 1);
+  return text.erase(last == point ? point : last + 1, blank - (last == point ? point : last + 1));
+}
+std::vector<Page::Row> parts_list(const Solved& solved, const TextStyle& style) {
   std::vector<Page::Row> rows{{{"part", "how many", "what"}, "", Ink::faint}};
   const Build& build = solved.build;
   if (build.fan.frame || build.fan.kind)
     add(rows, "fan", "1",
-        {joined(as_written(build.fan.frame), " ", build.fan.kind ? *build.fan.kind : ""),
-         as_written(build.fan.rated.voltage), as_written(build.fan.rated.current)});
-  add_metal(rows, build);
+        {joined(stock_size(build.fan.frame, style.units), " ", build.fan.kind ? *build.fan.kind : ""),
+         told_part(build.fan.rated.voltage, style), told_part(build.fan.rated.current, style)});
+  add_metal(rows, build, style);
   if (solved.unit) add_screws(rows, *solved.unit);
-  add_supply(rows, build);
+  add_supply(rows, build, style);
   return rows;
 }
 std::string tools_list(const std::vector<BenchStep>& steps) {

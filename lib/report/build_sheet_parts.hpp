@@ -6,6 +6,8 @@
 #include <vector>
 
 namespace lumwright {
+/// A size to work to, four digits at most and no idle noughts: "38 mm", "17.42 mm", "1 3/8 in", "0.678 in".
+std::string bench_size(const Measure& size, const TextStyle& style);
 /// Part, how many, and what it is, in the words in which it is bought. What is not described is left out.
 std::vector<Page::Row> parts_list(const Solved& solved, const TextStyle& style);
 /// The tools of these steps, each once, in the order in which they are taken up.

@@ -3,6 +3,7 @@
 #include "plan/figures.hpp"
 #include "plan/u_tube.hpp"
 #include "report/answers.hpp"
+#include "report/templates/templates.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <fmt/format.h>
 
@@ -57,7 +58,7 @@ BenchStep join_step(const FanUnit& unit, const TextStyle& style) {
       "pickle, wash, and true the tube on its mandrel: brazing has made it soft. Face the flange afterwards.";
   return {"join", "Braze the tube into the flange", text};
 }
-std::vector<BenchStep> box_steps(const MadeBox& box, const TextStyle& style) {
+std::vector<BenchStep> box_steps(const MadeBox& box, bool inches, const TextStyle& style) {
   const SawAdvice saw = saw_for_sheet(box.sheet);
   std::string cut = "Stick the templates on the flat sheet, cut outside the line with snips and file to it.";
   if (!saw.three_teeth)
@@ -67,13 +68,13 @@ std::vector<BenchStep> box_steps(const MadeBox& box, const TextStyle& style) {
       "burr over {} is too much.",
       show({0.1 * box.sheet}, style, 2));
   const std::string shape =
-      box.square ? std::string(
-                       "Drill 1 mm where fold lines cross, fold over a hard edge, tabs inside, and solder the "
-                       "corners.")
-                 : fmt::format(
-                       "Roll the strip round a bar, lap {}, and solder or rivet the seam; turn the rims of lid and "
-                       "bottom by {} and try both on.",
-                       show({box.lap}, style), show({box.skirt}, style));
+      box.square
+          ? fmt::format("Drill {} where fold lines cross, fold over a hard edge, tabs inside, and solder the corners.",
+                        fold_drill(inches))
+          : fmt::format(
+                "Roll the strip round a bar, lap {}, and solder or rivet the seam; turn the rims of lid and "
+                "bottom by {} and try both on.",
+                show({box.lap}, style), show({box.skirt}, style));
   return {{"cut", "Cut and drill the box", cut},
           {"shape", "Shape the box",
            shape + " Solder seams on the fan's side only, and no solder within reach of the hot tube."}};
@@ -125,7 +126,8 @@ std::vector<BenchStep> steps_of(const Assessment& assessment, const Solved& solv
   if (unit.tube) steps.push_back(tube_step(*unit.tube, style));
   if (unit.flange && unit.tube) steps.push_back(join_step(unit, style));
   if (unit.box)
-    for (BenchStep& step : box_steps(*unit.box, style)) steps.push_back(std::move(step));
+    for (BenchStep& step : box_steps(*unit.box, marks_out_in_inches(solved, style.units), style))
+      steps.push_back(std::move(step));
   if (unit.box && unit.fan) steps.push_back(assemble_step(unit));
   steps.push_back(wire_step(solved.build));
   steps.push_back(try_step(assessment, style));

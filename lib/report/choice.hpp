@@ -15,7 +15,7 @@ std::string choice_report(const Choice& choice, const TextStyle& style);
 std::string choice_json(const Choice& choice);
 /// Every combination: engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not. What was not
 /// worked out is empty.
-std::string choice_csv(const Choice& choice);
+std::string choice_csv(const Choice& choice, UnitSystem units = UnitSystem::as_written);
 
 /// Minutes against light-ups: the places and the front of one engine.
 struct ChoiceDot {

@@ -1,6 +1,8 @@
 #include "report/choice.hpp"
 #include "report/csv.hpp"
+#include "report/csv_unit.hpp"
 #include "report/json_parts.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 #include <map>
 #include <tuple>
@@ -111,14 +113,15 @@ std::map<Where, Shown> shown_of(const EngineChoice& engine) {
   for (const Candidate& c : engine.front) out[where(c.at)].on_front = true;
   return out;
 }
-void add_engine(std::string& out, const Choice& choice, const EngineChoice& engine) {
+void add_engine(std::string& out, const Choice& choice, const EngineChoice& engine, const CsvUnit& time,
+                const CsvUnit& weight) {
   if (engine.judged.empty()) return;
   const auto shown = shown_of(engine);
   std::size_t next = 0;
   for (const Unit& u : choice.units) {
     const std::string unit = fmt::format("{},{},{},{}", csv_text(engine.engine), csv_text(u.fan_name),
                                          csv_text(u.pack_name), csv_text(u.step_up_name));
-    const std::string mass = u.mass ? fmt::format("{}", in(*u.mass, unit::kg)) : "";
+    const std::string mass = u.mass ? weight(*u.mass) : "";
     for (std::size_t tube = 0; tube < engine.tubes.size(); ++tube) {
       const Judged& j = engine.judged[next++];
       const auto found = shown.find({u.fan, u.pairing, u.pack, u.step_up, u.lowered, tube});
@@ -126,8 +129,8 @@ void add_engine(std::string& out, const Choice& choice, const EngineChoice& engi
       const bool known = j.to_steam > 0.0 * unit::s;
       out += fmt::format("{},{},{},{},{},{},{},{}\n", unit, csv_text(engine.tubes[tube]),
                          at.place ? fmt::format("{}", *at.place) : "", at.on_front ? "yes" : "",
-                         known ? fmt::format("{}", in(j.to_steam, unit::s)) : "",
-                         known ? fmt::format("{}", j.light_ups) : "", mass, j.loss == Loss::none ? "" : id(j.loss));
+                         known ? time(j.to_steam) : "", known ? fmt::format("{}", j.light_ups) : "", mass,
+                         j.loss == Loss::none ? "" : id(j.loss));
     }
   }
 }
@@ -148,9 +151,16 @@ std::string choice_json(const Choice& choice) {
   return text_of(report);
 }
 
-std::string choice_csv(const Choice& choice) {
-  std::string out = "engine,fan,pack,step_up,tube,place,front,to_steam_s,light_ups,mass_kg,why_not\n";
-  for (const EngineChoice& engine : choice.engines) add_engine(out, choice, engine);
+std::string choice_csv(const Choice& choice, UnitSystem units) {
+  Duration longest{};
+  Mass heaviest{};
+  for (const EngineChoice& engine : choice.engines)
+    for (const Judged& one : engine.judged) longest = std::max(longest, one.to_steam);
+  for (const Unit& unit : choice.units) heaviest = std::max(heaviest, unit.mass.value_or(heaviest));
+  const CsvUnit time(longest, units), weight(heaviest, units);
+  std::string out = fmt::format("engine,fan,pack,step_up,tube,place,front,{},light_ups,{},why_not\n",
+                                time.head("to_steam"), weight.head("mass"));
+  for (const EngineChoice& engine : choice.engines) add_engine(out, choice, engine, time, weight);
   return out;
 }
 }  // namespace lumwright

@@ -5,13 +5,20 @@
 
 namespace lumwright {
 namespace {
-std::string places_csv(const FanUnit& unit) {
-  std::string text = "part,hole,diameter_mm,x_from_middle_mm,y_from_middle_mm,x_from_edge_mm,y_from_edge_mm\n";
-  for (const HolePlace& hole : hole_places(unit))
-    text += fmt::format("{},{},{:.3f},{:.3f},{:.3f},{:.3f},{:.3f}\n", hole.part, hole.what, in(hole.diameter, mm),
-                        in(hole.centre.x, mm) + 0.0, in(hole.centre.y, mm) + 0.0, in(hole.corner.x, mm) + 0.0,
-                        in(hole.corner.y, mm) + 0.0);
-  return text;
+/// Whatever is written in the description, a whole table is in one unit, and its heads name it.
+std::string places_csv(const FanUnit& unit, bool inches) {
+  std::string text = "part,hole";
+  for (const char* column : {"diameter", "x_from_middle", "y_from_middle", "x_from_edge", "y_from_edge"})
+    text += fmt::format(",{}_{}", column, inches ? "in" : "mm");
+  const auto number = [inches](Length size) {
+    return inches ? fmt::format("{:.4f}", in(size, inch) + 0.0) : fmt::format("{:.3f}", in(size, mm) + 0.0);
+  };
+  for (const HolePlace& hole : hole_places(unit)) {
+    text += fmt::format("\n{},{}", hole.part, hole.what);
+    for (const Length& size : {hole.diameter, hole.centre.x, hole.centre.y, hole.corner.x, hole.corner.y})
+      text += "," + number(size);
+  }
+  return text + "\n";
 }
 std::string without_folders(const std::string& path) {
   const std::size_t slash = path.find_last_of("/\\");
@@ -35,7 +42,7 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
                     "same, stamped DRAFT",
                     failed.size() == 1 ? "this fails" : "these fail", fmt::join(failed, ", ")));
   }
-  const std::vector<Template> parts = templates(*solved.unit, solved.build);
+  const std::vector<Template> parts = templates(*solved.unit, solved.build, wish.units);
   if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");
   const drawing::TitleBlock title = title_of(assessment, !failed.empty());
   std::vector<drawing::View> views;
@@ -50,7 +57,8 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   for (const Template& part : parts)
     if (part.id != "section")
       files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
-  files.push_back({"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit)});
+  files.push_back(
+      {"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit, marks_out_in_inches(solved, wish.units))});
   files.push_back(
       {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{wish.units})});
   return files;

@@ -1,4 +1,5 @@
 #include "report/explain.hpp"
+#include "description/stock_name.hpp"
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
 #include "report/answers.hpp"
@@ -34,16 +35,22 @@ std::string origin(std::string_view from) {  // "computed", or "engine.chimney.b
   if (from.ends_with("(tuned)")) return fmt::format("tuned by a lighting-up: {}", key);
   return std::string(from);
 }
+/// " (14.29 mm)" behind a tube that its stockist sells in inches.
+std::string by_other_rule(const Term& term, UnitSystem units) {
+  if (units != UnitSystem::as_written) return "";  // the value itself is then in what is asked for
+  const bool tube = term.from == "adapter.tube.outside (written)" || term.from == "adapter.tube.wall (written)";
+  return tube ? other_rule_of(term.value.quantity, term.value.unit, units) : "";
+}
 std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextStyle& style) {
   const auto is_value = [&](const Term& term) {  // it stands below once more
     return f.value && f.value->quantity.kind == term.value.quantity.kind &&
            f.value->quantity.si == term.value.quantity.si;
   };
   std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
-  for (const Term& term : f.terms)
-    out.push_back(
-        {{term.symbol, in_page_figures(a, term.value, style, is_value(term) ? 3 : 4), term.meaning, origin(term.from)},
-         ""});
+  for (const Term& term : f.terms) {
+    const std::string value = in_page_figures(a, term.value, style, is_value(term) ? 3 : 4);
+    out.push_back({{term.symbol, value + by_other_rule(term, style.units), term.meaning, origin(term.from)}, ""});
+  }
   return out;
 }
 void write_lines(Page& page, std::string_view text) {  // a formula may have several

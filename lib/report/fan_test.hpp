@@ -12,7 +12,7 @@ std::string fan_test_report(const FanTest& test, const TextStyle& style);
 /// for a number that is not finite.
 std::string fan_test_json(const FanTest& test);
 /// The curve with its band, then the readings: what,number,flow_m3_per_s,pressure_Pa,low_Pa,high_Pa,note.
-std::string fan_test_csv(const FanTest& test);
+std::string fan_test_csv(const FanTest& test, UnitSystem units = UnitSystem::as_written);
 
 /// How to make the test box of ordinary stuff for this fan, what to read, what each shortcut costs, and the cautions.
 std::string test_box_sheet(const ExpectedFan& fan, const TextStyle& style);

@@ -1,6 +1,8 @@
 #include "quantity/format.hpp"
+#include "report/csv_unit.hpp"
 #include "report/fan_test.hpp"
 #include "report/json_parts.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright {
@@ -56,20 +58,28 @@ std::string fan_test_json(const FanTest& test) {
   return text_of(report);
 }
 
-std::string fan_test_csv(const FanTest& test) {
-  std::string out = "what,number,flow_m3_per_s,pressure_Pa,low_Pa,high_Pa,note\n";
+std::string fan_test_csv(const FanTest& test, UnitSystem units) {
+  VolumeFlow most_flow{};
+  Pressure most_pressure{};
+  for (const CurveBandPoint& p : test.fit.curve) {
+    most_flow = std::max(most_flow, p.flow);
+    most_pressure = std::max(most_pressure, p.pressure);
+  }
+  const CsvUnit flow(most_flow, units), pressure(most_pressure, units);
+  std::string out = fmt::format("what,number,{},{},{},{},note\n", flow.head("flow"), pressure.head("pressure"),
+                                pressure.head("low"), pressure.head("high"));
   std::size_t number = 0;
   for (const CurveBandPoint& p : test.fit.curve)
-    out += fmt::format("curve,{},{},{},{},{},{}\n", ++number, in(p.flow, m3_per_s), in(p.pressure, Pa), in(p.low, Pa),
-                       in(p.high, Pa), p.beyond ? "beyond the readings" : "");
+    out += fmt::format("curve,{},{},{},{},{},{}\n", ++number, flow(p.flow), pressure(p.pressure), pressure(p.low),
+                       pressure(p.high), p.beyond ? "beyond the readings" : "");
   for (const TestedPoint& p : test.points) {
     if (!p.left_out.empty()) {
       out += fmt::format("reading,{},,,,,not used\n", p.number);
       continue;
     }
-    const double pressure = in(p.point.pressure, Pa), spread = 2.0 * in(p.point.pressure_sigma, Pa);
-    out += fmt::format("reading,{},{},{},{},{},\n", p.number, in(p.point.flow, m3_per_s), pressure, pressure - spread,
-                       pressure + spread);
+    const Pressure spread = 2.0 * p.point.pressure_sigma;
+    out += fmt::format("reading,{},{},{},{},{},\n", p.number, flow(p.point.flow), pressure(p.point.pressure),
+                       pressure(p.point.pressure - spread), pressure(p.point.pressure + spread));
   }
   return out;
 }

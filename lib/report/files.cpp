@@ -26,12 +26,16 @@ std::vector<NamedText> report_files(const ReportData& data, const TextStyle& sty
   std::vector<NamedText> files{{"report.html", "the report, to read", ""},
                                {"report.md", "the same words, for a notebook", markdown_report(data, style)},
                                {"report.json", "everything, for other programs", json_report(a)},
-                               {"checks.csv", "every check, for a spreadsheet", checks_csv(a)},
+                               {"checks.csv", "every check, for a spreadsheet", checks_csv(a, style.units)},
                                {"assumed.csv", "every assumed value", assumed_csv(a)}};
-  if (has(a, "raise")) files.push_back({"raise.csv", "the way to steam through time", trace_csv(a, "raise")});
-  if (has(a, "discharge")) files.push_back({"discharge.csv", "the pack over one charge", trace_csv(a, "discharge")});
-  if (data.supply) files.push_back({"light-ups.csv", "the pack, light-up after light-up", light_ups_csv(*data.supply)});
-  if (data.draught) files.push_back({"draught.csv", "fan and gas path, curves", draught_csv(*data.draught)});
+  if (has(a, "raise"))
+    files.push_back({"raise.csv", "the way to steam through time", trace_csv(a, "raise", style.units)});
+  if (has(a, "discharge"))
+    files.push_back({"discharge.csv", "the pack over one charge", trace_csv(a, "discharge", style.units)});
+  if (data.supply)
+    files.push_back({"light-ups.csv", "the pack, light-up after light-up", light_ups_csv(*data.supply, style.units)});
+  if (data.draught)
+    files.push_back({"draught.csv", "fan and gas path, curves", draught_csv(*data.draught, style.units)});
   files.front().text = html_report(data, style, beside_the_page(files, drawings));
   return files;
 }
@@ -79,7 +83,7 @@ std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style
   std::vector<NamedText> files{{"choice.html", "what to take, to read, with a picture for each engine", ""},
                                {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
                                {"choice.json", "everything, for other programs", choice_json(choice)},
-                               {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice)}};
+                               {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice, style.units)}};
   add_descriptions(files, choice);
   files.front().text = html_choice(choice, style, beside_the_page(files));
   return files;

@@ -90,7 +90,7 @@ std::string show_span(const Measure& low, const Measure& high, const Measure& li
   for (; digits <= most_digits; ++digits) {
     const std::string from = format(low.quantity, unit, digits), to = format(high.quantity, unit, digits);
     if (from == to) continue;
-    const auto bare = from.find(' ');
+    const auto bare = from.size() - unit.size() - 1;  // "1 7/16 in" has two blanks
     return from.substr(0, unit.empty() ? std::string::npos : bare) + " to " + to + remark;
   }
   return format(high.quantity, unit) + remark;

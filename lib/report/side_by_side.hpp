@@ -10,8 +10,10 @@ namespace lumwright {
 /// A row for each point with the chief answers; for one key with a bar of characters for the minutes to steam.
 std::string sweep_report(const std::string& name, const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points,
                          const TextStyle& style);
-/// The same as a table for a spreadsheet, in SI with the unit in the heading; the swept values as written.
-std::string sweep_csv(const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points);
+/// The same as a table for a spreadsheet, in SI or in the system that is asked for, with the unit in the heading; the
+/// swept values as written.
+std::string sweep_csv(const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points,
+                      UnitSystem units = UnitSystem::as_written);
 
 struct Compared {
   const Build& build;

@@ -1,7 +1,9 @@
 #include "report/answers.hpp"
 #include "report/csv.hpp"
+#include "report/csv_unit.hpp"
 #include "report/side_by_side.hpp"
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -9,13 +11,14 @@ namespace lumwright {
 namespace {
 struct Column {
   std::string_view heading, result, csv;
+  Kind kind;
 };
-constexpr Column columns_of_sweep[] = {{"steam", "raise.to_own_blower", "to_own_blower_s"},
-                                       {"air", "draught.air_flow", "air_kg_per_s"},
-                                       {"gas at fan", "heat.fan_gas", "fan_gas_K"},
-                                       {"running", "power.runtime", "runtime_s"},
-                                       {"light-ups", "power.light_ups_per_charge", "light_ups"},
-                                       {"gap hot", "fit.clearance_hot", "clearance_hot_m"}};
+const Column columns_of_sweep[] = {{"steam", "raise.to_own_blower", "to_own_blower", kind_of<Duration>},
+                                   {"air", "draught.air_flow", "air", kind_of<MassFlow>},
+                                   {"gas at fan", "heat.fan_gas", "fan_gas", kind_of<Temperature>},
+                                   {"running", "power.runtime", "runtime", kind_of<Duration>},
+                                   {"light-ups", "power.light_ups_per_charge", "light_ups", kind_of<double>},
+                                   {"gap hot", "fit.clearance_hot", "clearance_hot", kind_of<Length>}};
 std::optional<double> number(const SweepPoint& point, std::string_view result) {
   const Result* found = find_result(point.assessment, result);
   const Measure* measure = found == nullptr ? nullptr : std::get_if<Measure>(&found->value);
@@ -46,6 +49,20 @@ double longest_time(const std::vector<SweepPoint>& points) {
   double longest = 0.0;
   for (const SweepPoint& p : points) longest = std::max(longest, number(p, "raise.to_own_blower").value_or(0.0));
   return longest;
+}
+/// "mm" of "20 mm", "22 mm" and so on: it then stands in the head; empty for counts and words.
+std::string unit_behind(const SweepAxis& axis) {
+  std::string unit;
+  for (const std::string& value : axis.values) {
+    const auto blank = value.find(' ');
+    const std::string behind = blank == std::string::npos ? "" : value.substr(blank + 1);
+    double x = 0.0;
+    const auto [end, fault] = std::from_chars(value.data(), value.data() + std::min(blank, value.size()), x);
+    const bool is_number = fault == std::errc() && end == value.data() + std::min(blank, value.size());
+    if (!is_number || (!unit.empty() && unit != behind)) return "";
+    unit = behind;
+  }
+  return unit;
 }
 std::string name_of_key(const std::string& key) { return key.substr(key.rfind('.') + 1); }
 }  // namespace
@@ -93,17 +110,32 @@ std::string sweep_report(const std::string& name, const std::vector<SweepAxis>& 
   if (!still.empty()) page.paragraph("Hardly moved by it: " + still + ".", 0, Ink::faint);
   return page.finish();
 }
-std::string sweep_csv(const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points) {
-  std::vector<std::string> head;
-  for (const SweepAxis& axis : axes) head.push_back(axis.key);
-  for (const Column& column : columns_of_sweep) head.emplace_back(column.csv);
+std::string sweep_csv(const std::vector<SweepAxis>& axes, const std::vector<SweepPoint>& points, UnitSystem units) {
+  std::vector<std::string> head, behind;
+  for (const SweepAxis& axis : axes) {
+    behind.push_back(unit_behind(axis));
+    head.push_back(axis.key + (behind.back().empty() ? "" : "_" + name_of_unit(behind.back())));
+  }
+  std::vector<CsvUnit> written_by;
+  for (const Column& column : columns_of_sweep) {
+    double largest = 0.0;
+    for (const SweepPoint& point : points)
+      largest = std::max(largest, std::abs(number(point, column.result).value_or(0.0)));
+    written_by.emplace_back(AnyQuantity(largest, column.kind), units);
+    head.push_back(written_by.back().head(column.csv));
+  }
   head.emplace_back("verdict");
   std::string out = csv_line(head);
   for (const SweepPoint& point : points) {
-    std::vector<std::string> cells = point.at;
-    for (const Column& column : columns_of_sweep) {
-      const auto found = number(point, column.result);
-      cells.push_back(found ? fmt::format("{:.6g}", *found) : "");
+    std::vector<std::string> cells;
+    for (std::size_t k = 0; k < axes.size(); ++k)
+      cells.push_back(behind[k].empty() ? point.at[k]
+                                        : point.at[k].substr(0, point.at[k].size() - behind[k].size() - 1));
+    std::size_t column = 0;
+    for (const CsvUnit& written : written_by) {
+      const Column& of = columns_of_sweep[column++];
+      const auto found = number(point, of.result);
+      cells.push_back(found ? written(AnyQuantity(*found, of.kind)) : "");
     }
     cells.emplace_back(verdict_word(point.assessment.verdict));
     out += csv_line(cells);

@@ -1,37 +1,38 @@
 #include "report/tables.hpp"
 #include "report/csv.hpp"
+#include "report/csv_unit.hpp"
 #include "report/judged.hpp"
-#include <cmath>
 #include <fmt/format.h>
-#include <stdexcept>
 
 namespace lumwright {
 namespace {
-std::string number(double x) {
-  if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached a table");
-  return fmt::format("{:.6g}", x);
+std::string check_line(const Finding& f, UnitSystem units) {
+  const auto number = [&](const std::optional<Measure>& m) {
+    return m ? CsvUnit(m->quantity, units)(m->quantity) : "";
+  };
+  const auto unit = [&](const std::optional<Measure>& m) {
+    if (!m) return std::string();
+    const CsvUnit in(m->quantity, units);
+    return in.symbol().empty() ? si_symbol(m->quantity.kind) : in.symbol();
+  };
+  return csv_line({f.id, f.title, verdict_word(f.verdict), number(f.value), unit(f.value),
+                   f.limit ? bound_words(f.bound) : "", number(f.limit), unit(f.limit),
+                   f.limit ? limit_words(f.limit_name) : "", f.holds ? csv_number(*f.holds) : "", f.why, f.action,
+                   f.source, f.standing, fmt::format("{}", fmt::join(f.missing, " "))});
 }
-std::string si(const std::optional<Measure>& m) { return m ? number(m->quantity.si) : ""; }
-std::string unit(const std::optional<Measure>& m) { return m ? si_symbol(m->quantity.kind) : ""; }
-
-std::string check_line(const Finding& f) {
-  return csv_line({f.id, f.title, verdict_word(f.verdict), si(f.value), unit(f.value),
-                   f.limit ? bound_words(f.bound) : "", si(f.limit), unit(f.limit),
-                   f.limit ? limit_words(f.limit_name) : "", f.holds ? number(*f.holds) : "",
-                   f.why, f.action, f.source, f.standing, fmt::format("{}", fmt::join(f.missing, " "))});
-}
-void add_points(std::string& out, const char* curve, const char* state, const std::vector<FlowPoint>& points) {
-  for (const FlowPoint& p : points)
-    out += csv_line({curve, state, number(in(p.flow, m3_per_s)), number(in(p.pressure, Pa))});
+/// The largest of a column.
+template <class Q>
+Q larger(Q most, Q one) {
+  return one > most ? one : most;
 }
 }  // namespace
 
-std::string checks_csv(const Assessment& a) {
+std::string checks_csv(const Assessment& a, UnitSystem units) {
   std::string out = csv_line({"id", "title", "verdict", "value", "value_unit", "bound", "limit", "limit_unit",
                               "limit_name", "holds", "why", "do", "source", "standing", "missing"});
-  for (const Finding* f : gravest_first(a)) out += check_line(*f);
+  for (const Finding* f : gravest_first(a)) out += check_line(*f, units);
   for (const auto& alike : open_questions(a))
-    for (const Finding* f : alike) out += check_line(*f);
+    for (const Finding* f : alike) out += check_line(*f, units);
   return out;
 }
 std::string assumed_csv(const Assessment& a) {
@@ -40,25 +41,45 @@ std::string assumed_csv(const Assessment& a) {
     out += csv_line({one.key, one.value, one.band, one.why, one.source, one.standing});
   return out;
 }
-std::string light_ups_csv(const RepeatedLightUps& all) {
-  std::string out = csv_line({"light_up", "from_s", "to_s", "voltage_from_V", "voltage_to_V", "current_from_A",
-                              "current_to_A", "charge_left"});
+std::string light_ups_csv(const RepeatedLightUps& all, UnitSystem units) {
+  Duration longest{};
+  Voltage most_volts{};
+  Current most_amps{};
+  for (const LightUp& one : all.first) {
+    longest = larger(longest, one.to);
+    most_volts = larger(most_volts, one.begins.voltage);
+    most_amps = larger(most_amps, larger(one.begins.current, one.ends.current));
+  }
+  const CsvUnit time(longest, units), volts(most_volts, units), amps(most_amps, units);
+  std::string out =
+      csv_line({"light_up", time.head("from"), time.head("to"), volts.head("voltage_from"), volts.head("voltage_to"),
+                amps.head("current_from"), amps.head("current_to"), "charge_left"});
   int n = 0;
   for (const LightUp& one : all.first)
     out +=
-        csv_line({std::to_string(++n), number(in(one.from, s)), number(in(one.to, s)),
-                  number(in(one.begins.voltage, V)), number(in(one.ends.voltage, V)), number(in(one.begins.current, A)),
-                  number(in(one.ends.current, A)), number(one.ends.charge_share)});
+        csv_line({std::to_string(++n), time(one.from), time(one.to), volts(one.begins.voltage), volts(one.ends.voltage),
+                  amps(one.begins.current), amps(one.ends.current), csv_number(one.ends.charge_share)});
   return out;
 }
-std::string draught_csv(const DraughtCurves& c) {
-  std::string out = csv_line({"curve", "state", "flow_m3_per_s", "pressure_Pa"});
-  add_points(out, "fan", "hot", c.hot.fan);
-  add_points(out, "path", "hot", c.hot.path);
-  add_points(out, "meet", "hot", {c.hot.at});
-  add_points(out, "fan", "cold", c.cold.fan);
-  add_points(out, "path", "cold", c.cold.path);
-  add_points(out, "meet", "cold", {c.cold.at});
+std::string draught_csv(const DraughtCurves& c, UnitSystem units) {
+  struct Curve {
+    const char *name, *state;
+    std::vector<FlowPoint> points;
+  };
+  const Curve curves[] = {{"fan", "hot", c.hot.fan},   {"path", "hot", c.hot.path},   {"meet", "hot", {c.hot.at}},
+                          {"fan", "cold", c.cold.fan}, {"path", "cold", c.cold.path}, {"meet", "cold", {c.cold.at}}};
+  VolumeFlow most_flow{};
+  Pressure most_pressure{};
+  for (const Curve& curve : curves)
+    for (const FlowPoint& p : curve.points) {
+      most_flow = larger(most_flow, p.flow);
+      most_pressure = larger(most_pressure, p.pressure);
+    }
+  const CsvUnit flow(most_flow, units), pressure(most_pressure, units);
+  std::string out = csv_line({"curve", "state", flow.head("flow"), pressure.head("pressure")});
+  for (const Curve& curve : curves)
+    for (const FlowPoint& p : curve.points)
+      out += csv_line({curve.name, curve.state, flow(p.flow), pressure(p.pressure)});
   return out;
 }
 }  // namespace lumwright

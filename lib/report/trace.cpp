@@ -1,6 +1,7 @@
 #include "report/trace.hpp"
 #include "quantity/format.hpp"
 #include "report/csv.hpp"
+#include "report/csv_unit.hpp"
 #include "report/json_parts.hpp"
 #include <algorithm>
 #include <cmath>
@@ -29,25 +30,11 @@ const Series& find(const Assessment& assessment, std::string_view name) {
   return *found;
 }
 
-/// "kg/s" becomes "kg_per_s": fit for a column's name. Nothing for a pure number.
-std::string unit_name(std::string_view symbol) {
-  std::string out;
-  for (const char c : symbol) {
-    if (c == '/')
-      out += "_per_";
-    else
-      out += c;
-  }
-  return out;
-}
-
-/// Of a column: SI, or what suits its largest number in the system that is asked for.
-std::string unit_of(const Series::Column& column, UnitSystem units) {
-  if (column.kind == kind_of<double>) return "";
-  if (units == UnitSystem::as_written) return si_symbol(column.kind);
+/// What suits the largest number of a column.
+CsvUnit unit_of(const Series::Column& column, UnitSystem units) {
   double largest = 0.0;
   for (const double x : column.si) largest = std::max(largest, std::abs(x));
-  return choose_unit(AnyQuantity(largest, column.kind), "", units);
+  return {AnyQuantity(largest, column.kind), units};
 }
 std::size_t lines(const Series& series) {
   std::size_t most = 0;
@@ -62,24 +49,18 @@ std::size_t lines(const Series& series) {
 std::string trace_csv(const Assessment& assessment, std::string_view name, UnitSystem units) {
   const Series& series = find(assessment, name);
   const std::size_t count = lines(series);
+  std::vector<CsvUnit> written_by;
+  for (const Series::Column& column : series.columns) written_by.push_back(unit_of(column, units));
   std::string out;
   const auto line = [&](const auto& text_of) {
-    for (std::size_t i = 0; i < series.columns.size(); ++i) {
-      if (i > 0) out += ',';
-      out += text_of(series.columns[i]);
-    }
+    for (std::size_t i = 0; i < series.columns.size(); ++i) out += (i > 0 ? "," : "") + text_of(i);
     out += '\n';
   };
-  line([&](const Series::Column& column) {
-    const std::string unit = unit_name(unit_of(column, units));
-    return csv_cell(unit.empty() ? column.name : column.name + "_" + unit);
-  });
+  line([&](std::size_t i) { return csv_cell(written_by[i].head(series.columns[i].name)); });
   for (std::size_t row = 0; row < count; ++row)
-    line([&](const Series::Column& column) {
-      if (column.si.empty()) return std::string();
-      const double si = finite(column.si[row]);
-      const bool plain = units == UnitSystem::as_written || column.kind == kind_of<double>;
-      return fmt::format("{:.6g}", plain ? si : number_in(AnyQuantity(si, column.kind), unit_of(column, units)));
+    line([&](std::size_t i) {
+      const Series::Column& column = series.columns[i];
+      return column.si.empty() ? std::string() : written_by[i](AnyQuantity(column.si[row], column.kind));
     });
   return out;
 }

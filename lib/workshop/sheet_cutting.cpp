@@ -54,6 +54,7 @@ SheetHolePlan sheet_hole(const SheetHole& hole) {
                      .burr = data::shop_number("burr share").value.value * hole.sheet};
   const data::StepDrill* best = nullptr;
   for (const data::StepDrill& drill : data::step_drills()) {
+    if (drill.series != (hole.drills == "inch" ? "inch" : "metric")) continue;
     const std::vector<Length> steps =
         hole.sheet < drill.height ? steps_to(drill, hole.diameter) : std::vector<Length>{};
     if (steps.empty() || (best != nullptr && steps.back() <= plan.steps.back())) continue;
@@ -76,17 +77,17 @@ SheetHolePlan sheet_hole(const SheetHole& hole) {
     plan.finish = HoleFinish::prick;
     return plan;
   }
-  plan.twist = nearest_drill(hole.diameter);
+  plan.twist = drill_for(hole.diameter, hole.drills);
   plan.pilot = std::nullopt;
   plan.left = 0.0 * mm;
   plan.finish = HoleFinish::on_size;
   return plan;
 }
 
-std::vector<data::DrillRow> plate_drills(Length diameter) {
-  std::vector<data::DrillRow> order{nearest_drill(diameter)};
+std::vector<data::DrillRow> plate_drills(Length diameter, std::string_view series) {
+  std::vector<data::DrillRow> order{drill_for(diameter, series)};
   while (order.back().diameter > data::shop_length("pilot above").value.value)
-    order.push_back(nearest_drill(0.5 * order.back().diameter, "metric"));
+    order.push_back(nearest_drill(0.5 * order.back().diameter, series.empty() ? "metric" : series));
   std::reverse(order.begin(), order.end());
   return order;
 }

@@ -3,6 +3,7 @@
 #include "data/drills.hpp"
 #include "data/sheet.hpp"
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace lumwright {
@@ -22,6 +23,8 @@ SawAdvice saw_for_sheet(Length sheet);
 struct SheetHole {
   Length diameter;
   Length sheet;
+  std::string_view drills =
+      "";  // "metric", "inch": of which the shop has a set; empty: metric step drills, and any twist
 };
 enum class HoleFinish {
   on_size,  // the last tool leaves it on size
@@ -44,5 +47,5 @@ SheetHolePlan sheet_hole(const SheetHole& hole);
 
 /// Drills for a hole in plate, in order: the pilot first where the hole is over 6 mm, about half the next each time.
 /// Throws ModelError beyond the drills of the table (0.5 to 13 mm).
-std::vector<data::DrillRow> plate_drills(Length diameter);
+std::vector<data::DrillRow> plate_drills(Length diameter, std::string_view series = "");
 }  // namespace lumwright

@@ -1,4 +1,5 @@
 #include "workshop/thread.hpp"
+#include "data/shop_rules.hpp"
 #include "quantity/words.hpp"
 #include "workshop/require.hpp"
 #include <algorithm>
@@ -158,11 +159,18 @@ const data::DrillRow& nearest_drill(Length diameter, std::string_view series) {
   const data::DrillRow* best = nullptr;
   const auto off = [&](const data::DrillRow& row) { return std::abs(in(row.diameter - diameter, mm)); };
   for (const data::DrillRow& row : all) {
-    if (!series.empty() && row.series != series) continue;
+    if (!series.empty() && row.series != series && (series != "inch" || row.series == "metric")) continue;
     const double more = best == nullptr ? 1.0 : off(*best) - off(row);
     if (more > 1e-9 || (more > -1e-9 && row.series == "metric")) best = &row;
   }
   if (best == nullptr) throw ModelError(fmt::format("no drills are called `{}`", series));
   return *best;
+}
+const data::DrillRow& drill_for(Length diameter, std::string_view series) {
+  static const Length as_good = data::shop_length("drill as good").value.value;
+  const data::DrillRow& of_series = nearest_drill(diameter, series);
+  constexpr double last_bit = 1.0 + 1e-9;
+  return std::abs(in(of_series.diameter - diameter, mm)) <= last_bit * in(as_good, mm) ? of_series
+                                                                                       : nearest_drill(diameter);
 }
 }  // namespace lumwright

@@ -45,7 +45,9 @@ enum class ClearanceFit { fine, medium, coarse };
 /// has none of that fit the medium one is given.
 Length clearance_hole(const data::ThreadRow& thread, ClearanceFit fit);
 
-/// The stock drill nearest in diameter; of two alike the metric one. `series` empty: any. Throws ModelError for a
-/// diameter beyond the table (0.50 to 13 mm), or an unknown series.
+/// The stock drill nearest in diameter; of two alike the metric one. `series` empty: any; "inch": numbers and
+/// fractions. Throws ModelError for a diameter beyond the table (0.50 to 13 mm), or an unknown series.
 const data::DrillRow& nearest_drill(Length diameter, std::string_view series = "");
+/// The same, but any drill where none of the series is as good ("drill as good" of data/shop_rules.yaml).
+const data::DrillRow& drill_for(Length diameter, std::string_view series);
 }  // namespace lumwright

@@ -120,7 +120,7 @@ TEST_CASE("any number in any unit, with any spread, is written so that it reads 
 
 TEST_CASE("a quantity is written as short as it can be") {
   CHECK(written(AnyQuantity(17.2 * mm), "mm") == "17.2 mm");
-  CHECK(written(AnyQuantity(15.875 * mm), "in") == "0.625 in");
+  CHECK(written(AnyQuantity(15.875 * mm), "in") == "5/8 in");
   CHECK(written(AnyQuantity(5200.0 * rpm), "rpm") == "5200 rpm");
   CHECK(written(AnyQuantity(degC(12)), "degC") == "12 degC");
   CHECK(written(AnyQuantity(0.35), "%") == "35 %");

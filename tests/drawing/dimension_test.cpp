@@ -12,8 +12,8 @@ std::vector<std::string> words(const View& view) {
     if (const auto* w = std::get_if<Words>(&i.shape)) out.push_back(w->text);
   return out;
 }
-View with(Entity entity, bool inches = false) {
-  return {.name = "", .inches = inches, .entities = {std::move(entity)}};
+View with(Entity entity, Figures figures = Figures::mm) {
+  return {.name = "", .figures = figures, .entities = {std::move(entity)}};
 }
 using Strings = std::vector<std::string>;
 }  // namespace
@@ -24,10 +24,16 @@ TEST_CASE("a dimension says the distance it was given, in the direction it was a
   CHECK(words(with(LinearDimension{at(0, 0), at(30, 40), Along::vertical})) == Strings{"40"});
   CHECK(words(with(LinearDimension{at(0, 0), at(30, 40), Along::aligned})) == Strings{"50"});
   CHECK(words(with(LinearDimension{at(30, 40), at(0, 0), Along::aligned})) == Strings{"50"});
-  CHECK(words(with(LinearDimension{.from = at(0, 0), .to = at(25.4, 0), .before = "2 x ", .after = " min"}, true)) ==
-        Strings{"2 x 25.4 min", "(1 in)"});
-  CHECK(words(with(DiameterDimension{.centre = at(0, 0), .diameter = 38.1 * mm}, true)) ==
-        Strings{"\u230038.1", "(\u23001.5 in)"});
+  CHECK(words(with(LinearDimension{.from = at(0, 0), .to = at(25.4, 0), .before = "2 x ", .after = " min"},
+                   Figures::mm_inches)) == Strings{"2 x 25.4 min", "(1 in)"});
+  CHECK(words(with(DiameterDimension{.centre = at(0, 0), .diameter = 38.1 * mm}, Figures::mm_inches)) ==
+        Strings{"\u230038.1", "(\u23001 1/2 in)"});
+  // hand: 38.1 mm are 1 1/2 in, 30 mm are 1.181 in
+  CHECK(words(with(DiameterDimension{.centre = at(0, 0), .diameter = 38.1 * mm}, Figures::inches_mm)) ==
+        Strings{"\u23001 1/2\"", "(\u230038.1 mm)"});
+  CHECK(words(with(LinearDimension{at(0, 0), at(30, 0)}, Figures::inches)) == Strings{"1.181\""});
+  CHECK(size_text(30.0 * mm, Figures::inches_mm) == "1.181 in (30 mm)");
+  CHECK(size_text(1.0 / 16.0 * inch, Figures::mm_inches) == "1.59 mm (1/16 in)");
   CHECK(words(with(RadiusDimension{.centre = at(0, 0), .radius = 6.0 * mm})) == Strings{"R6"});
   CHECK(words(with(AngularDimension{at(0, 0), degrees(210.0), degrees(-30.0), 20.0 * mm})) == Strings{"120\u00B0"});
 }
@@ -46,18 +52,18 @@ TEST_CASE("narrow and wide dimensions, any side, keep their own lines out of the
   for (const Along along : {Along::horizontal, Along::vertical, Along::aligned})
     for (const double length : {0.5, 1.2, 3.0, 5.0, 6.0, 8.0, 12.0, 20.0, 200.0})
       for (const double away : {-12.0, -6.0, 6.0, 12.0})
-        for (const bool inches : {false, true})
+        for (const Figures figures : {Figures::mm, Figures::mm_inches, Figures::inches_mm, Figures::inches})
           for (const double sign : {-1.0, 1.0}) {
             CAPTURE(length);
             CAPTURE(away);
-            CAPTURE(inches);
+            CAPTURE(static_cast<int>(figures));
             const Point to = along == Along::vertical ? at(0, sign * length) : at(sign * length, 0);
-            const auto found = crowding(with(LinearDimension{at(0, 0), to, along, away * mm}, inches));
+            const auto found = crowding(with(LinearDimension{at(0, 0), to, along, away * mm}, figures));
             CHECK_MESSAGE(found.empty(), (found.empty() ? "" : found.front()));
           }
   for (int angle = 0; angle < 360; angle += 10) {
     CAPTURE(angle);
-    View view = with(Circle{at(0, 0), 20.0 * mm}, true);
+    View view = with(Circle{at(0, 0), 20.0 * mm}, Figures::mm_inches);
     view.entities.push_back(DiameterDimension{.centre = at(0, 0), .diameter = 20.0 * mm, .at = degrees(angle)});
     const auto found = crowding(view);
     CHECK_MESSAGE(found.empty(), (found.empty() ? "" : found.front()));

@@ -75,7 +75,7 @@ TEST_CASE("stretch is what the bar should measure over what it does, and no more
 TEST_CASE("a locale with decimal commas changes no byte") {
   View view = part(Circle{at(1.25, 2.5), 10.125 * mm});
   view.thickness = 1.2 * mm;
-  view.inches = true;
+  view.figures = Figures::mm_inches;
   view.entities.push_back(LinearDimension{at(0, 0), at(12.5, 0)});
   const std::string before = all_formats(view);
   const std::locale kept = std::locale::global(std::locale(std::locale::classic(), new Comma));

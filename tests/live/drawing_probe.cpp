@@ -18,7 +18,11 @@ struct Hole {
 // A flange: three 8BA clearance holes on 30 mm, a bore, in 1.2 mm brass. `shift` moves the first hole, for the test
 // that the measuring finds it.
 View flange(Length shift, std::vector<Hole>& holes) {
-  View v{.name = "chimney flange", .material = "brass", .thickness = 1.2 * mm, .note = "make 1", .inches = true};
+  View v{.name = "chimney flange",
+         .material = "brass",
+         .thickness = 1.2 * mm,
+         .note = "make 1",
+         .figures = Figures::mm_inches};
   const Point centre{20.0 * mm, 20.0 * mm};
   const Length pitch_circle = 30.0 * mm, bore = 16.1 * mm, clear = 2.3 * mm, outside = 40.0 * mm;
   v.entities.push_back(Circle{centre, outside, Layer::cut});

@@ -25,9 +25,9 @@ TEST_CASE("numbers keep their significant digits and no more") {
 
 TEST_CASE("a quantity is printed in the unit it was written in, or in the system's usual one") {
   const AnyQuantity bore = 15.875 * mm;
-  CHECK(format(bore, choose_unit(bore, "in", UnitSystem::as_written), 4) == "0.6250 in");
+  CHECK(format(bore, choose_unit(bore, "in", UnitSystem::as_written), 4) == "5/8 in");
   CHECK(format(bore, choose_unit(bore, "in", UnitSystem::metric)) == "15.9 mm");
-  CHECK(format(bore, choose_unit(bore, "mm", UnitSystem::imperial)) == "0.625 in");
+  CHECK(format(bore, choose_unit(bore, "mm", UnitSystem::imperial)) == "5/8 in");
   CHECK(format(bore, choose_unit(bore, "V", UnitSystem::as_written)) == "15.9 mm");  // a unit that cannot express it
   CHECK(format(AnyQuantity(0.1 * mm), choose_unit(0.1 * mm, "", UnitSystem::imperial)) == "3.94 thou");
   CHECK(format(AnyQuantity(58.0 * Pa), choose_unit(58.0 * Pa, "", UnitSystem::metric)) == "58.0 Pa");

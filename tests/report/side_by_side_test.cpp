@@ -33,7 +33,7 @@ TEST_CASE("a sweep on the page and in a table has a line for each value") {
   const auto points = sweep(build, axes, UnitSystem::as_written, nullptr, 1);
   const std::string csv = sweep_csv(axes, points);
   CHECK(std::count(csv.begin(), csv.end(), '\n') == 6);
-  CHECK(csv.starts_with("supply.step_up.output,to_own_blower_s,air_kg_per_s,"));
+  CHECK(csv.starts_with("supply.step_up.output_V,to_own_blower_s,air_kg_per_s,"));
   const std::string page = sweep_report("Tarn Beck", axes, points, TextStyle{});
   for (const std::string& value : axes[0].values) CHECK(page.find(value) != std::string::npos);
   CHECK(page.find("====") != std::string::npos);

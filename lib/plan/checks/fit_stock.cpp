@@ -1,3 +1,4 @@
+#include "description/stock_name.hpp"
 #include "plan/check.hpp"
 #include "plan/taken_off.hpp"
 #include <cmath>
@@ -8,7 +9,7 @@ namespace {
 std::string offer(const Solved& solved, const StockTube& stock) {
   const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
   const Length gap = none ? 0.0 * mm : stock.fit.cold.value;
-  std::string text = stock.tube.name + " (" +
+  std::string text = stock_tube(stock.tube, solved.units) + ": " +
                      (gap > 0.0 * mm                           ? "gap " + roughly(solved, gap)
                       : stock.fit.skim.on_diameter <= 0.0 * mm ? std::string("once the ridge is off")
                       : gap < 0.0 * mm                         ? roughly(solved, -gap) + " larger than the bore"
@@ -16,7 +17,7 @@ std::string offer(const Solved& solved, const StockTube& stock) {
   if (stock.fit.skim.on_diameter > 0.0 * mm)
     text += fmt::format(", skim the bore by {}", taken_off(solved, stock.fit.skim.on_diameter, "finest cut").text);
   if (!stock.tube.documented) text += ", ask the stockist";
-  return text + ")";
+  return text;
 }
 std::string own_skim(const Solved& solved, const Skim& skim) {
   if (skim.on_diameter <= 0.0 * mm || !skim.wall_left || !skim.wall_needed) return "";

@@ -1,5 +1,5 @@
 #include "data/limits.hpp"
-#include "description/written.hpp"
+#include "description/stock_name.hpp"
 #include "draught/cooling.hpp"
 #include "plan/bleed.hpp"
 #include "plan/check.hpp"
@@ -38,13 +38,13 @@ Case look(const Solved& solved) {
   return c;
 }
 std::string minutes(const Case& c, Duration time) { return roughly(c.solved, time); }
-// "8 holes of 6 mm": as the owner wrote it, else the name of a drill
+// "8 holes of 6 mm": as the owner wrote it, else in the units of the page
 std::string in_holes(const Case& c, Area area) {
   const auto& each = c.solved.build.adapter.bleed.diameter;
   const Holes holes = holes_for(area, each ? std::optional(*each) : std::nullopt);
-  return fmt::format(
-      "{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
-      each ? written(AnyQuantity(holes.diameter), each.unit) : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
+  const bool owners = each && c.solved.units == UnitSystem::as_written;
+  return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
+                     owners ? as_its_owner(holes.diameter, each.unit) : say(c.solved, holes.diameter));
 }
 // What the holes there are cost against none.
 std::string cost_so_far(const Case& c) {

@@ -37,8 +37,8 @@ Length beyond_rim(const MadeBox& box, Point hole, Length diameter) {
 }
 }  // namespace
 
-View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, bool inches) {
-  View view = of_sheet(box, "Lid", inches);
+View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, Figures figures) {
+  View view = of_sheet(box, "Lid", figures);
   add_plate(view, box);
   if (!lid) {
     view.note = "measure the fan before its holes are drawn";
@@ -67,8 +67,8 @@ View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, bool inche
   return view;
 }
 
-View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
-  View view = of_sheet(box, "Bottom", inches);
+View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+  View view = of_sheet(box, "Bottom", figures);
   add_plate(view, box);
   if (box.tube_hole) {
     add_bore(view, middle, *box.tube_hole);

@@ -6,13 +6,12 @@ namespace lumwright::templates_of {
 using namespace drawing;
 
 std::string times(int count) { return count > 1 ? fmt::format("{} x ", count) : ""; }
-std::string size(Length length) { return fmt::format("{:.4g} mm", in(length, mm)); }
 std::vector<PlanePoint> flange_holes(const FlangeScrews& screws) {
   return hole_circle({screws.count, screws.pitch_circle, 90.0 * degree, Datum::centre});
 }
 
-View flange_view(const MadeFlange& flange, bool inches) {
-  View view{.name = "Flange", .material = flange.metal.name, .thickness = flange.thickness, .inches = inches};
+View flange_view(const MadeFlange& flange, Figures figures) {
+  View view{.name = "Flange", .material = flange.metal.name, .thickness = flange.thickness, .figures = figures};
   const Length outside = flange.outside;
   view.entities.push_back(Circle{middle, outside, Layer::cut});
   add_centre_lines(view, middle, 0.5 * outside + 3.0 * mm);
@@ -44,12 +43,12 @@ View flange_view(const MadeFlange& flange, bool inches) {
                                             .away = 0.5 * (outside - screws.pitch_circle) + 8.0 * mm,
                                             .before = "pitch circle "});
   if (screws.count > 1)
-    view.note = fmt::format("dividers, hole to hole: {:.2f} mm", in(chord({screws.count, screws.pitch_circle, 1}), mm));
+    view.note = "dividers, hole to hole: " + size_text(chord({screws.count, screws.pitch_circle, 1}), figures);
   return view;
 }
 
-View tube_view(const MadeTube& tube, bool inches) {
-  View view{.name = "Tube", .material = tube.metal.name, .thickness = tube.wall, .inches = inches};
+View tube_view(const MadeTube& tube, const std::string& stock, Figures figures) {
+  View view{.name = "Tube", .material = tube.metal.name, .thickness = tube.wall, .figures = figures};
   const Length half = 0.5 * tube.outside, bore = half - tube.wall, end = tube.length, c = tube.chamfer;
   const Point corners[] = {{c, half}, {end, half}, {end, bore}, {0.0 * mm, bore}, {0.0 * mm, half - c}};
   for (const double side : {1.0, -1.0}) {  // the upper wall and the lower one
@@ -64,13 +63,13 @@ View tube_view(const MadeTube& tube, bool inches) {
   view.entities.push_back(LinearDimension{{0.0 * mm, -half}, {end, -half}, Along::horizontal, -9.0 * mm});
   if (tube.engaged && *tube.engaged < end)
     view.entities.push_back(
-        LinearDimension{{0.0 * mm, half}, {*tube.engaged, half}, Along::horizontal, 9.0 * mm, "in "});
+        LinearDimension{{0.0 * mm, half}, {*tube.engaged, half}, Along::horizontal, 9.0 * mm, "goes in "});
   view.entities.push_back(LinearDimension{{end, -half}, {end, half}, Along::vertical, 14.0 * mm, "outside "});
-  view.entities.push_back(
-      Leader{{0.5 * c, -half + 0.5 * c},
-             {-6.0 * mm, -half - 7.0 * mm},
-             fmt::format("this end goes into the chimney:\nbreak the edge {:.2g} mm all round; inlet {}", in(c, mm),
-                         tube.inlet)});
+  view.entities.push_back(Leader{{0.5 * c, -half + 0.5 * c},
+                                 {-6.0 * mm, -half - 7.0 * mm},
+                                 fmt::format("this end goes into the chimney:\nbreak the edge {} all round; inlet {}",
+                                             size_text(c, figures), tube.inlet)});
+  if (!stock.empty()) view.note = "of " + stock;
   return view;
 }
 }  // namespace lumwright::templates_of

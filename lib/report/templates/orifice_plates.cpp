@@ -18,7 +18,7 @@ std::vector<PlanePoint> holes_of(const PlannedPlate& plate) {
   return hole_circle({plate.holes, apart * plate.hole / chord_over_circle, 0.0, Datum::centre});
 }
 View plate_view(const PlannedPlate& plate, int number) {
-  View view{.name = fmt::format("Plate {}", number), .material = "flat sheet", .inches = false};
+  View view{.name = fmt::format("Plate {}", number), .material = "flat sheet"};
   const std::vector<PlanePoint> holes = holes_of(plate);
   Length right = 0.0 * mm, up = 0.0 * mm;
   for (const PlanePoint& hole : holes) {

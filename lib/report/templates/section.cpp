@@ -25,8 +25,8 @@ void point_at(View& view, Point tip, Length right, Length height, const std::str
 }
 }  // namespace
 
-View section_view(const FanUnit& unit, const Build& build) {
-  View view{.name = "The unit on the chimney, cut through the middle"};
+View section_view(const FanUnit& unit, const Build& build, Figures figures) {
+  View view{.name = "The unit on the chimney, cut through the middle", .figures = figures};
   const MadeTube& tube = *unit.tube;
   const MadeFlange& flange = *unit.flange;
   const MadeBox& box = *unit.box;
@@ -70,7 +70,7 @@ View section_view(const FanUnit& unit, const Build& build) {
   view.entities.push_back(
       LinearDimension{{-half_box - box.sheet, floor}, {-half_box - box.sheet, roof}, Along::vertical, -9.0 * mm});
   view.entities.push_back(LinearDimension{
-      {-half_tube, -engaged}, {-half_tube, 0.0 * mm}, Along::vertical, -(half_box - half_tube) - 9.0 * mm, "in "});
+      {-half_tube, -engaged}, {-half_tube, 0.0 * mm}, Along::vertical, -(half_box - half_tube) - 9.0 * mm, "goes in "});
   view.note = "the arrows are the way of the gas";
   return view;
 }

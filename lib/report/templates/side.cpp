@@ -1,4 +1,5 @@
 #include "report/templates/parts.hpp"
+#include "report/templates/templates.hpp"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -52,8 +53,8 @@ std::vector<SideHole> holes_of_net(const MadeBox& box) {
   return holes;
 }
 
-View strip_view(const MadeBox& box, bool inches) {
-  View view = of_sheet(box, "Side", inches);
+View strip_view(const MadeBox& box, Figures figures) {
+  View view = of_sheet(box, "Side", figures);
   const Length right = 0.5 * box.round->strip_length, top = 0.5 * box.round->strip_width, left = -right, low = -top;
   add_rectangle(view, {{left, low}, {right, top}});
   view.entities.push_back(Line{{right - box.lap, low}, {right - box.lap, top}, Layer::fold});
@@ -121,7 +122,9 @@ void point_out_all(View& view, const MadeBox& box, const std::optional<FlangeScr
                fold = 0.5 * box.net->along.total - box.net->corner + box.lap;
   const bool room = std::all_of(beneath.begin(), beneath.end(), [&](const Pointed& hole) {
     constexpr double letter = 1.95;  // mm, the widest that notes come to
-    const std::string words = fmt::format("{}o{:.4g}{}", hole.before, in(hole.diameter, mm), hole.after);
+    const bool inches = view.figures == Figures::inches || view.figures == Figures::inches_mm;
+    const std::string size = size_text(hole.diameter, inches ? Figures::inches : Figures::mm);
+    const std::string words = hole.before + "o" + size.substr(0, size.rfind(' ')) + hole.after;
     return letter * static_cast<double>(words.size()) < in(edge - right, mm);
   });
   for (std::size_t i = 0; i < above.size(); ++i)
@@ -130,8 +133,8 @@ void point_out_all(View& view, const MadeBox& box, const std::optional<FlangeScr
     point_out(view, beneath[i], {room ? right : edge + 3.0 * mm, -fold - (7.0 + step * static_cast<double>(i)) * mm});
 }
 // The sheet that folds up to a square box, about the middle of its floor.
-View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
-  View view = of_sheet(box, "Box, flat", inches);
+View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+  View view = of_sheet(box, "Box, flat", figures);
   const Length right = 0.5 * box.net->across.total, top = 0.5 * box.net->along.total, corner = box.net->corner;
   const auto from_middle = [&](PlanePoint p) { return Point{p.x - right, p.y - top}; };
   std::vector<Point> outline;
@@ -150,13 +153,14 @@ View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, boo
   }
   for (const SideHole& hole : holes_of_net(box)) add_hole(view, hole.at, hole.diameter);
   point_out_all(view, box, screws);
-  view.note = "dashed: fold; drill 1 mm where fold lines cross";
+  view.note = fmt::format("dashed: fold; drill {} where fold lines cross",
+                          fold_drill(figures == Figures::inches || figures == Figures::inches_mm));
   return view;
 }
 }  // namespace
 
 std::vector<SideHole> side_holes(const MadeBox& box) { return box.square ? holes_of_net(box) : holes_of_strip(box); }
-View side_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, bool inches) {
-  return box.square ? net_view(box, screws, inches) : strip_view(box, inches);
+View side_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+  return box.square ? net_view(box, screws, figures) : strip_view(box, figures);
 }
 }  // namespace lumwright::templates_of

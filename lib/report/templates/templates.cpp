@@ -1,10 +1,22 @@
 #include "report/templates/templates.hpp"
+#include "description/page_units.hpp"
+#include "description/stock_name.hpp"
+#include "quantity/units.hpp"
 #include "report/templates/parts.hpp"
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-bool wrote_inches(const Given<Length>& size) { return size.unit == "in" || size.unit == "thou"; }
+using drawing::Figures;
+Figures figures_for(const Build& build, UnitSystem units) {
+  if (units != UnitSystem::as_written) return units == UnitSystem::metric ? Figures::mm : Figures::inches;
+  const part::Adapter& a = build.adapter;
+  constexpr Length any = 10.0 * mm;
+  if (is_imperial(PageUnits(build).of(any))) return Figures::inches_mm;
+  const bool some =
+      is_imperial(a.flange.outside.unit) || is_imperial(a.box.diameter.unit) || is_imperial(a.tube.outside.unit);
+  return some ? Figures::mm_inches : Figures::mm;
+}
 PlanePoint from_corner(PlanePoint p, Length half) { return {p.x + half, p.y + half}; }
 void add_side(std::vector<HolePlace>& out, const MadeBox& box) {
   const PlanePoint half = box.square ? PlanePoint{0.5 * box.net->across.total, 0.5 * box.net->along.total}
@@ -28,25 +40,28 @@ void add_all(std::vector<HolePlace>& out, const std::string& part, const std::st
 }
 }  // namespace
 
-std::vector<Template> templates(const FanUnit& unit, const Build& build) {
+std::vector<Template> templates(const FanUnit& unit, const Build& build, UnitSystem units) {
   using namespace templates_of;
-  const part::Adapter& adapter = build.adapter;
-  const bool inches =
-      wrote_inches(adapter.flange.outside) || wrote_inches(adapter.box.diameter) || wrote_inches(adapter.tube.outside);
+  const Figures figures = figures_for(build, units);
+  const auto& tube = build.adapter.tube;
   std::vector<Template> all;
-  if (unit.flange) all.push_back({"flange", flange_view(*unit.flange, inches)});
-  if (unit.tube) all.push_back({"tube", tube_view(*unit.tube, inches)});
+  if (unit.flange) all.push_back({"flange", flange_view(*unit.flange, figures)});
+  if (unit.tube) all.push_back({"tube", tube_view(*unit.tube, stock_tube(tube.outside, tube.wall, units), figures)});
   if (unit.box) {
-    all.push_back({"lid", lid_view(*unit.box, unit.fan ? lid_holes(*unit.fan) : std::nullopt, inches)});
+    all.push_back({"lid", lid_view(*unit.box, unit.fan ? lid_holes(*unit.fan) : std::nullopt, figures)});
     const auto screws = unit.flange ? unit.flange->screws : std::optional<FlangeScrews>();
     if (!unit.box->square)  // the bottom of a square one is part of its net
-      all.push_back({"bottom", bottom_view(*unit.box, screws, inches)});
-    all.push_back({"side", side_view(*unit.box, screws, inches)});
+      all.push_back({"bottom", bottom_view(*unit.box, screws, figures)});
+    all.push_back({"side", side_view(*unit.box, screws, figures)});
   }
-  if (unit.tube && unit.flange && unit.box) all.push_back({"section", section_view(unit, build)});
+  if (unit.tube && unit.flange && unit.box) all.push_back({"section", section_view(unit, build, figures)});
   return all;
 }
 
+bool marks_out_in_inches(const Solved& solved, UnitSystem units) {
+  constexpr Length any = 10.0 * mm;
+  return units == UnitSystem::imperial || (units == UnitSystem::as_written && is_imperial(solved.page.of(any)));
+}
 std::vector<HolePlace> hole_places(const FanUnit& unit) {
   std::vector<HolePlace> out;
   const PlanePoint middle{0.0 * mm, 0.0 * mm};

@@ -3,6 +3,7 @@
 #include "drawing/drawing.hpp"
 #include "model/solved.hpp"
 #include "plan/assessment.hpp"
+#include "quantity/format.hpp"
 #include <string>
 #include <vector>
 
@@ -13,7 +14,9 @@ struct Template {
   drawing::View view;
 };
 /// Every part that the unit gives enough of, in the order of making, and the section of the whole last (id "section").
-std::vector<Template> templates(const FanUnit& unit, const Build& build);
+/// Sizes are in the units that are asked for; as written, in those that the description has most of, the others
+/// beneath.
+std::vector<Template> templates(const FanUnit& unit, const Build& build, UnitSystem units = UnitSystem::as_written);
 
 /// A hole by its place, for marking out.
 struct HolePlace {
@@ -23,6 +26,11 @@ struct HolePlace {
   Length diameter;
 };
 std::vector<HolePlace> hole_places(const FanUnit& unit);
+/// Tables of places are in inches, all of a table: where that is asked for, or where the description writes most sizes
+/// so.
+bool marks_out_in_inches(const Solved& solved, UnitSystem units);
+/// What is drilled where fold lines cross, so that the sheet does not tear there.
+inline const char* fold_drill(bool inches) { return inches ? "1/32 in" : "1 mm"; }
 
 /// Checks of geometry that this build fails: it is not drawn unless as a draft.
 std::vector<std::string> failed_geometry(const Assessment& assessment);
