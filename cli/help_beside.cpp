@@ -8,9 +8,16 @@ const std::string_view sweep_page = R"(lumwright sweep FILE KEY FROM..TO [KEY FR
   many checks fail and how many are to be watched, and the minutes to steam as
   a bar. With two keys four values of each. Whole numbers go one by one, words
   stand with a comma between them.
-  Spreads are left out: it shows what a key does, not how sure that is.
+  Spreads are left out: it shows what a key does, not how sure that is. The
+  picture has them as light bands behind its lines.
 
   --format text | csv         a page to read, or a table in SI units
+  -o DIR                      write page, table and a picture (SVG) into DIR: the
+                              chief answers along the key, or the minutes over
+                              both
+  --samples N                 samples at each value for the bands of the picture
+                              (usual: 200; 0 for no bands)
+  --seed N                    other samples (usual: 1)
   --set KEY=VALUE             as if the description said so; may be repeated
   --untuned                   leave out what was tuned
   --units as-written | metric | imperial
@@ -18,7 +25,7 @@ const std::string_view sweep_page = R"(lumwright sweep FILE KEY FROM..TO [KEY FR
 
 Examples
   lumwright sweep mine.yaml supply.step_up.output "8 V..13 V"
-  lumwright sweep mine.yaml adapter.bleed.holes 2..8
+  lumwright sweep mine.yaml adapter.bleed.holes 2..8 -o holes
   lumwright sweep mine.yaml fuel.bed "20 mm..36 mm" fuel.lump "6 mm..12 mm"
 
 Exit status: 0, 2 when the description, a key or a range cannot be used.

@@ -95,7 +95,7 @@ SweepAxis sweep_axis(const Build& build, const std::string& key, const std::stri
 }
 
 std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
-                              const Tuning* tuning, unsigned threads) {
+                              const Tuning* tuning, unsigned threads, const SamplesAsked& samples) {
   std::size_t count = 1;
   for (const SweepAxis& axis : axes) count *= axis.values.size();
   std::vector<SweepPoint> points(count);
@@ -111,7 +111,7 @@ std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& 
     }
     builds.push_back(with_settings(build, settings, "sweep"));
   }
-  share_out(count, threads, [&](std::size_t i) { points[i].assessment = assess(builds[i], units, tuning); });
+  share_out(count, threads, [&](std::size_t i) { points[i].assessment = assess(builds[i], units, tuning, samples); });
   return points;
 }
 }  // namespace lumwright

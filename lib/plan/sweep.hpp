@@ -17,10 +17,10 @@ SweepAxis sweep_axis(const Build& build, const std::string& key, const std::stri
 
 struct SweepPoint {
   std::vector<std::string> at;  // a value for each axis
-  Assessment assessment;        // without samples
+  Assessment assessment;
 };
-/// Every combination of the values, the last axis fastest; on so many threads. Throws InputError where a value
-/// contradicts the rest of the build.
+/// Every combination of the values, the last axis fastest; on so many threads; with bands where samples
+/// are asked for. Throws InputError where a value contradicts the rest of the build.
 std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
-                              const Tuning* tuning, unsigned threads);
+                              const Tuning* tuning, unsigned threads, const SamplesAsked& samples = {});
 }  // namespace lumwright

@@ -1,0 +1,13 @@
+// What a sweep shows, as a picture by itself: the chief answers along one key, or the minutes over two.
+#pragma once
+#include "plan/sweep.hpp"
+#include "report/page.hpp"
+#include <string>
+#include <vector>
+
+namespace lumwright {
+/// An SVG document with its own style. Where the points were assessed in samples the bands lie behind the lines. Throws
+/// std::logic_error where there is no point.
+std::string sweep_picture(const std::string& name, const std::vector<SweepAxis>& axes,
+                          const std::vector<SweepPoint>& points, const TextStyle& style);
+}  // namespace lumwright
