@@ -6,6 +6,7 @@
 #include "paper.hpp"
 #include "report/picture/sweep.hpp"
 #include "report/side_by_side.hpp"
+#include "shelf.hpp"
 #include "style.hpp"
 #include <thread>
 #include <utility>

@@ -43,8 +43,12 @@ std::string in_holes(const Case& c, Area area) {
   const auto& each = c.solved.build.adapter.bleed.diameter;
   const Holes holes = holes_for(area, each ? std::optional(*each) : std::nullopt);
   const bool owners = each && c.solved.units == UnitSystem::as_written;
+  const AnyQuantity size(holes.diameter);
+  const bool inches = choose_unit(size, c.solved.page.of(size), c.solved.units) != "mm";
   return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
-                     owners ? as_its_owner(holes.diameter, each.unit) : say(c.solved, holes.diameter));
+                     owners   ? as_its_owner(size, each.unit)
+                     : inches ? say(c.solved, size)
+                              : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
 }
 // What the holes there are cost against none.
 std::string cost_so_far(const Case& c) {
