@@ -2,7 +2,6 @@
 #include "commands.hpp"
 #include "described.hpp"
 #include "description/reader.hpp"
-#include "shelf.hpp"
 #include "paper.hpp"
 #include "report/picture/sweep.hpp"
 #include "report/side_by_side.hpp"
