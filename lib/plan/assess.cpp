@@ -33,12 +33,12 @@ const Check& check_called(const std::string& id) {
     if (check.id == id) return check;
   throw std::logic_error("no check " + id);
 }
-/// The finding of that check; put in, in the order of the checks, where it was not asked.
+/// The finding of that check, one of all_checks(); put in, in their order, where it was not asked.
 Finding& finding_of(const Check& check, std::vector<Finding>& findings) {
   for (Finding& f : findings)
     if (f.id == check.id) return f;
   auto at = findings.begin();
-  while (at != findings.end() && check_called(at->id).order < check.order) ++at;
+  while (at != findings.end() && &check_called(at->id) < &check) ++at;
   return *findings.insert(at, Finding{.id = std::string(check.id), .title = std::string(check.title)});
 }
 // One cause fails once, in the check that asks after it: all others that it stops wait for that one.

@@ -1,5 +1,5 @@
 // A check: one question, its answer from the solved model. Each lives in a file of its own under checks/, as a function
-// of the file's name that returns it; the build writes the list from the files, so adding a check touches one file.
+// of the file's name that returns it; the build writes the list from the files, in the order of checks/order.txt.
 #pragma once
 #include "model/solved.hpp"
 #include "plan/assessment.hpp"
@@ -11,7 +11,6 @@ struct Check {
   std::string_view id;                                    // "fit.hot"
   std::string_view title;                                 // "Tube in the chimney, hot"
   std::string_view asks;                                  // "Does the hot tube still slide in a cold chimney?"
-  int order;                                              // where it stands in the report
   std::optional<Finding> (*judge)(const Solved& solved);  // nothing where the question does not arise
   /// Whether it does not fail, for one sample of many, where judging costs too much; null: judge() tells.
   bool (*holds)(const Solved& solved) = nullptr;

@@ -42,7 +42,6 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
 }  // namespace
 
 Check draught_cold() {
-  return {"draught.cold", "The cold test", "What should a U-tube read before the fire is lit?", 110,
-          judge_draught_cold};
+  return {"draught.cold", "The cold test", "What should a U-tube read before the fire is lit?", judge_draught_cold};
 }
 }  // namespace lumwright

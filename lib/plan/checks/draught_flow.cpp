@@ -51,7 +51,6 @@ std::optional<Finding> judge_draught_flow(const Solved& solved) {
 
 Check draught_flow() {
   return {"draught.flow", "Air through the fire",
-          "How much air does the fan draw through the engine, and where does its pressure go?", 100,
-          judge_draught_flow};
+          "How much air does the fan draw through the engine, and where does its pressure go?", judge_draught_flow};
 }
 }  // namespace lumwright

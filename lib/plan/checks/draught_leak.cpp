@@ -36,6 +36,6 @@ std::optional<Finding> judge_draught_leak(const Solved& solved) {
 
 Check draught_leak() {
   return {"draught.leak", "Air that leaks in round the tube",
-          "How much of the draught does the gap round the tube waste?", 140, judge_draught_leak};
+          "How much of the draught does the gap round the tube waste?", judge_draught_leak};
 }
 }  // namespace lumwright

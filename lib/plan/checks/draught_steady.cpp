@@ -49,6 +49,6 @@ std::optional<Finding> judge_draught_steady(const Solved& solved) {
 
 Check draught_steady() {
   return {"draught.steady", "Is the fan steady there",
-          "Does the fan work in its stalled region, or at one of several points?", 120, judge_draught_steady};
+          "Does the fan work in its stalled region, or at one of several points?", judge_draught_steady};
 }
 }  // namespace lumwright

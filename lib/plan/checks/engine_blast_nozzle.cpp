@@ -44,7 +44,7 @@ std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
 }  // namespace
 
 Check engine_blast_nozzle() {
-  return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?", 600,
+  return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?",
           judge_engine_blast_nozzle};
 }
 }  // namespace lumwright

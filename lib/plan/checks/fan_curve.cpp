@@ -84,6 +84,6 @@ std::optional<Finding> judge_fan_curve(const Solved& solved) {
 
 Check fan_curve() {
   return {"fan.curve", "Can the fan's curve be believed",
-          "Is the fan curve measured, and is it possible for that size and speed?", 150, judge_fan_curve};
+          "Is the fan curve measured, and is it possible for that size and speed?", judge_fan_curve};
 }
 }  // namespace lumwright

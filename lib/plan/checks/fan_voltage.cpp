@@ -38,7 +38,7 @@ std::optional<Finding> judge_fan_voltage(const Solved& solved) {
 }  // namespace
 
 Check fan_voltage() {
-  return {"fan.voltage", "Voltage at the fan", "Does the fan start, and is it spared too much voltage?", 300,
+  return {"fan.voltage", "Voltage at the fan", "Does the fan start, and is it spared too much voltage?",
           judge_fan_voltage};
 }
 }  // namespace lumwright

@@ -30,7 +30,7 @@ std::optional<Finding> judge_fire_bed_lift(const Solved& solved) {
 }  // namespace
 
 Check fire_bed_lift() {
-  return {"fire.bed_lift", "Does the draught lift the fire", "Does the gas carry the bed's own weight?", 130,
+  return {"fire.bed_lift", "Does the draught lift the fire", "Does the gas carry the bed's own weight?",
           judge_fire_bed_lift};
 }
 }  // namespace lumwright

@@ -68,11 +68,7 @@ std::optional<Finding> judge_fire_depth(const Solved& solved) {
 }  // namespace
 
 Check fire_depth() {
-  return {"fire.depth",
-          "Depth of the fire in lumps",
-          "Is the fire too thin for the air, or deep enough to make gas?",
-          133,
-          judge_fire_depth,
-          depth_holds};
+  return {"fire.depth", "Depth of the fire in lumps", "Is the fire too thin for the air, or deep enough to make gas?",
+          judge_fire_depth, depth_holds};
 }
 }  // namespace lumwright

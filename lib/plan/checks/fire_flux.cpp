@@ -34,7 +34,7 @@ std::optional<Finding> judge_fire_flux(const Solved& solved) {
 }  // namespace
 
 Check fire_flux() {
-  return {"fire.flux", "Air through the grate", "Does the air float the lumps, or make the bed dance?", 132,
+  return {"fire.flux", "Air through the grate", "Does the air float the lumps, or make the bed dance?",
           judge_fire_flux};
 }
 }  // namespace lumwright

@@ -59,6 +59,6 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
 }  // namespace
 
 Check fire_sparks() {
-  return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", 137, judge_fire_sparks};
+  return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", judge_fire_sparks};
 }
 }  // namespace lumwright

@@ -29,7 +29,6 @@ std::optional<Finding> judge_fire_start(const Solved& solved) {
 }  // namespace
 
 Check fire_start() {
-  return {"fire.start", "What the fire is lit on", "Does this fuel catch on what it is started on?", 134,
-          judge_fire_start};
+  return {"fire.start", "What the fire is lit on", "Does this fuel catch on what it is started on?", judge_fire_start};
 }
 }  // namespace lumwright

@@ -41,6 +41,6 @@ std::optional<Finding> judge_fire_top_up(const Solved& solved) {
 
 Check fire_top_up() {
   return {"fire.top_up", "How often to top up the fire", "Does the fire last until the engine's own blower takes over?",
-          135, judge_fire_top_up};
+          judge_fire_top_up};
 }
 }  // namespace lumwright

@@ -44,7 +44,7 @@ std::optional<Finding> judge_fit_cold(const Solved& solved) {
 }  // namespace
 
 Check fit_cold() {
-  return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?", 500,
+  return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?",
           judge_fit_cold};
 }
 }  // namespace lumwright

@@ -46,6 +46,6 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
 
 Check fit_engaged() {
   return {"fit.engaged", "How far the tube goes in", "Does enough of the tube stand in the chimney to hold the fan?",
-          540, judge_fit_engaged};
+          judge_fit_engaged};
 }
 }  // namespace lumwright

@@ -56,6 +56,6 @@ std::optional<Finding> judge_fit_hot(const Solved& solved) {
 
 Check fit_hot() {
   return {"fit.hot", "Tube in the chimney, hot",
-          "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", 510, judge_fit_hot};
+          "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", judge_fit_hot};
 }
 }  // namespace lumwright

@@ -30,6 +30,6 @@ std::optional<Finding> judge_fit_leak(const Solved& solved) {
 
 Check fit_leak() {
   return {"fit.leak", "Width of the gap round the tube", "Is the gap round the tube small against the tube's own bore?",
-          530, judge_fit_leak};
+          judge_fit_leak};
 }
 }  // namespace lumwright

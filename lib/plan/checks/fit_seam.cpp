@@ -34,6 +34,6 @@ std::optional<Finding> judge_fit_seam(const Solved& solved) {
 }  // namespace
 
 Check fit_seam() {
-  return {"fit.seam", "The weld seam", "Does a seam inside the chimney keep the tube out?", 560, judge_fit_seam};
+  return {"fit.seam", "The weld seam", "Does a seam inside the chimney keep the tube out?", judge_fit_seam};
 }
 }  // namespace lumwright

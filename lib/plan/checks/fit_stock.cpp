@@ -58,7 +58,6 @@ Check fit_stock() {
   return {"fit.stock",
           "Stock tubes for this chimney",
           "Which tubes off the shelf would fit, and what skim would each need?",
-          550,
           judge_fit_stock,
           nullptr,
           false};

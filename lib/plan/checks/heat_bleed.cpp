@@ -161,7 +161,7 @@ bool holds(const Solved& solved) {
 }  // namespace
 
 Check heat_bleed() {
-  return {"heat.bleed", "Bleed holes",    "How much cool air must join the gas, and what does that cost?",
-          205,          judge_heat_bleed, holds};
+  return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?",
+          judge_heat_bleed, holds};
 }
 }  // namespace lumwright

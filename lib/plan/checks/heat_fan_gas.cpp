@@ -64,7 +64,7 @@ std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
 }  // namespace
 
 Check heat_fan_gas() {
-  return {"heat.fan_gas", "How hot the fan gets", "Is the gas at the fan within what the fan stands?", 200,
+  return {"heat.fan_gas", "How hot the fan gets", "Is the gas at the fan within what the fan stands?",
           judge_heat_fan_gas};
 }
 }  // namespace lumwright

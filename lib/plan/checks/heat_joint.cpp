@@ -35,6 +35,6 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
 }  // namespace
 
 Check heat_joint() {
-  return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", 210, judge_heat_joint};
+  return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", judge_heat_joint};
 }
 }  // namespace lumwright

@@ -44,5 +44,5 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
 }
 }  // namespace
 
-Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", 212, judge_heat_tin}; }
+Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", judge_heat_tin}; }
 }  // namespace lumwright

@@ -62,8 +62,11 @@ std::optional<Finding> judge_make_flange(const Solved& solved) {
 }  // namespace
 
 Check make_flange() {
-  return {"make.flange", "Holes of the flange", "Is enough metal left round the holes of the flange?",
-          610,           judge_make_flange,     nullptr,
+  return {"make.flange",
+          "Holes of the flange",
+          "Is enough metal left round the holes of the flange?",
+          judge_make_flange,
+          nullptr,
           false};
 }
 }  // namespace lumwright

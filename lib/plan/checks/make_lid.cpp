@@ -91,8 +91,11 @@ std::optional<Finding> judge_make_lid(const Solved& solved) {
 }  // namespace
 
 Check make_lid() {
-  return {"make.lid", "The fan on the lid", "Do cut-out and screw holes of the fan fit on the box?",
-          630,        judge_make_lid,       nullptr,
+  return {"make.lid",
+          "The fan on the lid",
+          "Do cut-out and screw holes of the fan fit on the box?",
+          judge_make_lid,
+          nullptr,
           false};
 }
 }  // namespace lumwright

@@ -69,7 +69,6 @@ Check make_stability() {
   return {"make.stability",
           "The stack on the chimney",
           "Does the fan unit stand well on its chimney?",
-          640,
           judge_make_stability,
           nullptr,
           false};

@@ -35,8 +35,11 @@ std::optional<Finding> judge_make_thread(const Solved& solved) {
 }  // namespace
 
 Check make_thread() {
-  return {"make.thread", "Threads of the flange", "Does the flange give its screws enough thread?",
-          620,           judge_make_thread,       nullptr,
+  return {"make.thread",
+          "Threads of the flange",
+          "Does the flange give its screws enough thread?",
+          judge_make_thread,
+          nullptr,
           false};
 }
 }  // namespace lumwright

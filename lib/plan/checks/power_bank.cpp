@@ -33,7 +33,7 @@ std::optional<Finding> judge_power_bank(const Solved& solved) {
 }  // namespace
 
 Check power_bank() {
-  return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?", 405,
+  return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?",
           judge_power_bank};
 }
 }  // namespace lumwright

@@ -29,7 +29,7 @@ std::optional<Finding> judge_power_cells(const Solved& solved) {
 }  // namespace
 
 Check power_cells() {
-  return {"power.cells", "Current from the cells", "Can cells of this kind give that current for long?", 380,
+  return {"power.cells", "Current from the cells", "Can cells of this kind give that current for long?",
           judge_power_cells};
 }
 }  // namespace lumwright

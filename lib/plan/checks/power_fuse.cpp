@@ -88,6 +88,6 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
 }  // namespace
 
 Check power_fuse() {
-  return {"power.fuse", "The fuse", "Does the fuse carry the load and open on a short?", 390, judge_power_fuse};
+  return {"power.fuse", "The fuse", "Does the fuse carry the load and open on a short?", judge_power_fuse};
 }
 }  // namespace lumwright

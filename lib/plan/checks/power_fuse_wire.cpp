@@ -49,7 +49,7 @@ std::optional<Finding> judge_power_fuse_wire(const Solved& solved) {
 }  // namespace
 
 Check power_fuse_wire() {
-  return {"power.fuse_wire", "The fuse against the wires", "Does the fuse open before the wires burn?", 392,
+  return {"power.fuse_wire", "The fuse against the wires", "Does the fuse open before the wires burn?",
           judge_power_fuse_wire};
 }
 }  // namespace lumwright

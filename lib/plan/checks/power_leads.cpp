@@ -27,7 +27,5 @@ std::optional<Finding> judge_power_leads(const Solved& solved) {
 }
 }  // namespace
 
-Check power_leads() {
-  return {"power.leads", "The wires", "Do the wires lose too much voltage?", 400, judge_power_leads};
-}
+Check power_leads() { return {"power.leads", "The wires", "Do the wires lose too much voltage?", judge_power_leads}; }
 }  // namespace lumwright

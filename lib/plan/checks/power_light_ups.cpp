@@ -53,7 +53,7 @@ std::optional<Finding> judge_power_light_ups(const Solved& solved) {
 }  // namespace
 
 Check power_light_ups() {
-  return {"power.light_ups", "Light-ups on one charge", "Does one charge last for the light-ups you want?", 310,
+  return {"power.light_ups", "Light-ups on one charge", "Does one charge last for the light-ups you want?",
           judge_power_light_ups};
 }
 }  // namespace lumwright

@@ -53,7 +53,7 @@ std::optional<Finding> judge_power_over_discharge(const Solved& solved) {
 }  // namespace
 
 Check power_over_discharge() {
-  return {"power.over_discharge", "Cells run too far down", "Is the pack stopped before its cells are harmed?", 325,
+  return {"power.over_discharge", "Cells run too far down", "Is the pack stopped before its cells are harmed?",
           judge_power_over_discharge};
 }
 }  // namespace lumwright

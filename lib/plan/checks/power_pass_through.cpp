@@ -35,6 +35,6 @@ std::optional<Finding> judge_power_pass_through(const Solved& solved) {
 
 Check power_pass_through() {
   return {"power.pass_through", "Pack above the step-up's output",
-          "Is the pack's voltage above what the step-up is set to?", 355, judge_power_pass_through};
+          "Is the pack's voltage above what the step-up is set to?", judge_power_pass_through};
 }
 }  // namespace lumwright

@@ -27,7 +27,6 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
 }  // namespace
 
 Check power_sag() {
-  return {"power.sag", "Does the fan slow down", "How much draught is lost as the pack runs down?", 415,
-          judge_power_sag};
+  return {"power.sag", "Does the fan slow down", "How much draught is lost as the pack runs down?", judge_power_sag};
 }
 }  // namespace lumwright

@@ -40,7 +40,7 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
 }  // namespace
 
 Check power_start() {
-  return {"power.start", "Can the pack start the fan", "Has the pack power in hand for the starting fan?", 360,
+  return {"power.start", "Can the pack start the fan", "Has the pack power in hand for the starting fan?",
           judge_power_start};
 }
 }  // namespace lumwright

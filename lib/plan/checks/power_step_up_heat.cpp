@@ -39,7 +39,6 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
 }  // namespace
 
 Check power_step_up_heat() {
-  return {"power.step_up_heat", "Heat in the step-up", "Does the step-up stay cool enough?", 350,
-          judge_power_step_up_heat};
+  return {"power.step_up_heat", "Heat in the step-up", "Does the step-up stay cool enough?", judge_power_step_up_heat};
 }
 }  // namespace lumwright

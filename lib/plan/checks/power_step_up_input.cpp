@@ -33,7 +33,7 @@ std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
 }  // namespace
 
 Check power_step_up_input() {
-  return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?", 330,
+  return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?",
           judge_power_step_up_input};
 }
 }  // namespace lumwright

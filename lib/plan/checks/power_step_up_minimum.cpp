@@ -38,6 +38,6 @@ std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
 
 Check power_step_up_minimum() {
   return {"power.step_up_minimum", "Pack against the step-up's least input",
-          "Can the pack sink below what the step-up needs?", 340, judge_power_step_up_minimum};
+          "Can the pack sink below what the step-up needs?", judge_power_step_up_minimum};
 }
 }  // namespace lumwright

@@ -36,7 +36,7 @@ std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
 }  // namespace
 
 Check power_step_up_output() {
-  return {"power.step_up_output", "What the step-up stands", "Is it asked for more volts than its parts stand?", 345,
+  return {"power.step_up_output", "What the step-up stands", "Is it asked for more volts than its parts stand?",
           judge_power_step_up_output};
 }
 }  // namespace lumwright

@@ -55,7 +55,7 @@ std::optional<Finding> judge_power_stop(const Solved& solved) {
 }  // namespace
 
 Check power_stop() {
-  return {"power.stop", "What ends the run", "Why does the fan stop, and how much charge is left then?", 320,
+  return {"power.stop", "What ends the run", "Why does the fan stop, and how much charge is left then?",
           judge_power_stop};
 }
 }  // namespace lumwright

@@ -29,7 +29,6 @@ std::optional<Finding> judge_power_storage(const Solved& solved) {
 }  // namespace
 
 Check power_storage() {
-  return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", 410,
-          judge_power_storage};
+  return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", judge_power_storage};
 }
 }  // namespace lumwright

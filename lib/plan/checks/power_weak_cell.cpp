@@ -38,7 +38,7 @@ std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
 }  // namespace
 
 Check power_weak_cell() {
-  return {"power.weak_cell", "Weakest cell", "Is a weaker cell driven backwards before the run ends?", 370,
+  return {"power.weak_cell", "Weakest cell", "Is a weaker cell driven backwards before the run ends?",
           judge_power_weak_cell};
 }
 }  // namespace lumwright

@@ -48,6 +48,6 @@ std::optional<Finding> judge_raise_heat(const Solved& solved) {
 
 Check raise_heat() {
   return {"raise.heat", "Heat no greater than the fire's", "Does the tuned file ask for more heat than the fire gives?",
-          91, judge_raise_heat};
+          judge_raise_heat};
 }
 }  // namespace lumwright

@@ -46,7 +46,7 @@ std::optional<Finding> judge_raise_left_running(const Solved& solved) {
 }  // namespace
 
 Check raise_left_running() {
-  return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?", 230,
+  return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?",
           judge_raise_left_running};
 }
 }  // namespace lumwright

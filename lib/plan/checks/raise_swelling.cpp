@@ -36,7 +36,7 @@ std::optional<Finding> judge_raise_swelling(const Solved& solved) {
 }  // namespace
 
 Check raise_swelling() {
-  return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?", 225,
+  return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?",
           judge_raise_swelling};
 }
 }  // namespace lumwright

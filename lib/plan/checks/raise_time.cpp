@@ -78,7 +78,7 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
 }  // namespace
 
 Check raise_time() {
-  return {"raise.time", "Minutes to steam", "How long from cold until the engine's own blower takes over?", 90,
+  return {"raise.time", "Minutes to steam", "How long from cold until the engine's own blower takes over?",
           judge_raise_time};
 }
 }  // namespace lumwright

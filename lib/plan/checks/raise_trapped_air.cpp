@@ -39,7 +39,7 @@ std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
 }  // namespace
 
 Check raise_trapped_air() {
-  return {"raise.trapped_air", "Air left in the boiler", "What does the gauge show if the air is not let out?", 220,
+  return {"raise.trapped_air", "Air left in the boiler", "What does the gauge show if the air is not let out?",
           judge_raise_trapped_air};
 }
 }  // namespace lumwright

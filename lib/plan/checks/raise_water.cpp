@@ -72,6 +72,6 @@ std::optional<Finding> judge_raise_water(const Solved& solved) {
 }  // namespace
 
 Check raise_water() {
-  return {"raise.water", "Enough water", "Is there enough water over the fire?", 215, judge_raise_water};
+  return {"raise.water", "Enough water", "Is there enough water over the fire?", judge_raise_water};
 }
 }  // namespace lumwright

@@ -45,7 +45,7 @@ std::optional<Finding> judge_raise_working(const Solved& solved) {
 }  // namespace
 
 Check raise_working() {
-  return {"raise.working", "Minutes to working pressure", "How long until the boiler stands at working pressure?", 95,
+  return {"raise.working", "Minutes to working pressure", "How long until the boiler stands at working pressure?",
           judge_raise_working};
 }
 }  // namespace lumwright
