@@ -2,14 +2,10 @@
 #pragma once
 #include "exit_status.hpp"
 #include "options.hpp"
-#include <stdexcept>
+#include "report/no_answer.hpp"
 #include <string>
 
 namespace lumwright::cli {
-/// The command has no answer for this input; what() says why. Leaves with 1.
-struct NoAnswer : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
 struct Answer {
   std::string text;
   ExitStatus status = fine;

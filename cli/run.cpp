@@ -1,11 +1,7 @@
 #include "run.hpp"
 #include "files.hpp"
 #include "input/source.hpp"
-#include "report/build_sheet.hpp"
-#include "report/drawings.hpp"
 #include "report/explain.hpp"
-#include "report/trace.hpp"
-#include "tuned_beside.hpp"
 
 namespace lumwright::cli {
 Answer run(const Options& options) {
@@ -54,7 +50,7 @@ Complaint complaint_of(const std::exception& e) {
   if (is.operator()<InputError>()) return {e.what(), bad_input};
   const std::string text = std::string("lumwright: ") + e.what();
   if (is.operator()<UsageError, FileError, UnknownCheck>()) return {text, bad_input};
-  if (is.operator()<NoSeries, NoAnswer, NotDrawn, NothingToMake, NotTuned>()) return {text, fails};
+  if (is.operator()<NoAnswer>()) return {text, fails};
   if (is.operator()<WriteError>()) return {text, internal};
   return {std::string("lumwright: internal error: ") + e.what(), internal};
 }

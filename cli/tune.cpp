@@ -24,7 +24,7 @@ Answer tune(const Options& options) {
     replace_file(options, kept_in, write_tuned(file_of(result, log)));
     return {tuned_report(result, log, kept_in, style_of(options))};
   } catch (const ModelError& e) {
-    throw NotTuned("nothing is tuned: " + std::string(e.what()));
+    throw NoAnswer("nothing is tuned: " + std::string(e.what()));
   }
 }
 }  // namespace lumwright::cli

@@ -3,15 +3,9 @@
 #include "model/tuning.hpp"
 #include "options.hpp"
 #include <optional>
-#include <stdexcept>
 #include <string>
 
 namespace lumwright::cli {
-/// The log and the description are well written, and still nothing can be tuned; what() says why.
-struct NotTuned : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
-
 std::string tuned_name(const std::string& description);
 /// What was tuned for the description of these options; nothing without such a file, for standard input, or where the
 /// options say `--untuned`. Throws FileError or InputError for a file that cannot be used: a broken one is not ignored.

@@ -1,14 +1,14 @@
 // The build sheet: what to measure, cut, drill, tap and screw, and in which order, with the cautions where they bite.
 #pragma once
 #include "model/solved.hpp"
+#include "report/no_answer.hpp"
 #include "report/page.hpp"
-#include <stdexcept>
 #include <string>
 
 namespace lumwright {
 /// The description gives no part of the unit to make; what() names the keys.
-struct NothingToMake : std::runtime_error {
-  using std::runtime_error::runtime_error;
+struct NothingToMake : NoAnswer {
+  using NoAnswer::NoAnswer;
 };
 /// Throws NothingToMake where tube, flange, box and fan are all missing.
 std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style);

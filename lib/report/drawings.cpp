@@ -30,7 +30,7 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
   if (!solved.unit) throw NothingToMake("the description says nothing of the unit to make: see `lumwright new`");
   const auto failed = failed_geometry(assessment);
   if (!failed.empty() && !wish.draft) {
-    throw NotDrawn(
+    throw NoAnswer(
         fmt::format("not drawn, because {}: {}; change the description, or take --draft to draw it all the "
                     "same, stamped DRAFT",
                     failed.size() == 1 ? "this fails" : "these fail", fmt::join(failed, ", ")));

@@ -5,21 +5,18 @@
 #include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include "report/named_text.hpp"
-#include <stdexcept>
+#include "report/no_answer.hpp"
 #include <string>
 #include <vector>
 
 namespace lumwright {
-/// The build fails a check of geometry; what() names them.
-struct NotDrawn : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
 struct DrawingWish {
   std::string paper;  // "A4" or "Letter"
   drawing::PrintOptions print;
   bool draft;                                 // draw what fails, and stamp it
   UnitSystem units = UnitSystem::as_written;  // of the build sheet
 };
-/// Throws NotDrawn unless `draft`, NothingToMake where there is no part, ModelError for another paper.
+/// Throws NoAnswer that names the checks of geometry that fail unless `draft`, NothingToMake where there is no part,
+/// ModelError for another paper.
 std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish);
 }  // namespace lumwright

@@ -15,9 +15,9 @@ std::string_view told_by(std::string_view series) { return series == "raise" ? "
   const std::string_view what = series == "raise" ? "steam raising" : "the discharge of the pack";
   const Finding* finding = find_check(assessment, told_by(series));
   if (finding != nullptr && !finding->missing.empty())
-    throw NoSeries(
+    throw NoAnswer(
         fmt::format("{} cannot be worked out: the description lacks {}", what, fmt::join(finding->missing, ", ")));
-  throw NoSeries(finding != nullptr && !finding->why.empty()
+  throw NoAnswer(finding != nullptr && !finding->why.empty()
                      ? fmt::format("{} cannot be worked out: {}", what, finding->why)
                      : fmt::format("{} cannot be worked out", what));
 }

@@ -230,7 +230,7 @@ TEST_CASE("a build whose geometry fails is drawn as a draft or not at all") {
   const Build bad = example("high-tarn-32mm");
   const Solved solved = solve(bad);
   const Assessment assessment = assess(bad);
-  CHECK_THROWS_AS(drawing_files(assessment, solved, {"A4", {}, false}), NotDrawn);
+  CHECK_THROWS_AS(drawing_files(assessment, solved, {"A4", {}, false}), NoAnswer);
   const auto files = drawing_files(assessment, solved, {"A4", {}, true});
   bool stamped = false;
   for (const NamedText& file : files)

@@ -99,7 +99,7 @@ TEST_CASE("a series that is not there: the keys that would settle it, or what ph
   const auto complaint = [](const Assessment& a, std::string_view series, bool json) -> std::string {
     try {
       json ? trace_json(a, series) : trace_csv(a, series);
-    } catch (const NoSeries& e) {
+    } catch (const NoAnswer& e) {
       return e.what();
     }
     return "";
