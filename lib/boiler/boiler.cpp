@@ -1,5 +1,5 @@
 #include "boiler/boiler.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {

@@ -1,8 +1,8 @@
 #include "boiler/fill.hpp"
-#include "matter/range.hpp"
 #include "matter/water.hpp"
 #include "numeric/root.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {

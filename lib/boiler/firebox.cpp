@@ -1,8 +1,8 @@
 #include "boiler/firebox.hpp"
 #include "matter/convection.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 

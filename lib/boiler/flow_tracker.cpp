@@ -1,5 +1,5 @@
 #include "boiler/flow_tracker.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <array>
 #include <cmath>

@@ -1,8 +1,8 @@
 #include "boiler/instant.hpp"
-#include "matter/range.hpp"
 #include "matter/water.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -35,21 +35,15 @@ InstantSolver::InstantSolver(const RaiseInput& input)
   if (std::holds_alternative<FanDraught>(input.draught)) tracker_.emplace(*input.path);
 }
 
-Rotation InstantSolver::speed(const FanDraught& draught, const std::optional<SupplyPoint>& supply) const {
-  if (draught.voltage) return fan_speed(draught.motor, *draught.voltage);
-  // A chopped lead gives full voltage part of the time; the supply's motor law has worked out what that makes of the
-  // speed.
-  const bool chopped = input_.battery->feed.control.kind == Control::Kind::chopped_supply;
-  return chopped ? supply->fan_speed * fan_speed(draught.motor, draught.motor.rated_voltage)
-                 : fan_speed(draught.motor, supply->fan);
+FanDrive InstantSolver::drive(const FanDraught& draught, const std::optional<SupplyPoint>& supply) const {
+  if (draught.voltage) return {*draught.voltage, {}};
+  if (input_.battery->feed.control.kind == Control::Kind::chopped_supply) return {supply->fan, supply->fan_speed};
+  return {supply->fan, {}};
 }
 
 PathFlow InstantSolver::through_fan(const FanDraught& draught, const FiredBoiler& source, const InstantPlace& place,
                                     const std::optional<SupplyPoint>& supply) {
-  const Rotation n = speed(draught, supply);
-  if (!(n > 0.0 * rpm))
-    throw ModelError("the fan does not turn on the " + format(draught.voltage ? *draught.voltage : supply->fan, "V") +
-                     " that reaches it");
+  const Rotation n = driven_speed(draught.motor, drive(draught, supply));
   if (n != speed_) {
     running_ = draught.fan(n);
     speed_ = n;

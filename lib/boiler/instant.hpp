@@ -30,7 +30,7 @@ class InstantSolver {
  private:
   PathFlow through_fan(const FanDraught& draught, const FiredBoiler& source, const InstantPlace& place,
                        const std::optional<SupplyPoint>& supply);
-  Rotation speed(const FanDraught& draught, const std::optional<SupplyPoint>& supply) const;
+  FanDrive drive(const FanDraught& draught, const std::optional<SupplyPoint>& supply) const;
 
   const RaiseInput& input_;
   std::optional<BatteryDraw> battery_;

@@ -1,10 +1,10 @@
 #include "boiler/raise.hpp"
 #include "boiler/fill.hpp"
 #include "boiler/raising.hpp"
-#include "matter/range.hpp"
 #include "matter/water.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include "quantity/sound.hpp"
 #include <algorithm>
 #include <limits>

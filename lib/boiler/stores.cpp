@@ -1,10 +1,10 @@
 #include "boiler/stores.hpp"
 #include "data/lagging.hpp"
 #include "matter/convection.hpp"
-#include "matter/range.hpp"
 #include "matter/water.hpp"
 #include "numeric/curve.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <boost/math/interpolators/cardinal_cubic_b_spline.hpp>
 #include <cmath>
 #include <vector>

@@ -1,8 +1,8 @@
 #include "boiler/tube_heat.hpp"
 #include "matter/air.hpp"
 #include "matter/flue_gas.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -82,13 +82,6 @@ class TubePass {
 double laminar_nusselt(const TubeHeat& at) {
   check(at);
   return std::cbrt(laminar_cubed(at.reynolds * at.prandtl * at.bore_over_length));
-}
-
-double laminar_nusselt_from_rest(const TubeHeat& at) {
-  check(at);
-  const double graetz = at.reynolds * at.prandtl * at.bore_over_length;
-  const double starting = std::pow(2.0 / (1.0 + 22.0 * at.prandtl), 1.0 / 6.0) * std::sqrt(graetz);
-  return std::cbrt(laminar_cubed(graetz) + cube(starting));
 }
 
 double turbulent_nusselt(const TubeHeat& at) {

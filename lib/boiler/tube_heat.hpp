@@ -8,9 +8,6 @@ namespace lumwright {
 /// Laminar, wall of one temperature, heat boundary layer developing: VDI Heat Atlas, part G1 (Gnielinski). Becomes 3.66
 /// in a long tube. Reynolds number not below zero, Prandtl number and bore over length above zero, else ModelError.
 double laminar_nusselt(const TubeHeat& at);
-/// The same with the flow developing from a flat profile as well: 5 to 20 % more. For comparison; a firebox feeds its
-/// tubes with stirred gas, and soot takes as much away.
-double laminar_nusselt_from_rest(const TubeHeat& at);
 /// Turbulent, with the entry of a short tube: the same source. Reynolds number from 2300, else ModelError.
 double turbulent_nusselt(const TubeHeat& at);
 /// All of them joined: laminar to 2300, turbulent from 4000, and between them the straight line in the Reynolds number.

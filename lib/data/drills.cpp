@@ -50,21 +50,4 @@ const std::vector<StepDrill>& step_drills() {
   }();
   return all;
 }
-
-const std::vector<CutMethod>& cut_methods() {
-  static const std::vector<CutMethod> all = [] {
-    std::vector<CutMethod> found;
-    for (const Row& row : rows("drills", "cuts"))
-      found.push_back({row.text("id"), row.text("name"), row.quantity<Length>("over"), row.quantity<Length>("under"),
-                       row.optional<Length>("largest"), row.source(), row.standing()});
-    return found;
-  }();
-  return all;
-}
-
-const CutMethod& cut_method(std::string_view id) {
-  for (const CutMethod& method : cut_methods())
-    if (method.id == id) return method;
-  throw std::logic_error("drills.yaml has no way of cutting called " + std::string(id));
-}
 }  // namespace lumwright::data

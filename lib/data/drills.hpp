@@ -27,17 +27,4 @@ struct StepDrill {
   std::string standing;
 };
 const std::vector<StepDrill>& step_drills();
-
-struct CutMethod {
-  std::string id;  // "step_drill", "hole_saw", "piercing_saw", "snips", "faceplate"
-  std::string name;
-  Length over;   // how far the diameter may come out large
-  Length under;  // and small
-  std::optional<Length> largest;
-  std::string source;
-  std::string standing;
-};
-const std::vector<CutMethod>& cut_methods();
-/// Throws std::logic_error for an id that the table lacks.
-const CutMethod& cut_method(std::string_view id);
 }  // namespace lumwright::data

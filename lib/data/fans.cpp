@@ -60,22 +60,6 @@ FanGasLimit read_gas_limit(const Row& row) {
           .source = row.source(),
           .standing = row.standing()};
 }
-GenericFan read_generic(const Row& row) {
-  return {.id = row.text("id"),
-          .kind = read_kind(row),
-          .frame = row.quantity<Length>("frame"),
-          .thickness = row.quantity<Length>("thickness"),
-          .rated_voltage = row.quantity<Voltage>("voltage"),
-          .rated_current = row.quantity<Current>("current"),
-          .rated_speed = row.quantity<Rotation>("speed"),
-          .shut_off = row.quantity<Pressure>("shut_off"),
-          .free_air = row.quantity<VolumeFlow>("free_air"),
-          .pressure_spread = row.number("pressure_spread"),
-          .flow_spread = row.number("flow_spread"),
-          .gas_limit = row.quantity<Temperature>("gas_limit"),
-          .source = row.source(),
-          .standing = row.standing()};
-}
 
 template <class T>
 const T& for_depth(const std::vector<T>& all, FanKind kind, Length thickness) {
@@ -112,9 +96,5 @@ const FanVoltage& fan_voltage() {
 const FanGasLimit& fan_gas_limit() {
   static const FanGasLimit row = read_all("fans", "gas_limit", read_gas_limit).front();
   return row;
-}
-const std::vector<GenericFan>& generic_fans() {
-  static const std::vector<GenericFan> all = read_all("fans", "generic", read_generic);
-  return all;
 }
 }  // namespace lumwright::data

@@ -59,22 +59,6 @@ struct FanGasLimit {
   std::string source;
   std::string standing;
 };
-struct GenericFan {
-  std::string id;
-  FanKind kind;
-  Length frame;
-  Length thickness;
-  Voltage rated_voltage;
-  Current rated_current;
-  Rotation rated_speed;
-  Pressure shut_off;
-  VolumeFlow free_air;
-  double pressure_spread;
-  double flow_spread;
-  Temperature gas_limit;
-  std::string source;
-  std::string standing;
-};
 
 /// The row for a kind and depth of frame. Throws ModelError for a depth that is not in the table (0 to 200 mm).
 const FanShape& fan_shape(FanKind kind, Length thickness);
@@ -84,5 +68,4 @@ double fan_wheel_share(FanKind kind);  // diameter of the wheel over the side of
 const FanStall* fan_stall(FanKind kind);
 const FanVoltage& fan_voltage();
 const FanGasLimit& fan_gas_limit();
-const std::vector<GenericFan>& generic_fans();
 }  // namespace lumwright::data

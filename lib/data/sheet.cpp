@@ -4,17 +4,6 @@
 #include <algorithm>
 
 namespace lumwright::data {
-const std::vector<TinplateRow>& tinplate() {
-  static const std::vector<TinplateRow> all = [] {
-    std::vector<TinplateRow> found;
-    for (const Row& row : rows("sheet", "tinplate"))
-      found.push_back({row.text("name"), row.quantity<Length>("thinnest"), row.quantity<Length>("thickest"),
-                       row.source(), row.standing()});
-    return found;
-  }();
-  return all;
-}
-
 const std::vector<SawBlade>& saw_blades() {
   static const std::vector<SawBlade> all = [] {
     std::vector<SawBlade> found;

@@ -1,4 +1,4 @@
-// Thin sheet: how thick tinplate is made, the saw blades that cut it, and what a bend takes.
+// Thin sheet: the saw blades that cut it, and what a bend takes.
 #pragma once
 #include "quantity/quantity.hpp"
 #include <string>
@@ -6,15 +6,6 @@
 #include <vector>
 
 namespace lumwright::data {
-struct TinplateRow {
-  std::string name;
-  Length thinnest;
-  Length thickest;
-  std::string source;
-  std::string standing;
-};
-const std::vector<TinplateRow>& tinplate();
-
 struct SawBlade {
   std::string name;  // "8/0"
   Length thickness;

@@ -13,5 +13,4 @@ const Rule<Q>& find(std::string_view list, std::string_view name) {
 const Rule<Length>& shop_length(std::string_view name) { return find<Length>("lengths", name); }
 const Rule<double>& shop_number(std::string_view name) { return find<double>("numbers", name); }
 const Rule<Mass>& shop_mass(std::string_view name) { return find<Mass>("masses", name); }
-const Rule<TemperatureRise>& shop_rise(std::string_view name) { return find<TemperatureRise>("rises", name); }
 }  // namespace lumwright::data

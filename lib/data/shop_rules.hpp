@@ -1,4 +1,4 @@
-// Rules of the bench: edges, webs, gaps, laps, reserves. One list a kind of quantity.
+// Rules of the bench: edges, webs, gaps, reserves. One list a kind of quantity.
 #pragma once
 #include "data/rule.hpp"
 #include "quantity/quantity.hpp"
@@ -11,11 +11,9 @@ namespace lumwright::data {
 /// "pilot", "pilot above", "edge break", "outlet margin", "opening over", "hole position".
 const Rule<Length>& shop_length(std::string_view name);
 /// "edge least", "edge preferred", "pitch least", "pitch preferred" (in hole diameters), "full threads least", "full
-/// threads preferred", "thread share", "teeth in cut", "burr share", "lap over wall", "tilt", "strength reserve",
+/// threads preferred", "thread share", "teeth in cut", "burr share", "tilt", "strength reserve",
 /// "tipping reserve", "load spread" (radians).
 const Rule<double>& shop_number(std::string_view name);
 /// "knock": the push is the weight of this mass.
 const Rule<Mass>& shop_mass(std::string_view name);
-/// "filler below parent", "solder below solidus".
-const Rule<TemperatureRise>& shop_rise(std::string_view name);
 }  // namespace lumwright::data

@@ -29,11 +29,6 @@ const std::vector<SpeciesRow>& species() {
   return all;
 }
 
-const SpeciesRow& graphite() {
-  static const SpeciesRow row = read("solids").at(0);
-  return row;
-}
-
 const SpeciesRow& species(std::string_view name) {
   std::string known;
   for (const SpeciesRow& row : species()) {

@@ -21,9 +21,6 @@ const std::vector<SpeciesRow>& species();
 /// The row with this id ("carbon dioxide") or formula ("CO2"). Throws ModelError that lists the ids for any other.
 const SpeciesRow& species(std::string_view name);
 
-/// Solid carbon, in the same form.
-const SpeciesRow& graphite();
-
 struct DryAir {
   double oxygen_share;        // of the molecules
   double rest_relative_mass;  // nitrogen with argon

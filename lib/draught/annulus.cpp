@@ -1,5 +1,5 @@
 #include "draught/annulus.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <numbers>
 
 namespace lumwright {
@@ -25,12 +25,6 @@ auto laminar_resistance(const Annulus& a, Viscosity viscosity) {
 }
 }  // namespace
 
-MassFlow annulus_flow_laminar(const Annulus& annulus, Pressure drop, Density density, Viscosity viscosity) {
-  if (!leaks(annulus, drop, density, viscosity)) return 0.0 * kg_per_s;
-  const Velocity v = drop / laminar_resistance(annulus, viscosity);
-  return density * v * ring(annulus);
-}
-
 MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Viscosity viscosity) {
   if (!leaks(annulus, drop, density, viscosity)) return 0.0 * kg_per_s;
   // drop = a v + b v^2, with the root in the form that does not cancel
@@ -38,12 +32,5 @@ MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Vi
   const Density b = 0.5 * inlet_and_exit * density;
   const Velocity v = 2.0 * drop / (a + root<2>(a * a + 4.0 * b * drop));
   return density * v * ring(annulus);
-}
-
-double annulus_reynolds(const Annulus& annulus, MassFlow leak, Viscosity viscosity) {
-  require_above_zero("mean diameter of the gap", annulus.mean_diameter);
-  require_not_negative("mass flow", leak);
-  require_above_zero("gas viscosity", viscosity);
-  return 2.0 / std::numbers::pi * (leak / (annulus.mean_diameter * viscosity));
 }
 }  // namespace lumwright

@@ -14,10 +14,4 @@ struct Annulus {
 /// Reynolds number of 2000 friction is understated, but it is a small share there. Drop not below zero; sizes above
 /// zero, eccentricity 0 to 1, else ModelError.
 MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Viscosity viscosity);
-
-/// Plane Poiseuille flow alone, the limit of a narrow or long gap: pi Dm c^3 rho drop (1 + 1.5 e^2) / (12 mu L).
-MassFlow annulus_flow_laminar(const Annulus& annulus, Pressure drop, Density density, Viscosity viscosity);
-
-/// Reynolds number of a leak on twice the gap: rho v 2c / mu.
-double annulus_reynolds(const Annulus& annulus, MassFlow leak, Viscosity viscosity);
 }  // namespace lumwright

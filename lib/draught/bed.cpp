@@ -2,8 +2,8 @@
 //   drop / depth = F(rem) mu v (1 - e)^2 / (d^2 e^3)
 // and only F differs.
 #include "draught/bed.hpp"
-#include "matter/range.hpp"
 #include "numeric/root.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -55,18 +55,6 @@ double sphere_drag(double re) {
 Pressure ergun(const BedFlow& bed) {
   return packed(bed, [](double rem) { return ergun_viscous + ergun_inertial * rem; });
 }
-Pressure carman(const BedFlow& bed) {
-  return packed(bed, [](double rem) { return 180.0 + 2.871 * std::pow(rem, 0.9); });
-}
-Pressure erdim(const BedFlow& bed) {
-  return packed(bed, [](double rem) { return 160.0 + 2.81 * std::pow(rem, 0.904); });
-}
-Pressure kta(const BedFlow& bed) {
-  return packed(bed, [](double rem) { return 160.0 + 3.0 * std::pow(rem, 0.9); });
-}
-Pressure brauer(const BedFlow& bed) {
-  return packed(bed, [](double rem) { return 160.0 + 3.1 * std::pow(rem, 0.9); });
-}
 
 BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity) {
   require_not_negative("mass flow", flow);
@@ -84,18 +72,6 @@ BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscos
 Pressure bed_drop(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity) {
   require_above_zero("factor on the resistance of the bed", bed.resistance);
   return bed.resistance * ergun(through(bed, flow, density, viscosity));
-}
-
-MassFlow bed_flow(const Bed& bed, Pressure drop, Density density, Viscosity viscosity) {
-  require_not_negative("pressure drop of the bed", drop);
-  require_above_zero("factor on the resistance of the bed", bed.resistance);
-  const Pressure bare = drop / bed.resistance;
-  // drop = viscous x + inertial x^2, with x in units of any flow; the root in the form that does not cancel
-  const MassFlow one = 1.0 * g_per_s;
-  const BedFlow at_one = through(bed, one, density, viscosity);
-  const Pressure viscous = packed(at_one, [](double) { return ergun_viscous; });
-  const Pressure inertial = packed(at_one, [](double rem) { return ergun_inertial * rem; });
-  return 2.0 * bare / (viscous + root<2>(viscous * viscous + 4.0 * inertial * bare)) * one;
 }
 
 Pressure bed_lifting_pressure(const Bed& bed, Density piece) {
@@ -116,14 +92,6 @@ Velocity terminal_velocity(const LoosePiece& piece, Density gas, Viscosity visco
   const double v = bracketed_root(excess, 1e-9 * fastest, 1.01 * fastest, "speed at which a piece hangs");
   require_within("Reynolds number of a piece", re_per_speed * v, {0.0, 2e5});
   return v * m_per_s;
-}
-
-double packed_voidage(const PackedBox& packed) {
-  require_above_zero("lump size", packed.particle);
-  const double ratio = packed.box / packed.particle;
-  require_within("box width over lump size", ratio, {1.5, 50.0});
-  require_within("sphericity", packed.sphericity, {0.42, 1.0});
-  return 0.1504 + 0.2024 / packed.sphericity + wall_voidage(ratio);
 }
 
 double wall_voidage(double across) {

@@ -1,4 +1,4 @@
-// Resistance of a bed of fuel lumps: Ergun's equation, four others to judge it by, and when the bed lifts.
+// Resistance of a bed of fuel lumps: Ergun's equation, and when the bed lifts.
 #pragma once
 #include "quantity/quantity.hpp"
 
@@ -16,16 +16,8 @@ struct BedFlow {
 
 /// Ergun, Chem. Eng. Prog. 48 (1952) 89-94. +-30 % for broken lumps before the spread of the voidage, which weighs
 /// most. Re/(1 - voidage) 1 to 2500. Throws ModelError for a voidage or sphericity out of range, sizes or gas
-/// properties that are not above zero, or a velocity below zero; so do the other four.
+/// properties that are not above zero, or a velocity below zero.
 Pressure ergun(const BedFlow& bed);
-/// Carman, Trans. Inst. Chem. Eng. 15 (1937) 150-166.
-Pressure carman(const BedFlow& bed);
-/// Erdim, Akgiray and Demir, Powder Technology 283 (2015) 488-504.
-Pressure erdim(const BedFlow& bed);
-/// KTA 3102.3 (1981), for beds of spheres.
-Pressure kta(const BedFlow& bed);
-/// Brauer (1960), after VDI Heat Atlas.
-Pressure brauer(const BedFlow& bed);
 
 /// A bed on its grate.
 struct Bed {
@@ -40,8 +32,6 @@ struct Bed {
 BedFlow through(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity);
 /// Ergun's drop at a mass flow; rises with gas temperature because a hot gas is thin and viscous.
 Pressure bed_drop(const Bed& bed, MassFlow flow, Density density, Viscosity viscosity);
-/// The mass flow that makes the drop; the exact inverse of bed_drop. A drop of zero gives zero.
-MassFlow bed_flow(const Bed& bed, Pressure drop, Density density, Viscosity viscosity);
 
 /// Drop at which the gas carries the bed's own weight: (1 - voidage) rho g depth. Voidage between 0 and 1.
 Pressure bed_lifting_pressure(const Bed& bed, Density piece);
@@ -55,14 +45,7 @@ struct LoosePiece {
 };
 Velocity terminal_velocity(const LoosePiece& piece, Density gas, Viscosity viscosity);
 
-/// Voidage of a random bed in a round box: Benyahia and O'Neill, Particulate Science and Technology 23 (2005) 169-177.
-/// Box 1.5 to 50 particles wide, sphericity 0.42 to 1, else ModelError.
-struct PackedBox {
-  Length particle;
-  Length box;
-  double sphericity;
-};
-/// Its part that the wall brings, by the widths of lumps that go across the box; above zero, else ModelError.
+/// The part of a bed's voidage that the wall of its box brings, by the widths of lumps that go across: Benyahia and
+/// O'Neill, Particulate Science and Technology 23 (2005) 169-177. Above zero, else ModelError.
 double wall_voidage(double across);
-double packed_voidage(const PackedBox& packed);
 }  // namespace lumwright

@@ -2,8 +2,8 @@
 #include "draught/friction.hpp"
 #include "matter/air.hpp"
 #include "matter/convection.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 #include <numbers>

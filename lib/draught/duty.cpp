@@ -1,9 +1,9 @@
 #include "draught/duty.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
 #include "numeric/root.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {

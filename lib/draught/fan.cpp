@@ -1,8 +1,8 @@
 #include "draught/fan.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -63,11 +63,6 @@ FanPoint similar(FanPoint point, FanSimilarity r) {
   check_ratios(r);
   return {.flow = point.flow * (r.speed * r.size * r.size * r.size),
           .pressure = point.pressure * (r.density * r.speed * r.speed * r.size * r.size)};
-}
-
-double shaft_power_ratio(FanSimilarity r) {
-  check_ratios(r);
-  return r.density * std::pow(r.speed, 3) * std::pow(r.size, 5);
 }
 
 FanCurve::FanCurve(FanKind kind, Rotation speed, const std::vector<FanPoint>& points, CurveBasis basis)

@@ -27,8 +27,6 @@ struct FanSimilarity {
 /// The same point of the curve on a similar fan: Q ~ n D^3, p ~ rho n^2 D^2 (ISO 5801, AMCA 210). On published families
 /// of small fans the flow agrees within 4 % and the pressure within 6 %. Ratios above zero, else ModelError.
 FanPoint similar(FanPoint point, FanSimilarity ratio);
-/// Ratio of the power at the shaft, rho n^3 D^5; not of the electrical power.
-double shaft_power_ratio(FanSimilarity ratio);
 
 /// Where a curve comes from: points that are given, by what is said of them; or worked out from the label, or from kind
 /// and size alone.

@@ -1,13 +1,12 @@
 #include "draught/fan_estimate.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
 namespace lumwright {
 namespace {
-constexpr double spread_per_frame_step = 0.1;  // estimate: what carrying a curve to another frame adds to its spread
 
 // 19 of 20 lie within 1.960 standard deviations, 10 of 100 above 1.282 of them (normal law).
 constexpr double ninety_over_sure = 1.2816 / 1.9600;
@@ -115,25 +114,6 @@ FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken) {
   return {label.kind, taken.speed, shaped(data::fan_shape(label.kind, taken.thickness), ends), basis};
 }
 FanCurve curve_from_label(const FanLabel& label) { return curve_from_label(label, filled(label)); }
-
-FanCurve curve_from_generic(const data::GenericFan& fan, Length frame) {
-  require_above_zero("fan frame", frame);
-  const double size = frame / fan.frame;
-  const bool other_frame = std::abs(std::log(size)) > 0.02;
-  const double extra = other_frame ? spread_per_frame_step : 0.0;
-  CurveBasis basis{.origin = CurveOrigin::guess,
-                   .sentence = "",
-                   .standing = fan.standing,
-                   .pressure = either_way(fan.pressure_spread + extra),
-                   .flow = either_way(fan.flow_spread + extra)};
-  basis.sentence = "taken from the usual fan `" + fan.id + "`" +
-                   (other_frame ? " and carried over to a frame of " + format(frame, "mm") : "") +
-                   ", for want of a data sheet and a speed; " + spread_text(basis);
-  const FanPoint free_air =
-      similar({.flow = fan.free_air, .pressure = fan.shut_off}, {.speed = 1.0 / size, .size = size, .density = 1.0});
-  const CurveEnds ends{.shut_off = free_air.pressure, .free_air = free_air.flow};
-  return {fan.kind, fan.rated_speed / size, shaped(data::fan_shape(fan.kind, fan.thickness), ends), basis};
-}
 
 FanCoefficients coefficients(const FanClaim& claim) {
   require_above_zero("fan frame", claim.frame);

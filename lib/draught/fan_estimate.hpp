@@ -26,10 +26,6 @@ FanCurve curve_from_sheet(const FanSheet& sheet);
 FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken);
 FanCurve curve_from_label(const FanLabel& label);
 
-/// The curve of a usual row at its own speed; for another frame carried over at the same tip speed, which fan makers
-/// keep to.
-FanCurve curve_from_generic(const data::GenericFan& fan, Length frame);
-
 /// The two ends of a stated curve.
 struct FanClaim {
   FanKind kind;

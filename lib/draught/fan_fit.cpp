@@ -1,8 +1,8 @@
 #include "draught/fan_fit.hpp"
 #include "draught/fan_smooth.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "draught/fan_label.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <array>
 #include <cmath>
 #include <numbers>

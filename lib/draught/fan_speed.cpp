@@ -1,8 +1,8 @@
 #include "draught/fan_speed.hpp"
 #include "data/fans.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -74,6 +74,13 @@ Rotation fan_speed(const MotorLaw& law, Voltage voltage) {
   const SpeedPoint a = law.line[upper - 1], b = law.line[upper];
   const Rotation speed = a.speed + (b.speed - a.speed) * ((voltage - a.voltage) / (b.voltage - a.voltage));
   return std::max(speed, 0.0 * rpm);
+}
+Rotation driven_speed(const MotorLaw& law, const FanDrive& drive) {
+  const Rotation speed = drive.chopped_speed ? *drive.chopped_speed * fan_speed(law, law.rated_voltage)
+                                             : fan_speed(law, drive.voltage);
+  if (!(speed > 0.0 * rpm))
+    throw ModelError("the fan does not turn on the " + format(drive.voltage, "V") + " that reaches it");
+  return speed;
 }
 
 FanMotion fan_motion(const MotorLaw& law, Voltage voltage) {

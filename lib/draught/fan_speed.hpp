@@ -34,6 +34,15 @@ MotorLaw motor_law(const MotorLabel& label, std::optional<double> zero_share = s
 /// Zero below the voltage at which a running fan stops. Above `highest` the line goes on: see fan_motion.
 Rotation fan_speed(const MotorLaw& law, Voltage voltage);
 
+/// What reaches a fan. A chopped lead gives its full voltage part of the time: what that makes of the speed is worked
+/// out with the supply.
+struct FanDrive {
+  Voltage voltage;
+  std::optional<double> chopped_speed;  // over the rated one
+};
+/// The speed on that. Throws ModelError where the fan does not turn.
+Rotation driven_speed(const MotorLaw& law, const FanDrive& drive);
+
 enum class FanMotion {
   stopped,        // below the voltage that keeps it turning
   may_not_start,  // turns on if it already turns; does not start from rest

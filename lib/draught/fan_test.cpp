@@ -1,8 +1,8 @@
 #include "draught/fan_test.hpp"
 #include "data/fans.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {

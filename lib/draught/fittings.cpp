@@ -1,7 +1,7 @@
 #include "draught/fittings.hpp"
 #include "draught/fittings_charts.hpp"
 #include "draught/friction.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <numbers>
 #include <string>
 
@@ -37,17 +37,6 @@ double bore_ratio(Length small, Length large) {
   require_not_negative("wide bore minus narrow bore", large - small);
   return small / large;
 }
-
-/// Crane's friction factor of rough turbulent flow in clean commercial steel pipe: Colebrook at Re = 7.5e6 bore/m with
-/// the roughness of Farshad et al. for bare carbon steel.
-double crane_friction(Length bore) {
-  require_above_zero("bend bore", bore);
-  const double d = in(bore, m);
-  return friction_colebrook(7.5e6 * d, 3.4126825352925e-5 * std::pow(d, -1.0112));
-}
-
-void check_turn(double angle) { require_within("angle of a bend", angle, {0.0, pi}); }
-double in_degrees(double angle) { return angle * 180.0 / pi; }
 
 /// Loss of a jet that contracts to 1/lambda and spreads again, Rennels and Hudson 2012, ch. 9 and 10.
 double rennels_jet(double sharpness, double lambda) {
@@ -144,93 +133,5 @@ double sudden_contraction(const Step& step, Handbook handbook) {
       break;
   }
   unknown("sudden contraction", handbook);
-}
-
-namespace {
-struct CheckedCone {
-  double beta;
-  double half_sine;
-  double wall_friction;  // along the cone, on the narrow end's head
-};
-CheckedCone checked(const Cone& cone) {
-  require_above_zero("angle of a cone", cone.angle);
-  require_within("angle of a cone", cone.angle, {0.0, pi});
-  require_not_negative("friction factor", cone.friction);
-  const double beta = bore_ratio(cone.small, cone.large), half_sine = std::sin(0.5 * cone.angle);
-  return {beta, half_sine, cone.friction * (1.0 - std::pow(beta, 4)) / (8.0 * half_sine)};
-}
-}  // namespace
-
-double conical_contraction(const Cone& cone) {
-  const auto [beta, half_sine, wall_friction] = checked(cone);
-  const double beta5 = std::pow(beta, 5);
-  const double lambda = 1.0 + 0.622 * std::pow(cone.angle / pi, 0.8) * (1.0 - 0.215 * square(beta) - 0.785 * beta5);
-  return wall_friction + rennels_jet(half_sine * (1.0 - beta5), lambda);
-}
-
-double conical_expansion(const Cone& cone) {
-  const auto [beta, half_sine, wall_friction] = checked(cone);
-  const double degrees = in_degrees(cone.angle), beta4 = std::pow(beta, 4), borda = square(1.0 - square(beta));
-  const bool wide = beta < 0.5;  // more than four times the area
-  if (degrees <= 20.0) return 8.30 * std::pow(std::tan(0.5 * cone.angle), 1.75) * borda + wall_friction;
-  if (degrees <= 60.0) {
-    const double stall = 1.366 * std::sqrt(std::sin(2.0 * (cone.angle - pi / 12.0))) - 0.170;
-    const double extra = wide ? 3.28 * (0.0625 - beta4) * std::sqrt((degrees - 20.0) / 40.0) : 0.0;
-    return (stall - extra) * borda + wall_friction;
-  }
-  const double opening = std::sqrt((degrees - 60.0) / 120.0);
-  if (wide) return (1.205 - 3.28 * (0.0625 - beta4) - 12.8 * std::pow(beta, 6) * opening) * borda;
-  return (1.205 - 0.20 * opening) * borda;
-}
-
-double mitre_bend(const MitreBend& bend, Handbook handbook) {
-  check_turn(bend.angle);
-  const double half_sine = std::sin(0.5 * bend.angle);
-  switch (handbook) {
-    case Handbook::rennels:
-      return 0.42 * half_sine + 2.56 * half_sine * half_sine * half_sine;
-    case Handbook::crane:
-      require_within("angle of Crane's mitre", bend.angle, {0.0, 0.5000001 * pi});
-      return crane_friction(bend.bore) * points_at(data::loss_points("mitre bend, crane"), in_degrees(bend.angle));
-    case Handbook::miller: {
-      require_within("angle of Miller's mitre", bend.angle, {pi / 18.0, 2.0000001 / 3.0 * pi});
-      require_above_zero("Reynolds number of a bend", bend.reynolds);
-      const double k = polynomial_at(data::loss_polynomial("mitre bend, miller"), in_degrees(bend.angle));
-      const data::Polynomial& at_low = data::loss_polynomial("bend at low reynolds number, miller");
-      const double low = std::max(1.0, polynomial_at(at_low, std::log10(bend.reynolds)));
-      return k * k / std::max(k - 0.2 * low + 0.2, k / 2.2);  // at most 2.2 times
-    }
-    case Handbook::idelchik:
-    case Handbook::harris:
-      break;
-  }
-  unknown("mitre bend", handbook);
-}
-
-double smooth_bend(const SmoothBend& bend, Handbook handbook) {
-  check_turn(bend.angle);
-  require_above_zero("bend bore", bend.bore);
-  require_above_zero("bend radius", bend.radius);
-  const double radius = bend.radius / bend.bore;
-  switch (handbook) {
-    case Handbook::rennels: {
-      require_above_zero("friction factor", bend.friction);
-      const double half_sine = std::sin(0.5 * bend.angle), f = bend.friction;
-      return f * bend.angle * radius + (0.10 + 2.4 * f) * half_sine +
-             6.6 * f * (std::sqrt(half_sine) + half_sine) / std::pow(radius, 4.0 * bend.angle / pi);
-    }
-    case Handbook::crane: {
-      require_within("radius of Crane's bend over its bore", radius, {1.0, 20.0});
-      const double f = crane_friction(bend.bore);
-      const double right_angle = f * points_at(data::loss_points("smooth bend, crane"), radius);
-      const double further = bend.angle / (0.5 * pi) - 1.0;  // right angles beyond the first
-      return right_angle + further * (0.25 * pi * f * radius + 0.5 * right_angle);
-    }
-    case Handbook::idelchik:
-    case Handbook::miller:
-    case Handbook::harris:
-      break;
-  }
-  unknown("smooth bend", handbook);
 }
 }  // namespace lumwright

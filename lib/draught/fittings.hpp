@@ -55,44 +55,10 @@ double sudden_contraction(const Step& step, Handbook handbook = Handbook::idelch
 /// Loss where a tube opens into still gas: one head with a flat profile (and with friction_short_tube).
 inline constexpr double free_exit = 1.0;
 
-struct Cone {
-  Length small;
-  Length large;
-  double angle;     // between opposite sides, in radians, above 0 to pi
-  double friction;  // Darcy factor of the narrow end
-};
-/// Conical mouth or diffuser after Rennels and Hudson, Pipe Flow (2012).
-double conical_contraction(const Cone& cone);
-double conical_expansion(const Cone& cone);
-
-struct MitreBend {
-  Length bore;
-  double angle;     // turned through, in radians
-  double reynolds;  // only miller reads it
-};
-/// One sharp corner: rennels, miller, crane.
-double mitre_bend(const MitreBend& bend, Handbook handbook = Handbook::rennels);
-
-struct SmoothBend {
-  Length bore;
-  Length radius;    // of the centre line
-  double angle;     // turned through, in radians
-  double friction;  // Darcy factor; only rennels reads it
-};
-/// Bend of one radius: rennels, crane.
-double smooth_bend(const SmoothBend& bend, Handbook handbook = Handbook::rennels);
-
 // Plates and screens across the gas, on the velocity of approach. `open_share` is hole area over whole area.
 
 /// Thin plate with sharp-edged holes: (0.707 sqrt(1-s) + 1 - s)^2 / s^2, Idelchik ch. 8. 0 < open_share <= 1.
 double perforated_plate(double open_share);
-/// Screen of square-edged bars, table in Blevins, Applied Fluid Dynamics Handbook (1984). 0.15 <= open_share <= 1.
-double square_edge_screen(double open_share);
-/// Screen of round wire, same handbook; `reynolds` on the wire and the velocity in the holes, 20 to 400.
-/// 0.3 <= open_share <= 0.95.
-double round_edge_screen(double open_share, double reynolds);
-/// Thin hole between large spaces, on the hole's own velocity: 1 / cd^2.
-double orifice_loss(double discharge_coefficient);
 
 // Things in the way. Estimates of the area that is left for the gas, (D / 4h)^2; trend as Idelchik's diagram 3-8; x2.
 

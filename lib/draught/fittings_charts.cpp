@@ -39,6 +39,4 @@ double grid_at(const data::Grid& grid, double x, double along) {
 }
 
 double points_at(const data::Points& points, double x) { return between(points.x, points.y, x); }
-
-MonotoneCurve curve_through(const data::Points& points) { return {points.x, points.y}; }
 }  // namespace lumwright

@@ -12,6 +12,4 @@ double polynomial_at(const data::Polynomial& polynomial, double x);
 double grid_at(const data::Grid& grid, double x, double along);
 /// Straight lines between the points; beyond the ends the last value.
 double points_at(const data::Points& points, double x);
-/// Monotone curve through the points of one table.
-MonotoneCurve curve_through(const data::Points& points);
 }  // namespace lumwright

@@ -1,7 +1,7 @@
 // Plates, screens and obstacles: the second half of fittings.hpp.
 #include "draught/fittings.hpp"
 #include "draught/fittings_charts.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -18,25 +18,6 @@ double perforated_plate(double open_share) {
   const double closed = 1.0 - open_share;
   const double root = (0.707 * std::sqrt(closed) + closed) / open_share;
   return root * root;
-}
-
-double square_edge_screen(double open_share) {
-  require_within("open share of a screen", open_share, {0.15, 1.0});
-  static const MonotoneCurve curve = curve_through(data::loss_points("square-edge screen"));
-  return curve(open_share);
-}
-
-double round_edge_screen(double open_share, double reynolds) {
-  require_within("open share of a wire screen", open_share, {0.3, 0.95});
-  require_within("Reynolds number of a wire", reynolds, {20.0, 400.0});
-  const double s2 = open_share * open_share;
-  return points_at(data::loss_points("round-edge screen"), reynolds) * (1.0 - s2) / s2;
-}
-
-double orifice_loss(double discharge_coefficient) {
-  require_above_zero("discharge coefficient", discharge_coefficient);
-  require_within("discharge coefficient", discharge_coefficient, {0.0, 1.0});
-  return 1.0 / (discharge_coefficient * discharge_coefficient);
 }
 
 double blast_pipe_obstruction(const MouthGap& mouth) {

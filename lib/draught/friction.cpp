@@ -1,6 +1,6 @@
 #include "draught/friction.hpp"
-#include "matter/range.hpp"
 #include "numeric/root.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <numbers>
 
@@ -30,26 +30,6 @@ void check_flow(MassFlow flow, Area area, Density density) {
   require_above_zero("gas density", density);
 }
 }  // namespace
-
-double friction_laminar(double re) {
-  require_above_zero("Reynolds number", re);
-  return 64.0 / re;
-}
-
-double friction_churchill(double re, double relative_roughness) {
-  check(re, relative_roughness);
-  return 8.0 * twelfth_root_sum(friction_laminar(re) / 8.0, churchill_turbulent(re, relative_roughness));
-}
-
-double friction_colebrook(double re, double relative_roughness) {
-  check(re, relative_roughness);
-  require_within("Reynolds number of turbulent flow", re, {2300.0, 1e8});
-  const auto gap = [=](double root) {  // root = 1 / sqrt f
-    return root + 2.0 * std::log10(relative_roughness / 3.7 + 2.51 * root / re);
-  };
-  const double root = bracketed_root(gap, 1.0, 30.0, "friction factor");
-  return 1.0 / (root * root);
-}
 
 double friction_developing(double re, double length_over_bore) {
   require_above_zero("Reynolds number", re);

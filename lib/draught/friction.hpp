@@ -6,16 +6,6 @@ namespace lumwright {
 // All factors are Darcy's: drop = f (length / bore) velocity head. Reynolds numbers above zero, relative roughness
 // (roughness over bore) 0 to 0.1, length over bore above zero; ModelError outside.
 
-/// 64 / Re (Hagen-Poiseuille), exact for developed laminar flow; a Reynolds number below about 2100 is the caller's
-/// affair.
-double friction_laminar(double re);
-
-/// One equation for laminar, critical and turbulent developed flow: Churchill, Chem. Eng. 84(24) (1977) 91-92.
-double friction_churchill(double re, double relative_roughness);
-
-/// Turbulent, Re above 2300: Colebrook, J. Inst. Civ. Eng. 11 (1939), solved to rounding.
-double friction_colebrook(double re, double relative_roughness);
-
 /// Apparent factor of laminar flow that enters with a flat profile: Shah, J. Fluids Eng. 100 (1978) 177-179; +-2 %.
 /// Contains the change of momentum, so the loss at the far end is 1 velocity head, not 2.
 double friction_developing(double re, double length_over_bore);

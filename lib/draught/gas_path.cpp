@@ -1,9 +1,9 @@
 #include "draught/gas_path.hpp"
 #include "draught/orifice.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 #include <numbers>

@@ -1,8 +1,8 @@
 #include "draught/lid_meter.hpp"
 #include "data/fan_test.hpp"
 #include "draught/orifice.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 

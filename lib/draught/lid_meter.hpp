@@ -28,7 +28,7 @@ struct MeteredFlow {
 /// Discharge coefficient of a hole between large spaces (data::plate_discharges: Johansen 1930, ISO 5801, all from
 /// memory): +-3 to 7 %. From a tenth of the hole in thickness it grows towards that of a thick edge, with a spread that
 /// holds both. Reynolds number 200 or more and thickness up to 1.5 holes, else ModelError. No factor for the speed of
-/// approach: the room's air stands still, unlike that before the plate of a pipe (ISO 5167, flow_meter.hpp).
+/// approach: the room's air stands still, unlike that before the plate of a pipe (ISO 5167).
 Band<double> plate_coefficient(double hole_reynolds, double thickness_over_hole);
 
 /// Flow through the plate at the box's depression, m = Cd n (pi/4) d^2 sqrt(2 rho drop), solved with the Cd of its own

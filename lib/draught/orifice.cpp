@@ -1,6 +1,6 @@
 #include "draught/orifice.hpp"
 #include "data/losses.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <string>
 
 namespace lumwright {

@@ -39,11 +39,4 @@ void check_sound(const PathFlow& f, Pressure barometer) {
     throw ModelError("a suction of " + format(most, "mbar") + " is more than the pressure of the air, " +
                      format(barometer, "mbar") + ": no fan draws " + format(f.fan, "g/s") + " through this");
 }
-
-std::vector<NodeBalance> mass_balance(const PathFlow& f) {
-  return {{.node = "firebox", .residual = f.bed + f.past_bed + f.fuel - f.tubes},
-          {.node = "smokebox", .residual = f.tubes + f.smokebox_leak + f.annulus - f.chimney},
-          {.node = "box", .residual = f.chimney + f.bleed - f.fan_volume * f.fan_density}};
-}
-
 }  // namespace lumwright

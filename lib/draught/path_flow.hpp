@@ -49,16 +49,8 @@ struct PathFlow {
   Pressure natural_draught;                  // sum of all rises
 };
 
-struct NodeBalance {
-  std::string_view node;
-  MassFlow residual;  // in less out
-};
 /// Guards a solution: every loss finite, every gas warmer than absolute zero and of some density, every absolute
 /// pressure above zero. Throws UnsoundNumber that names the element; ModelError where the path would ask for more
 /// suction than there is air pressure.
 void check_sound(const PathFlow& flow, Pressure barometer);
-
-/// Firebox, smokebox and box.
-std::vector<NodeBalance> mass_balance(const PathFlow& flow);
-
 }  // namespace lumwright

@@ -3,9 +3,9 @@
 #include "data/tuning.hpp"
 #include "draught/orifice.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
 #include "numeric/root.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 

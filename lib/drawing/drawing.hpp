@@ -53,9 +53,6 @@ struct Drawing {
   std::vector<Sheet> sheets;
 };
 
-/// The room for views on every sheet: within the frame, above the title block, beside the bars to measure.
-Box drawing_area(const Paper& paper);
-
 enum class Oversize {
   refuse,
   split,
@@ -82,10 +79,6 @@ std::vector<std::string> svg(const Drawing& drawing, const PrintOptions& options
 /// One part as DXF R12 in millimetres, at the view's own co-ordinates, with a line of 100 mm beneath to check by. No
 /// stretch: it goes to a machine. Throws as `pdf` does.
 std::string dxf(const View& view, const TitleBlock& title);
-
-/// What a reader would stumble over: words that overlap, or that a line other than hatching runs through; one sentence
-/// each. Empty for a good view. Throws as `pdf` does.
-std::vector<std::string> crowding(const View& view);
 
 /// Things that templates need again and again.
 void add_hole(View& view, Point centre, Length diameter);  // to drill, with its cross

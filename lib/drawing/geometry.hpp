@@ -15,7 +15,6 @@ class Angle {
   constexpr Angle() = default;
   static constexpr Angle of_radians(double number) { return Angle(number); }
   constexpr double in_radians() const { return radians_; }
-  constexpr double in_degrees() const { return radians_ * (180.0 / 3.14159265358979323846); }
   friend constexpr auto operator<=>(Angle, Angle) = default;
   friend constexpr Angle operator+(Angle a, Angle b) { return Angle(a.radians_ + b.radians_); }
   friend constexpr Angle operator-(Angle a, Angle b) { return Angle(a.radians_ - b.radians_); }
@@ -26,10 +25,6 @@ class Angle {
   double radians_ = 0.0;
 };
 constexpr Angle degrees(double number) { return Angle::of_radians(number * (3.14159265358979323846 / 180.0)); }
-
-inline Point polar(Point centre, Length radius, Angle angle) {
-  return {centre.x + radius * std::cos(angle.in_radians()), centre.y + radius * std::sin(angle.in_radians())};
-}
 
 struct Box {
   Point low;   // left, bottom

@@ -25,17 +25,6 @@ struct BedGas {
 };
 Temperature bed_gas_mean(const BedGas& bed, double lit);
 
-/// The burn depth by film diffusion alone: Wakao and Funazkri, Chem. Eng. Sci. 34 (1979) 325, with gas between air and
-/// flue gas at `temperature` and one atmosphere; a lower bound, for no gas slips through channels. A factor of 1.5
-/// against measured beds.
-struct BedFilm {
-  Length lump;
-  double voidage;  // between 0 and 1
-  MassFlux flux;   // of gas, over the whole grate
-  Temperature temperature;
-};
-Length oxygen_film_length(const BedFilm& film);
-
 /// The flux of gas that floats a lump: Wen and Yu, AIChE J. 12 (1966) 610. +-25 %. Gas between air and flue gas, at one
 /// atmosphere.
 struct LooseLump {
@@ -46,7 +35,6 @@ MassFlux lifting_flux(const LooseLump& lump, Temperature gas);
 
 /// Mass of fuel on the grate and the depth it lies at, by the bulk density. All above zero, else ModelError.
 Mass bed_mass(Area grate, Length depth, Density bulk);
-Length bed_depth(Mass fuel, Area grate, Density bulk);
 /// Time in which half of the bed burns: top up this often.
 Duration top_up_interval(Mass bed, MassFlow burning);
 

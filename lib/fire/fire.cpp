@@ -2,9 +2,9 @@
 #include "fire/combustion.hpp"
 #include "fire/heating_value.hpp"
 #include "matter/flue_gas.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -58,10 +58,6 @@ Fire::Fire(const FireInput& input)
 Power Fire::kindling_heat() const {
   if (!(input_.kindling.duration > 0.0 * s)) return no_heat;
   return (1.0 - input_.kindling.lit_at_start) * bed_heat_ / input_.kindling.duration;
-}
-
-Power Fire::heat_before_bed(double lit, MassFlow bed_air) const {
-  return (1.0 - input_.monoxide_loss) * fuel_per_air(lit) * bed_air * input_.net_heat;
 }
 
 Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow past_bed) const {

@@ -51,26 +51,15 @@ class Fire {
   explicit Fire(const FireInput& input);
 
   const FireInput& input() const { return input_; }
-  /// Kilograms of air that burn a kilogram of fuel fully. It goes with the heating value: heat for each kilogram of
-  /// air is nearly the same for all fuels (2.985 to 3.014 MJ; Huggett, Fire and Materials 4 (1980) 61).
-  double air_demand() const { return air_demand_; }
-  /// The same less the oxygen that the carbon leaving as monoxide does without: half of its share. Oxygen limits the
-  /// fire, so that the same air burns more fuel.
-  double air_taken() const { return air_taken_; }
   double monoxide_carbon() const { return monoxide_carbon_; }  // share of the carbon that leaves as monoxide
   double conversion() const { return conversion_; }            // of the oxygen, in the bed
   Energy bed_heat() const { return bed_heat_; }                // from cold to glow, all of it
   SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
   double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
-  /// What of a kilogram of fuel becomes gas; the rest is ash and stays in the pan. A heating value below that of the
-  /// analysis means so much more ash.
-  double gasified() const { return gasified_; }
   double gas_per_air(double lit) const { return gasified_ * fuel_per_air(lit); }
 
   /// Heat that kindling takes to warm the bed, while it lasts: bed_heat (1 - lit at start) / duration.
   Power kindling_heat() const;
-  /// What is left for that: heat of the fire less the carbon monoxide's.
-  Power heat_before_bed(double lit, MassFlow bed_air) const;
 
   /// The fire at one instant. `wanted_by_bed` is what the bed would take; it takes no more than there is. Air past the
   /// bed below zero means that gas puffs out. `lit` 0 to 1, flows not below zero, else ModelError. No flow gives no

@@ -1,6 +1,6 @@
 #include "fire/habits.hpp"
 #include "data/monoxide.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 

@@ -1,8 +1,8 @@
 #include "fire/heating_value.hpp"
 #include "data/species.hpp"
 #include "matter/flue_gas.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -50,26 +50,6 @@ SpecificEnergy gross_heat(const Fuel& fuel) {
   return positive((34.91 * fuel.carbon + 117.83 * fuel.hydrogen + 10.05 * fuel.sulphur - 10.34 * fuel.oxygen -
                    1.51 * fuel.nitrogen - 2.11 * fuel.ash) *
                   MJ_per_kg);
-}
-
-SpecificEnergy gross_heat_dulong(const Fuel& fuel) {
-  check(fuel);
-  require_within("oxygen of the fuel", fuel.oxygen, {0.0, 0.10});
-  return positive((33.8 * fuel.carbon + 142.8 * (fuel.hydrogen - fuel.oxygen / 8.0) + 9.5 * fuel.sulphur) * MJ_per_kg);
-}
-
-SpecificEnergy gross_heat_boie(const Fuel& fuel) {
-  check(fuel);
-  return positive(
-      (34.73 * fuel.carbon + 115.1 * fuel.hydrogen + 2.9 * fuel.nitrogen + 4.2 * fuel.sulphur - 10.8 * fuel.oxygen) *
-      MJ_per_kg);
-}
-
-SpecificEnergy gross_heat_proximate(const Fuel& fuel) {
-  check(fuel);
-  const double fixed_carbon = 1.0 - fuel.moisture - fuel.volatiles - fuel.ash;
-  require_not_negative("fixed carbon of the fuel", fixed_carbon);
-  return positive((35.36 * fixed_carbon + 15.59 * fuel.volatiles - 0.78 * fuel.ash) * MJ_per_kg);
 }
 
 SpecificEnergy net_heat(SpecificEnergy gross, const Fuel& fuel) {

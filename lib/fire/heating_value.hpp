@@ -15,14 +15,6 @@ double stoichiometric_air(const data::FuelAnalysis& fuel);
 /// Throws ModelError outside its range (on the dry fuel: C to 92.25, H 0.43 to 25.15, O to 50, N to 5.6, S to 94.08,
 /// ash to 71.4 %).
 SpecificEnergy gross_heat(const data::FuelAnalysis& fuel);
-/// Dulong's formula, modified (Perry's Chemical Engineers' Handbook); for fuels with no more than 10 % oxygen, else
-/// ModelError.
-SpecificEnergy gross_heat_dulong(const data::FuelAnalysis& fuel);
-/// Boie's formula (Perry's Chemical Engineers' Handbook).
-SpecificEnergy gross_heat_boie(const data::FuelAnalysis& fuel);
-/// From fixed carbon, volatiles and ash alone: Parikh, Channiwala and Ghosal, Fuel 84 (2005) 487-494. Mean error 3.7 %;
-/// reads 5 to 10 % low for coals of few volatiles.
-SpecificEnergy gross_heat_proximate(const data::FuelAnalysis& fuel);
 
 /// Net from gross: less 2.442 MJ for each kilogram of water that the fuel holds or forms.
 SpecificEnergy net_heat(SpecificEnergy gross, const data::FuelAnalysis& fuel);

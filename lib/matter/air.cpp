@@ -1,7 +1,7 @@
 #include "matter/air.hpp"
 #include "data/air.hpp"
-#include "matter/range.hpp"
 #include "numeric/curve.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -46,17 +46,4 @@ SpecificHeat air_heat_capacity(Temperature t) {
 }
 
 double prandtl(Temperature t) { return air_viscosity(t) * air_heat_capacity(t) / air_conductivity(t); }
-
-Atmosphere standard_atmosphere(Length altitude) {
-  require_within("altitude", altitude, {-1000.0, 11000.0});
-  constexpr Length earth = 6356766.0 * m;                               // nominal radius of the standard
-  constexpr double lapse = 0.0065, t0 = 288.15, r = 8314.32 / 28.9644;  // K/m, K, J/kgK
-  const double geopotential = in(altitude * (earth / (earth + altitude)), m);
-  const double t = t0 - lapse * geopotential;
-  const double exponent = in(standard_gravity, m / s / s) / (r * lapse);
-  const Pressure p = std::pow(t / t0, exponent) * atmosphere;
-  return {.temperature = kelvin(t), .pressure = p, .density = in(p, Pa) / (r * t) * kg_per_m3};
-}
-Density standard_atmosphere_density(Length altitude) { return standard_atmosphere(altitude).density; }
-Pressure standard_atmosphere_pressure(Length altitude) { return standard_atmosphere(altitude).pressure; }
 }  // namespace lumwright

@@ -25,16 +25,4 @@ SpecificHeat air_heat_capacity(Temperature t);
 
 /// Prandtl number of air from the three functions above.
 double prandtl(Temperature t);
-
-struct Atmosphere {
-  Temperature temperature;
-  Pressure pressure;
-  Density density;
-};
-
-/// The standard atmosphere (ISO 2533, US Standard Atmosphere 1976) up to 11 km; exact by definition.
-/// `altitude` is the geometric height above sea level, -1000 to 11 000 m, else ModelError.
-Atmosphere standard_atmosphere(Length altitude);
-Density standard_atmosphere_density(Length altitude);
-Pressure standard_atmosphere_pressure(Length altitude);
 }  // namespace lumwright

@@ -1,6 +1,6 @@
 #include "matter/convection.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -37,12 +37,6 @@ Film film(Length size, Temperature surface, Temperature air) {
 }  // namespace
 
 double plate_nusselt(const FreeConvection& at) { return churchill_chu(at, 0.825, 0.492); }
-
-double plate_nusselt_laminar(const FreeConvection& at) {
-  check(at);
-  const double prandtl_part = std::pow(1.0 + std::pow(0.492 / at.prandtl, 9.0 / 16.0), 4.0 / 9.0);
-  return 0.68 + 0.670 * std::pow(at.rayleigh, 0.25) / prandtl_part;
-}
 
 double cylinder_nusselt(const FreeConvection& at) { return churchill_chu(at, 0.60, 0.559); }
 

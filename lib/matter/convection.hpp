@@ -13,9 +13,6 @@ struct FreeConvection {
 /// (1975) 1323-1329. About +-10 %. Throws ModelError for negative numbers or above 1e12.
 double plate_nusselt(const FreeConvection& at);
 
-/// The closer form of the same paper for laminar flow, Rayleigh number below 1e9 by its authors' advice.
-double plate_nusselt_laminar(const FreeConvection& at);
-
 /// Mean Nusselt number of a horizontal cylinder: Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1049-1053.
 /// On an upright tube of our length it reads some 10 % high. Throws ModelError as above.
 double cylinder_nusselt(const FreeConvection& at);

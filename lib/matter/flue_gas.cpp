@@ -1,5 +1,5 @@
 #include "matter/flue_gas.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -68,14 +68,6 @@ IdealGas gas_of(const GasShares& s) {
 const IdealGas& dry_air_gas() {
   static const IdealGas gas = gas_of(air_shares());
   return gas;
-}
-
-DryReading dry_reading(const GasShares& s) {
-  const double n_co2 = s.carbon_dioxide / co2().relative_mass(), n_o2 = s.oxygen / oxygen().relative_mass();
-  const double n_co = s.carbon_monoxide / co().relative_mass();
-  const double n = n_co2 + n_o2 + n_co + s.nitrogen / rest_of_air().relative_mass();
-  require_above_zero("dry part of a gas", n);
-  return {.carbon_dioxide = n_co2 / n, .oxygen = n_o2 / n, .carbon_monoxide = n_co / n};
 }
 
 Conductivity flue_gas_conductivity(Temperature t) {

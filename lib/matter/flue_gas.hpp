@@ -22,14 +22,6 @@ IdealGas gas_of(const GasShares& shares);
 /// The heat of dry air by the same polynomials.
 const IdealGas& dry_air_gas();
 
-/// Shares of the molecules of a gas from which the water has been taken out, as a flue-gas tester reads them.
-struct DryReading {
-  double carbon_dioxide;
-  double oxygen;
-  double carbon_monoxide;
-};
-DryReading dry_reading(const GasShares& shares);
-
 /// Thermal conductivity of hot air and flue gas: US Standard Atmosphere 1976, eq. 53. Flue gas with 13 % carbon dioxide
 /// conducts 5 % less. 200 to 2500 K, else ModelError. For its viscosity `air_viscosity` is good enough (-2 %).
 Conductivity flue_gas_conductivity(Temperature t);

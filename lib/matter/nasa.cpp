@@ -1,6 +1,6 @@
 #include "matter/nasa.hpp"
-#include "matter/range.hpp"
 #include "quantity/errors.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -40,7 +40,6 @@ double IdealGas::h(double t) const { return heat_of(t < middle_ ? low_ : high_, 
 double IdealGas::cp(double t) const { return capacity(t < middle_ ? low_ : high_, t); }
 
 SpecificEnergy IdealGas::enthalpy(Temperature t) const { return h(checked(t)) * J_per_kg; }
-SpecificEnergy IdealGas::sensible_enthalpy(Temperature t) const { return (h(checked(t)) - at_25_) * J_per_kg; }
 SpecificHeat IdealGas::heat_capacity(Temperature t) const { return cp(checked(t)) * J_per_kg_K; }
 
 IdealGas::Heat IdealGas::heat(Temperature t) const {

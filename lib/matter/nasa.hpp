@@ -18,8 +18,6 @@ class IdealGas {
 
   /// Enthalpy of formation at 25 degC and all heat since.
   SpecificEnergy enthalpy(Temperature t) const;
-  /// Heat taken up from 25 degC.
-  SpecificEnergy sensible_enthalpy(Temperature t) const;
   SpecificHeat heat_capacity(Temperature t) const;
   /// Both at once.
   struct Heat {

@@ -160,12 +160,9 @@ void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, Inputs& 
   if (!supply) inputs.stands_in("supply.pack");
   draught.fan_voltage = supply ? supply->start.fan_voltage : fan.label.rated_voltage;
   const bool chopped = supply && supply->feed.control.kind == Control::Kind::chopped_supply;
-  draught.fan_speed = chopped ? supply->start.speed * fan_speed(*fan.motor, fan.label.rated_voltage)
-                              : fan_speed(*fan.motor, draught.fan_voltage);
-  if (draught.fan_speed <= 0.0 * rpm)
-    throw Refused("fan.voltage",
-                  "the fan does not turn on the " + format(draught.fan_voltage, "V") + " that reaches it",
-                  "more cells, a higher output, or a fan rated for less");
+  const FanDrive drive{draught.fan_voltage, chopped ? std::optional(supply->start.speed) : std::nullopt};
+  draught.fan_speed = told_by("fan.voltage", "", "more cells, a higher output, or a fan rated for less",
+                              [&] { return driven_speed(*fan.motor, drive); });
 }
 }  // namespace
 

@@ -26,17 +26,4 @@ double bracketed_root(F&& f, double low, double high, const char* what = "root",
                                                         boost::math::tools::eps_tolerance<double>(bits), steps);
   return 0.5 * (a + b);
 }
-/// Every sub-interval of [low, high], cut in `pieces`, over which f changes sign; in rising order.
-template <class F>
-std::vector<Bracket> sign_changes(F&& f, double low, double high, int pieces) {
-  std::vector<Bracket> found;
-  double x = low, fx = f(low);
-  for (int i = 1; i <= pieces; ++i) {
-    const double next = i == pieces ? high : low + (high - low) * i / pieces, f_next = f(next);
-    if ((fx > 0) != (f_next > 0)) found.push_back({x, next});
-    x = next;
-    fx = f_next;
-  }
-  return found;
-}
 }  // namespace lumwright

@@ -1,7 +1,7 @@
 #include "plan/bleed.hpp"
 #include "draught/orifice.hpp"
-#include "matter/range.hpp"
 #include "numeric/root.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>

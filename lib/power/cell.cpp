@@ -1,6 +1,7 @@
 #include "power/cell.hpp"
 #include "numeric/curve.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <cmath>
 
 namespace lumwright {
@@ -17,9 +18,9 @@ TemperatureFactors temperature_factors(const data::ChemistryRow& chemistry, Temp
 }
 
 Charge capacity_at(const Rating& rating, Current current) {
-  require_positive(rating.capacity, "Ah", "capacity");
-  require_positive(rating.current, "A", "rated current");
-  require_positive(current, "A", "discharge current");
+  require_above_zero("capacity", rating.capacity, "Ah");
+  require_above_zero("rated current", rating.current, "A");
+  require_above_zero("discharge current", current, "A");
   if (!(rating.exponent >= 1.0 && rating.exponent < 2.0))
     throw ModelError("rate exponent " + format_number(rating.exponent) + " is not between 1 and 2");
   if (current <= rating.current) return rating.capacity;
@@ -29,8 +30,8 @@ Duration time_at(const Rating& rating, Current current) { return capacity_at(rat
 
 double rate_exponent(RatePoint one, RatePoint other) {
   for (const RatePoint& point : {one, other}) {
-    require_positive(point.current, "A", "discharge current");
-    require_positive(point.capacity, "Ah", "capacity");
+    require_above_zero("discharge current", point.current, "A");
+    require_above_zero("capacity", point.capacity, "Ah");
   }
   const double span = std::log(in(other.current, one.current));
   if (std::abs(span) < 1e-6)
@@ -42,13 +43,13 @@ double rate_exponent(RatePoint one, RatePoint other) {
 Resistance pulse_resistance(LoadPoint light, LoadPoint heavy) {
   const Current step = heavy.current - light.current;
   const Voltage sag = light.voltage - heavy.voltage;
-  require_positive(step, "A", "step of current");
-  require_positive(sag, "V", "fall of voltage");
+  require_above_zero("step of current", step, "A");
+  require_above_zero("fall of voltage", sag, "V");
   return sag / step;
 }
 
 double charge_kept(const data::ChemistryRow& chemistry, double loss_per_month, Duration time, Temperature t) {
-  require_not_negative(time, "h", "time on the shelf");
+  require_not_negative("time on the shelf", time, "h");
   if (!(loss_per_month >= 0.0 && loss_per_month < 1.0))
     throw ModelError("self-discharge " + format_number(loss_per_month) + " a month is not between 0 and 1");
   const Duration day = 24.0 * hour, month = 30.4375 * day;

@@ -1,5 +1,6 @@
 #include "power/constant_power.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <cmath>
 
 namespace lumwright {
@@ -7,8 +8,8 @@ namespace {
 using VoltageSquared = quantity<detail::times<si::electric_potential, si::electric_potential>>;
 
 void check(Resistance r, Power p) {
-  require_not_negative(r, "ohm", "pack resistance");
-  require_positive(p, "W", "load");
+  require_not_negative("pack resistance", r, "ohm");
+  require_above_zero("load", p, "W");
 }
 /// sqrt(E^2 - 4 R P).
 Voltage discriminant(const PowerDraw& draw) {
@@ -23,17 +24,16 @@ Voltage discriminant(const PowerDraw& draw) {
 
 Current current(const PowerDraw& draw) {
   check(draw.resistance, draw.power);
-  require_positive(draw.emf, "V", "open-circuit voltage");
+  require_above_zero("open-circuit voltage", draw.emf, "V");
   return 2.0 * draw.power / (draw.emf + discriminant(draw));  // this form does not cancel and holds for R = 0
 }
 Voltage terminal_voltage(const PowerDraw& draw) { return draw.emf - current(draw) * draw.resistance; }
 
 Power most_power(Voltage emf, Resistance resistance) {
-  require_positive(emf, "V", "open-circuit voltage");
-  require_positive(resistance, "ohm", "pack resistance");
+  require_above_zero("open-circuit voltage", emf, "V");
+  require_above_zero("pack resistance", resistance, "ohm");
   return emf * emf / (4.0 * resistance);
 }
-Voltage collapse_emf(Resistance resistance, Power power) { return 2.0 * collapse_voltage(resistance, power); }
 Voltage collapse_voltage(Resistance resistance, Power power) {
   check(resistance, power);
   const VoltageSquared square = resistance * power;
@@ -42,10 +42,10 @@ Voltage collapse_voltage(Resistance resistance, Power power) {
 
 Duration time_to_draw(const StraightPiece& piece, Resistance resistance, Power power) {
   check(resistance, power);
-  require_positive(piece.to, "V", "open-circuit voltage");
-  require_not_negative(piece.charge, "Ah", "charge drawn");
+  require_above_zero("open-circuit voltage", piece.to, "V");
+  require_not_negative("charge drawn", piece.charge, "Ah");
   const Voltage fall = piece.from - piece.to;
-  require_not_negative(fall, "V", "fall of open-circuit voltage");
+  require_not_negative("fall of open-circuit voltage", fall, "V");
   // On a nearly level piece the difference below cancels; the value at its middle is then exact to (fall/E)^2.
   if (fall < 1e-6 * piece.from)
     return piece.charge / current({.emf = piece.to + 0.5 * fall, .resistance = resistance, .power = power});

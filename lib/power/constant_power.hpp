@@ -16,9 +16,7 @@ Current current(const PowerDraw& draw);
 Voltage terminal_voltage(const PowerDraw& draw);
 /// E^2/(4R), given at V = E/2 (maximum power transfer). Throws ModelError unless R > 0.
 Power most_power(Voltage emf, Resistance resistance);
-/// The open-circuit voltage below which P can no longer be drawn: 2 sqrt(R P).
-Voltage collapse_emf(Resistance resistance, Power power);
-/// The terminal voltage at that moment: sqrt(R P).
+/// The terminal voltage at which P can be drawn no longer, half of what is open then: sqrt(R P).
 Voltage collapse_voltage(Resistance resistance, Power power);
 
 /// Charge drawn while the open-circuit voltage falls along a straight line.

@@ -3,7 +3,8 @@
 #include "power/constant_power.hpp"
 #include "power/load_curve.hpp"
 #include "power/output_draw.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include "quantity/sound.hpp"
 #include <algorithm>
 
@@ -21,11 +22,11 @@ struct Floor {
   StopReason reason;
 };
 Floor floor_of(const Load& load, std::optional<Voltage> stop_at) {
-  if (stop_at) require_positive(*stop_at, "V", "stop voltage");
+  if (stop_at) require_above_zero("stop voltage", *stop_at, "V");
   Floor floor{.voltage = stop_at.value_or(Voltage()), .reason = StopReason::stop_at};
   const auto* supply = std::get_if<FanSupply>(&load);
   if (supply == nullptr || !supply->step_up) return floor;
-  require_not_negative(supply->step_up->input_min, "V", "least input of the step-up");
+  require_not_negative("least input of the step-up", supply->step_up->input_min, "V");
   if (supply->step_up->input_min > floor.voltage)
     floor = {.voltage = supply->step_up->input_min, .reason = StopReason::step_up_minimum};
   return floor;
@@ -139,7 +140,7 @@ Run not_started(const Pack& pack, const Load& load, std::optional<Voltage> stop_
   const Voltage emf = pack.curve.at(pack.drawn);
   const LoadCurve open(load, pack.resistance(), Voltage(), emf);
   const bool carries = open.answers() && emf > open.end_emf();
-  if (!carries) require_positive(pack.resistance(), "ohm", "resistance of a pack that cannot carry its load");
+  if (!carries) require_above_zero("resistance of a pack that cannot carry its load", pack.resistance(), "ohm");
   const WorkingPoint point =
       carries ? open.at(emf) : WorkingPoint{.voltage = 0.5 * emf, .current = 0.5 * emf / pack.resistance()};
   const Sample only{.time = Duration(),
@@ -187,10 +188,10 @@ const Sample& sound_sample(const Sample& at, const Pack& pack) {
 
 void check(const Pack& pack) {
   check(pack.curve);
-  require_not_negative(pack.inside, "ohm", "pack resistance");
-  require_not_negative(pack.outside, "ohm", "resistance of leads and fuse");
-  require_positive(pack.full, "Ah", "capacity of the pack");
-  require_positive(pack.rated_current, "A", "rated current");
+  require_not_negative("pack resistance", pack.inside, "ohm");
+  require_not_negative("resistance of leads and fuse", pack.outside, "ohm");
+  require_above_zero("capacity of the pack", pack.full, "Ah");
+  require_above_zero("rated current", pack.rated_current, "A");
   if (!(pack.rate_exponent >= 1.0 && pack.rate_exponent < 2.0))
     throw ModelError("rate exponent " + format_number(pack.rate_exponent) + " is not between 1 and 2");
 }
@@ -236,7 +237,7 @@ Run discharge(const Pack& pack, const Load& load, std::optional<Voltage> stop_at
 }
 
 Sample state_after(const Pack& pack, const Load& load, std::optional<Voltage> stop_at, Duration time) {
-  require_not_negative(time, "s", "time into the run");
+  require_not_negative("time into the run", time, "s");
   check(pack);
   const Rundown rundown(pack, load, stop_at);
   Duration before;

@@ -1,5 +1,6 @@
 #include "power/efficiency_points.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <map>
 
@@ -12,9 +13,9 @@ Grid grid_of(const std::vector<EfficiencyPoint>& points) {
   if (points.empty()) throw ModelError("a table of efficiencies needs one point or more");
   Grid grid;
   for (const EfficiencyPoint& p : points) {
-    require_positive(p.input, "V", "input of an efficiency point");
-    require_positive(p.output, "W", "output of an efficiency point");
-    require_share(p.share, "step-up efficiency");
+    require_above_zero("input of an efficiency point", p.input, "V");
+    require_above_zero("output of an efficiency point", p.output, "W");
+    require_share("step-up efficiency", p.share);
     if (!grid[in(p.input, V)].emplace(in(p.output, W), p.share).second)
       throw ModelError("efficiency at " + format(p.input, "V") + ", " + format(p.output, "W") + " is given twice");
   }

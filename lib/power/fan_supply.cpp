@@ -1,6 +1,7 @@
 #include "power/fan_supply.hpp"
 #include "power/output_draw.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -8,7 +9,7 @@ namespace lumwright {
 namespace {
 Voltage regulated(const FanSupply& supply, Voltage before) {
   const Voltage v = std::min(supply.control.voltage, before - supply.regulator_dropout);
-  require_positive(v, "V", "output of the series regulator");
+  require_above_zero("output of the series regulator", v, "V");
   return v;
 }
 
@@ -20,13 +21,13 @@ OutputDraw chopped(const FanSupply& supply, Voltage v) {
 }  // namespace
 
 Current fan_current(const FanLaw& fan, Voltage v) {
-  require_positive(v, "V", "fan voltage");
+  require_above_zero("fan voltage", v, "V");
   return fan.rated_current * std::pow(in(v, fan.rated_voltage), fan.current_exponent);
 }
 
 MotorState motor_state(const data::MotorShares& motor, double supply_over_rated, double duty) {
-  require_positive(supply_over_rated, "", "fan voltage over rated");
-  require_share(duty, "duty");
+  require_above_zero("fan voltage over rated", supply_over_rated);
+  require_share("duty", duty);
   const double driving = duty * supply_over_rated - motor.idle * motor.winding;
   if (!(driving > 0.0)) throw ModelError("duty " + format_number(duty) + " leaves the fan standing still");
   const double b = duty * motor.back_emf;
@@ -38,23 +39,23 @@ MotorState motor_state(const data::MotorShares& motor, double supply_over_rated,
 Control uncontrolled() { return {.kind = Control::Kind::none, .duty = 1.0, .voltage = Voltage()}; }
 
 void check(const FanSupply& supply) {
-  require_positive(supply.fan.rated_voltage, "V", "rated fan voltage");
-  require_positive(supply.fan.rated_current, "A", "rated fan current");
-  require_positive(supply.fan.current_exponent, "", "exponent of fan current");
+  require_above_zero("rated fan voltage", supply.fan.rated_voltage, "V");
+  require_above_zero("rated fan current", supply.fan.rated_current, "A");
+  require_above_zero("exponent of fan current", supply.fan.current_exponent);
   switch (supply.control.kind) {
     case Control::Kind::none:
       break;
     case Control::Kind::chopped_supply:
-      require_share(supply.control.duty, "duty");
+      require_share("duty", supply.control.duty);
       break;
     case Control::Kind::lower_output:
-      require_positive(supply.control.voltage, "V", "lowered output");
+      require_above_zero("lowered output", supply.control.voltage, "V");
       if (!supply.step_up)
         throw ModelError("lowered output " + format(supply.control.voltage, "V") + " needs a step-up to lower");
       break;
     case Control::Kind::series_regulator:
-      require_positive(supply.control.voltage, "V", "output of the series regulator");
-      require_not_negative(supply.regulator_dropout, "V", "dropout of the series regulator");
+      require_above_zero("output of the series regulator", supply.control.voltage, "V");
+      require_not_negative("dropout of the series regulator", supply.regulator_dropout, "V");
       break;
   }
 }
@@ -74,7 +75,7 @@ OutputDraw output_draw(const FanSupply& supply, Voltage v) {
 
 SupplyState supply_state(const FanSupply& supply, Voltage input) {
   check(supply);
-  require_positive(input, "V", "supply voltage");
+  require_above_zero("supply voltage", input, "V");
   const std::optional<StepUp> step_up = step_up_in_use(supply);
   if (!step_up) {
     const OutputDraw draw = output_draw(supply, input);

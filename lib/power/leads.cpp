@@ -1,23 +1,15 @@
 #include "power/leads.hpp"
 #include "data/wires.hpp"
 #include "numeric/curve.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
 namespace lumwright {
-Length awg_diameter(double gauge) {
-  if (!(gauge >= -3.0 && gauge <= 40.0))
-    throw ModelError("wire gauge " + format_number(gauge) + " is not between -3 and 40");
-  return 0.127 * mm * std::pow(92.0, (36.0 - gauge) / 39.0);
-}
-LineResistance copper_resistance(Area section) {
-  require_positive(section, "mm2", "wire section");
-  return ohm / 58.0 * mm2 / m / section;
-}
 LineResistance wire_resistance(Area section) {
-  require_positive(section, "mm2", "wire section");
+  require_above_zero("wire section", section, "mm2");
   const data::WireRow* nearest = nullptr;
   double least = 0;
   for (const data::WireRow& row : data::wires()) {
@@ -38,12 +30,12 @@ double copper_factor(Temperature t) {
   return 1.0 + 0.00393 * (at - 20.0);
 }
 Resistance loop_resistance(LineResistance line, Length run, Temperature t) {
-  require_positive(line, "ohm/km", "line resistance");
-  require_not_negative(run, "m", "length of lead");
+  require_above_zero("line resistance", line, "ohm/km");
+  require_not_negative("length of lead", run, "m");
   return 2.0 * run * line * copper_factor(t);
 }
 Current wire_carries(Area section, bool in_a_bundle) {
-  require_positive(section, "mm2", "wire section");
+  require_above_zero("wire section", section, "mm2");
   std::vector<double> x, y;
   for (const data::Ampacity& row : data::ampacities()) {
     x.push_back(std::log(in(row.section, mm2)));

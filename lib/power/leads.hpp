@@ -3,11 +3,6 @@
 #include "quantity/quantity.hpp"
 
 namespace lumwright {
-/// American wire gauge n: d = 0.127 mm * 92^((36-n)/39) (ASTM B258). Exact by definition. -3 (0000) to 40, else
-/// ModelError.
-Length awg_diameter(double gauge);
-/// Solid annealed copper: 1/58 ohm mm2/m at 20 degC (IACS, IEC 60028). Throws ModelError unless section > 0.
-LineResistance copper_resistance(Area section);
 /// Flexible wire by its nominal section: the standard's greatest value where the section is listed, else that of the
 /// nearest listed section scaled by area. Throws ModelError unless section > 0.
 LineResistance wire_resistance(Area section);

@@ -13,9 +13,6 @@ int light_ups(Duration runtime, Duration each);
 /// the fan may not start. Nothing when the pack has no resistance. Throws ModelError unless all are positive.
 std::optional<double> start_margin(Voltage open_circuit, Resistance resistance, Power running, double start_factor);
 
-/// True when a board that runs away below its real minimum is left on a pack that gets there: no cut-out stops it
-/// before.
-bool may_run_away(const FanSupply& supply, const Run& run);
 /// True when the pack sinks to the step-up's least input before anything else stops the run.
 bool sinks_to_minimum(const FanSupply& supply, const Run& run);
 }  // namespace lumwright

@@ -1,7 +1,7 @@
 #include "power/load_curve.hpp"
 #include "numeric/root.hpp"
 #include "power/load_regimes.hpp"
-#include "power/require.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/minima.hpp>
@@ -36,8 +36,8 @@ std::optional<Voltage> fold(const F& emf, Voltage bottom, Voltage top) {
 
 LoadCurve::LoadCurve(const Load& load, Resistance resistance, Voltage floor, Voltage highest)
     : pulse_resistance_(resistance / on_share(load)), highest_(highest) {
-  require_not_negative(resistance, "ohm", "pack resistance");
-  require_not_negative(floor, "V", "switch-off voltage");
+  require_not_negative("pack resistance", resistance, "ohm");
+  require_not_negative("switch-off voltage", floor, "V");
   for (const LoadRegime& regime : regimes(load, highest))
     if (!done_) add(regime, floor);
   if (!done_ && !stretches_.empty()) {  // the last regime ended above the floor: below it the load has no answer

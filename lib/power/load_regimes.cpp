@@ -1,7 +1,7 @@
 #include "power/load_regimes.hpp"
 #include "power/efficiency_points.hpp"
 #include "power/output_draw.hpp"
-#include "power/require.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -43,7 +43,7 @@ LoadRegime boosting(const StepUp& step_up, Current output, Voltage highest) {
   const Power out = step_up.output * output;
   LoadRegime regime{.from = 1e-6 * highest, .to = highest, .current = {}, .power = {}};
   if (const auto* share = std::get_if<double>(&step_up.efficiency)) {
-    require_share(*share, "step-up efficiency");
+    require_share("step-up efficiency", *share);
     const Power in_power = out / *share;
     regime.power = in_power;
     regime.current = [in_power](Voltage v) -> Current { return in_power / v; };
@@ -79,9 +79,9 @@ std::vector<LoadRegime> through(const FanSupply& supply, const StepUp& step_up, 
 }  // namespace
 
 std::vector<LoadRegime> regimes(const Load& load, Voltage highest) {
-  require_positive(highest, "V", "open-circuit voltage");
+  require_above_zero("open-circuit voltage", highest, "V");
   if (const auto* power = std::get_if<Power>(&load)) {
-    require_positive(*power, "W", "load");
+    require_above_zero("load", *power, "W");
     const Power p = *power;
     return {
         {.from = 1e-6 * highest, .to = highest, .current = [p](Voltage v) -> Current { return p / v; }, .power = p}};
@@ -90,8 +90,8 @@ std::vector<LoadRegime> regimes(const Load& load, Voltage highest) {
   check(supply);
   const std::optional<StepUp> step_up = step_up_in_use(supply);
   if (!step_up) return direct(supply, highest);
-  require_positive(step_up->output, "V", "step-up output");
-  require_not_negative(step_up->passing_drop, "V", "diode drop");
+  require_above_zero("step-up output", step_up->output, "V");
+  require_not_negative("diode drop", step_up->passing_drop, "V");
   return through(supply, *step_up, highest);
 }
 }  // namespace lumwright

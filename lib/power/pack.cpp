@@ -1,6 +1,7 @@
 #include "power/pack.hpp"
 #include "power/cell.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
@@ -49,18 +50,18 @@ void check(const PackInput& in) {
   if (in.parallel < 1) throw ModelError("cells in parallel " + std::to_string(in.parallel) + " are below 1");
   if (in.cell.bank && in.series != 1)
     throw ModelError("power banks in series " + std::to_string(in.series) + " are not 1");
-  require_positive(in.capacity, "Ah", "capacity of a cell");
-  require_positive(in.capacity_factor, "", "factor on capacity");
-  require_positive(in.resistance_factor, "", "factor on resistance");
-  require_share(in.charged, "charged share");
+  require_above_zero("capacity of a cell", in.capacity, "Ah");
+  require_above_zero("factor on capacity", in.capacity_factor);
+  require_above_zero("factor on resistance", in.resistance_factor);
+  require_share("charged share", in.charged);
   if (!(in.rate_exponent >= 1.0 && in.rate_exponent < 2.0))
     throw ModelError("rate exponent " + format_number(in.rate_exponent) + " is not between 1 and 2");
-  if (in.measured) require_not_negative(*in.measured, "ohm", "pack resistance");
-  if (in.cell_resistance) require_not_negative(*in.cell_resistance, "ohm", "cell resistance");
-  require_not_negative(in.contacts, "ohm", "resistance of contacts");
-  require_not_negative(in.outside, "ohm", "resistance of leads and fuse");
+  if (in.measured) require_not_negative("pack resistance", *in.measured, "ohm");
+  if (in.cell_resistance) require_not_negative("cell resistance", *in.cell_resistance, "ohm");
+  require_not_negative("resistance of contacts", in.contacts, "ohm");
+  require_not_negative("resistance of leads and fuse", in.outside, "ohm");
   if (!in.weakest) return;
-  require_share(*in.weakest, "capacity share of the weakest cell");
+  require_share("capacity share of the weakest cell", *in.weakest);
   if (in.series < 2) throw ModelError("cells in series " + std::to_string(in.series) + " have no weakest among them");
 }
 
@@ -104,7 +105,7 @@ void check(const OpenCircuit& curve) {
     if (curve.voltage[i] > curve.voltage[i - 1])
       throw ModelError("open-circuit voltage " + format(curve.voltage[i], "V") + " rises while charge is drawn");
   }
-  require_positive(curve.voltage.back(), "V", "open-circuit voltage of the empty pack");
+  require_above_zero("open-circuit voltage of the empty pack", curve.voltage.back(), "V");
 }
 
 Pack make_pack(const PackInput& input) {
@@ -140,23 +141,19 @@ Pack make_pack(const PackInput& input) {
 }
 
 Resistance usual_resistance(const data::CellRow& cell, Charge capacity) {
-  require_positive(capacity, "Ah", "capacity of a cell");
+  require_above_zero("capacity of a cell", capacity, "Ah");
   return cell.resistance_goes_with_size ? cell.resistance.value * in(cell.capacity.value, capacity)
                                         : cell.resistance.value;
 }
 
 Energy bank_energy(const data::CellRow& bank, Charge label) {
   if (!bank.bank) throw ModelError("cell `" + bank.id + "` is not a power bank");
-  require_positive(label, "Ah", "capacity on the label");
+  require_above_zero("capacity on the label", label, "Ah");
   return label * bank.bank->inside.value * bank.bank->conversion.value;
 }
 
-Current short_circuit_current(const Pack& pack) {
-  require_positive(pack.inside, "ohm", "resistance of the pack itself");
-  return pack.curve.voltage.front() / pack.inside_at_once.value_or(pack.inside);
-}
 Current short_behind_leads(const Pack& pack) {
-  require_positive(pack.inside, "ohm", "resistance of the pack itself");
+  require_above_zero("resistance of the pack itself", pack.inside, "ohm");
   return pack.curve.voltage.front() / pack.resistance_at_once();
 }
 

@@ -1,6 +1,7 @@
 #include "power/step_up.hpp"
 #include "power/efficiency_points.hpp"
-#include "power/require.hpp"
+#include "quantity/format.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 
@@ -9,9 +10,9 @@
 namespace lumwright {
 namespace {
 void check(const StepUp& step_up, StepUpDuty duty) {
-  require_positive(step_up.output, "V", "step-up output");
-  require_positive(duty.input, "V", "step-up input");
-  require_positive(duty.output, "A", "step-up output current");
+  require_above_zero("step-up output", step_up.output, "V");
+  require_above_zero("step-up input", duty.input, "V");
+  require_above_zero("step-up output current", duty.output, "A");
 }
 
 StepUpState state(const StepUp& step_up, StepUpDuty duty, Current input) {
@@ -25,7 +26,7 @@ StepUpState state(const StepUp& step_up, StepUpDuty duty, Current input) {
 }
 
 std::optional<StepUpState> by_share(const StepUp& step_up, StepUpDuty duty, double share) {
-  require_share(share, "step-up efficiency");
+  require_share("step-up efficiency", share);
   return state(step_up, duty, step_up.output * duty.output / (share * duty.input));
 }
 
@@ -87,7 +88,7 @@ StepUpState passed_through(const StepUp& step_up, StepUpDuty duty) {
   const auto* losses = std::get_if<StepUpLosses>(&step_up.efficiency);
   const Current input = duty.output + (losses ? losses->quiescent : Current());
   const Voltage output = duty.input - step_up.passing_drop;
-  require_positive(output, "V", "output of a step-up that passes its input through");
+  require_above_zero("output of a step-up that passes its input through", output, "V");
   const Power in_power = duty.input * input, out_power = output * duty.output;
   return {.input = input,
           .output = output,
@@ -105,14 +106,8 @@ StepUpState step_up_state(const StepUp& step_up, StepUpDuty duty) {
 }
 
 Temperature hot_spot(const StepUpHeat& heat, Power loss) {
-  require_positive(heat.hot_spot_per_loss, "K/W", "thermal resistance");
-  require_not_negative(loss, "W", "step-up loss");
+  require_above_zero("thermal resistance", heat.hot_spot_per_loss, "K/W");
+  require_not_negative("step-up loss", loss, "W");
   return heat.around + heat.hot_spot_per_loss * loss;
-}
-Power loss_allowed(const StepUpHeat& heat, Temperature limit) {
-  require_positive(heat.hot_spot_per_loss, "K/W", "thermal resistance");
-  const TemperatureRise room = limit - heat.around;
-  require_not_negative(room, "K", "hot-spot limit less the temperature around");
-  return room / heat.hot_spot_per_loss;
 }
 }  // namespace lumwright

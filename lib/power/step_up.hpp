@@ -71,6 +71,4 @@ struct StepUpHeat {
   ThermalResistance hot_spot_per_loss;
 };
 Temperature hot_spot(const StepUpHeat& heat, Power loss);
-/// The loss that brings the hot spot to `limit`. Throws ModelError if it is warmer around than that.
-Power loss_allowed(const StepUpHeat& heat, Temperature limit);
 }  // namespace lumwright

@@ -1,6 +1,5 @@
 #include "tune/lighting_up.hpp"
 #include "matter/water.hpp"
-#include "numeric/root.hpp"
 #include "power/fan_supply.hpp"
 #include <algorithm>
 #include <cmath>
@@ -71,11 +70,6 @@ std::string_view name(Observable observable) {
                                         "fan current",       "pack voltage",   "fuel burnt"};
   return names[index(observable)];
 }
-Kind kind_of_reading(Observable observable) {
-  const Kind kinds[] = {kind_of<Temperature>, kind_of<GaugePressure>, kind_of<Pressure>,
-                        kind_of<Current>,     kind_of<Voltage>,       kind_of<Mass>};
-  return kinds[index(observable)];
-}
 
 Prediction::Prediction(const RaiseInput& input, const Raise& raise)
     : barometer_(input.ambient.pressure), end_(0.0 * s), pack_stops_(raise.end == RaiseEnd::pack_stopped) {
@@ -97,13 +91,6 @@ double Prediction::at(Observable observable, Duration time) const {
   // beyond the end of the curve a search may ask for more than saturation tables hold
   const double water = std::clamp((*curves_[index(Observable::water)])(t), 273.16, 630.0);
   return in(saturation_pressure(kelvin(water)) - barometer_, Pa);
-}
-std::optional<Duration> Prediction::reaches(GaugePressure gauge) const {
-  const double wanted = QuantityTraits<Temperature>::to_si(saturation_temperature(gauge.above_barometer + barometer_));
-  const MonotoneCurve& water = *curves_[index(Observable::water)];
-  if (!(water.y().front() < wanted && wanted <= water.y().back())) return std::nullopt;
-  const auto f = [&](double t) { return water(t) - wanted; };
-  return bracketed_root(f, water.x().front(), water.x().back(), "time to the pressure") * s;
 }
 
 LightingUp::LightingUp(Build build, const Log& log)

@@ -15,7 +15,6 @@ namespace lumwright {
 enum class Observable { water, gauge, smokebox, fan_current, pack_voltage, fuel };
 inline constexpr std::size_t observables = 6;
 std::string_view name(Observable observable);  // "water temperature"
-Kind kind_of_reading(Observable observable);
 
 /// The instruments' readings through time, for one set of factors.
 class Prediction {
@@ -27,8 +26,6 @@ class Prediction {
   double at(Observable observable, Duration time) const;
   Duration end() const { return end_; }
   bool pack_stops() const { return pack_stops_; }
-  /// When water of this gauge pressure is reached; nothing if it is not.
-  std::optional<Duration> reaches(GaugePressure gauge) const;
 
  private:
   Pressure barometer_;

@@ -1,7 +1,8 @@
 #include "workshop/box_development.hpp"
 #include "data/sheet.hpp"
-#include "workshop/require.hpp"
+#include "quantity/require.hpp"
 #include <cmath>
+#include <fmt/format.h>
 #include <numbers>
 
 namespace lumwright {
@@ -17,7 +18,7 @@ struct Wall {
 Wall wall_of(const SquareBox& box) {
   const Length floor_side = box.height - box.inside_radius;
   if (box.hem == 0.0 * mm) return {0.0 * mm, 0.0 * mm, floor_side};
-  require_length(box.hem > box.sheet, "hem", box.hem, "wider than the sheet is thick");
+  require_that("hem", box.hem, box.hem > box.sheet, "wider than the sheet is thick", "mm");
   const Length fold =
       bend_allowance({.angle = std::numbers::pi, .inside = 0.0 * mm, .sheet = box.sheet, .metal = box.metal});
   const Length flat = box.hem - box.sheet;  // the fold itself stands out by one thickness
@@ -25,7 +26,7 @@ Wall wall_of(const SquareBox& box) {
 }
 NetAxis axis_of(Length inside, const SquareBox& box, const Wall& wall, Length bend) {
   const Length floor = inside - 2.0 * box.inside_radius;
-  require_length(floor > 0.0 * mm, "floor of the box between its bends", floor, "above zero");
+  require_that("floor of the box between its bends", floor, floor > 0.0 * mm, "above zero", "mm");
   NetAxis axis{{wall.bend + 0.5 * bend, wall.bend + 1.5 * bend + floor}, 2.0 * (wall.bend + bend) + floor};
   if (box.hem > 0.0 * mm) {
     axis.folds.insert(axis.folds.begin(), wall.hem_fold);
@@ -75,32 +76,32 @@ void wall_folds(SquareBoxNet& net) {
   for (const Length& y : net.along.folds) net.folds.push_back({{c, y}, {net.across.total - c, y}});
 }
 void check(const SquareBox& box) {
-  require_above_zero("width of the box", box.width);
-  require_above_zero("length of the box", box.length);
-  require_above_zero("height of the box", box.height);
-  require_above_zero("sheet of the box", box.sheet);
-  require_not_negative("inside radius of the folds", box.inside_radius);
-  require_not_negative("tab", box.tab);
-  require_not_negative("hem", box.hem);
+  require_above_zero("width of the box", box.width, "mm");
+  require_above_zero("length of the box", box.length, "mm");
+  require_above_zero("height of the box", box.height, "mm");
+  require_above_zero("sheet of the box", box.sheet, "mm");
+  require_not_negative("inside radius of the folds", box.inside_radius, "mm");
+  require_not_negative("tab", box.tab, "mm");
+  require_not_negative("hem", box.hem, "mm");
 }
 }  // namespace
 
 Length bend_allowance(const Bend& bend) {
   if (!(bend.angle > 0.0 && bend.angle <= std::numbers::pi))
     throw ModelError(fmt::format("bend of {:.6g} degrees is not above 0 up to 180", bend.angle / degree));
-  require_not_negative("inside radius of the bend", bend.inside);
-  require_above_zero("thickness of the sheet", bend.sheet);
+  require_not_negative("inside radius of the bend", bend.inside, "mm");
+  require_above_zero("thickness of the sheet", bend.sheet, "mm");
   return (data::bend_row(bend.metal).per_thickness * bend.sheet + right_angle * bend.inside) *
          (bend.angle / right_angle);
 }
 
 RoundBoxPieces round_box(const RoundBox& box) {
-  require_above_zero("diameter of the box", box.diameter);
-  require_above_zero("height of the box", box.height);
-  require_above_zero("sheet of the box", box.sheet);
-  require_length(box.sheet < 0.1 * box.diameter, "sheet of the box", box.sheet, "below a tenth of its diameter");
-  require_not_negative("lap of the seam", box.lap);
-  require_not_negative("skirt of the disc", box.skirt);
+  require_above_zero("diameter of the box", box.diameter, "mm");
+  require_above_zero("height of the box", box.height, "mm");
+  require_above_zero("sheet of the box", box.sheet, "mm");
+  require_that("sheet of the box", box.sheet, box.sheet < 0.1 * box.diameter, "below a tenth of its diameter", "mm");
+  require_not_negative("lap of the seam", box.lap, "mm");
+  require_not_negative("skirt of the disc", box.skirt, "mm");
   const bool on_top = box.fit == DiscFit::on_top, skirted = box.skirt > 0.0 * mm;
   const Length outside = box.diameter + 2.0 * box.sheet;
   const Length disc = on_top ? outside + (skirted ? 2.0 * box.sheet : 0.0 * mm) : box.diameter;
@@ -121,29 +122,17 @@ SquareBoxNet square_box(const SquareBox& box) {
   const Length bend =
       bend_allowance({.angle = right_angle, .inside = box.inside_radius, .sheet = box.sheet, .metal = box.metal});
   const Wall wall = wall_of(box);
-  require_length(wall.bend > wall.rim, "height of the box", box.height, "enough for its bends");
+  require_that("height of the box", box.height, wall.bend > wall.rim, "enough for its bends", "mm");
   SquareBoxNet net{.across = axis_of(box.width, box, wall, bend),
                    .along = axis_of(box.length, box, wall, bend),
                    .corner = wall.bend + 0.5 * bend,
                    .outline = {},
                    .folds = {},
                    .metal = {}};
-  require_length(box.tab < net.corner - wall.rim, "tab", box.tab, "shorter than the wall is high");
+  require_that("tab", box.tab, box.tab < net.corner - wall.rim, "shorter than the wall is high", "mm");
   wall_folds(net);
   outline_and_tabs(net, wall.rim, box.tab);
   net.metal = area_within(net.outline) * box.sheet;
   return net;
-}
-
-SquareBox lid_over(const LidOver& lid) {
-  check(lid.box);
-  require_not_negative("clearance of the lid", lid.clearance);
-  require_above_zero("depth of the lid", lid.depth);
-  const Length more = 2.0 * (lid.box.sheet + lid.clearance);
-  SquareBox cover = lid.box;
-  cover.width += more;
-  cover.length += more;
-  cover.height = lid.depth;
-  return cover;
 }
 }  // namespace lumwright

@@ -73,13 +73,4 @@ struct SquareBoxNet {
 /// where fold lines cross, or the corner tears. Width, length, height and sheet above zero, the others not negative.
 /// Throws ModelError otherwise, or when wall, hem or tab is shorter than its bends need.
 SquareBoxNet square_box(const SquareBox& box);
-
-struct LidOver {
-  SquareBox box;
-  Length clearance;  // all round, between box and lid
-  Length depth;      // of the lid's wall, inside
-};
-/// The box that slips over another as its lid: give it to `square_box`. Clearance not negative, depth above zero;
-/// throws ModelError otherwise.
-SquareBox lid_over(const LidOver& lid);
 }  // namespace lumwright

@@ -1,22 +1,11 @@
 #include "workshop/brazing.hpp"
 #include "data/shop_rules.hpp"
 #include "matter/metal.hpp"
-#include "workshop/require.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 
 namespace lumwright {
 namespace {
-bool is_iron(const data::MetalRow& metal) {
-  constexpr std::string_view irons[] = {"steel", "stainless", "ferritic stainless", "cast iron", "tinplate"};
-  return std::find(std::begin(irons), std::end(irons), metal.name) != std::end(irons);
-}
-// the tin coat is meant to run when it is soft-soldered: the sheet under it counts
-Temperature solidus(const data::MetalRow& of, data::FillerKind kind) {
-  const data::MetalRow& metal =
-      of.name == "tinplate" && kind == data::FillerKind::soft ? lumwright::metal("steel") : of;
-  if (!metal.solidus) throw ModelError("the solidus of `" + metal.name + "` is not known");
-  return *metal.solidus;
-}
 Gap judged(const Band<Length>& hot, Length least, Length most) {
   if (hot.low < 0.0 * mm) return Gap::interference;
   if (hot.low < least) return Gap::too_tight;
@@ -25,8 +14,8 @@ Gap judged(const Band<Length>& hot, Length least, Length most) {
 }  // namespace
 
 BrazeGap braze_gap(const BrazedJoint& joint) {
-  require_band("tube outside diameter", joint.tube);
-  require_band("hole for the tube", joint.hole);
+  require_band("tube outside diameter", joint.tube, "mm");
+  require_band("hole for the tube", joint.hole, "mm");
   const Temperature at = joint.filler.liquidus;
   const double tube = 1.0 + linear_strain(joint.tube_metal, at), plate = 1.0 + linear_strain(joint.plate_metal, at);
   const StrainRange tubes = strain(joint.tube_metal, at), plates = strain(joint.plate_metal, at);
@@ -45,32 +34,5 @@ BrazeGap braze_gap(const BrazedJoint& joint) {
           .most = most,
           .hole_to_bore = {hole_for(0.5 * (least + most)), hole_for(least), hole_for(most)},
           .gap = judged(hot, least, most)};
-}
-
-Length gap_closed_by_heat(const SharedHeat& heat) {
-  require_above_zero("diameter of the joint", heat.diameter);
-  return heat.diameter * (linear_strain(heat.tube_metal, heat.at) - linear_strain(heat.plate_metal, heat.at));
-}
-
-JointVerdict joint_verdict(const JointHeat& heat) {
-  const TemperatureRise needed = data::shop_rise("filler below parent").value.value;
-  const Temperature limit = heat.filler.solidus - data::shop_rise("solder below solidus").value.value;
-  const Temperature work =
-      std::min(solidus(heat.tube_metal, heat.filler.kind), solidus(heat.plate_metal, heat.filler.kind));
-  const TemperatureRise reserve = work - heat.filler.liquidus;
-  return {.melt_reserve = reserve,
-          .melt_reserve_needed = needed,
-          .limit = limit,
-          .use_reserve = limit - heat.in_use,
-          .melts_the_work = reserve < needed,
-          .eaten_by_sulphur = heat.filler.not_in_sulphur && heat.sulphurous_gas,
-          .brittle_on_iron = heat.filler.not_on_iron && (is_iron(heat.tube_metal) || is_iron(heat.plate_metal)),
-          .too_hot_in_use = heat.in_use > limit};
-}
-
-Length least_lap(const LapOf& lap) {
-  require_above_zero("tube wall", lap.tube_wall);
-  require_above_zero("thickness of the plate", lap.plate);
-  return data::shop_number("lap over wall").value.value * std::min(lap.tube_wall, lap.plate);
 }
 }  // namespace lumwright

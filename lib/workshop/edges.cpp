@@ -1,7 +1,7 @@
 #include "workshop/edges.hpp"
 #include "data/shop_rules.hpp"
+#include "quantity/require.hpp"
 #include "workshop/hole_circle.hpp"
-#include "workshop/require.hpp"
 
 namespace lumwright {
 namespace {
@@ -16,20 +16,13 @@ MetalLeft judged(Length has, Length unit, const data::Rule<Q>& low, const data::
   return {room, has, least, prefer, rule.source, rule.standing};
 }
 MetalLeft by_diameters(Length has, Length hole, const char* least, const char* preferred) {
-  require_above_zero("hole", hole);
+  require_above_zero("hole", hole, "mm");
   return judged(has, hole, data::shop_number(least), data::shop_number(preferred), 1.0);
 }
 }  // namespace
 
 Length edge_to_rim(const RimEdge& plate) { return 0.5 * (plate.outside - plate.pitch_circle); }
 Length web_to_opening(const OpeningWeb& web) { return web.from_centre - 0.5 * web.opening - 0.5 * web.hole; }
-Length largest_opening(const OpeningLimit& limit) { return 2.0 * (limit.from_centre - limit.web) - limit.hole; }
-Length web_to_neighbour(const NeighbourWeb& web) {
-  return chord({.count = web.count, .pitch_circle = web.pitch_circle, .apart = 1}) - web.hole;
-}
-Length pitch_error_taken_up(const FloatingScrew& screw) {
-  return (screw.panel_hole - screw.screw) + (screw.fan_hole - screw.screw);
-}
 
 MetalLeft judge_edge(Length centre_to_edge, Length hole) {
   return by_diameters(centre_to_edge, hole, "edge least", "edge preferred");

@@ -28,27 +28,6 @@ struct OpeningWeb {
 };
 /// Metal between an opening and a hole. For a tube in a flange the opening is the tube's hole.
 Length web_to_opening(const OpeningWeb& web);
-/// The largest opening that leaves `web`.
-struct OpeningLimit {
-  Length from_centre;
-  Length hole;
-  Length web;
-};
-Length largest_opening(const OpeningLimit& limit);
-struct NeighbourWeb {
-  int count;
-  Length pitch_circle;
-  Length hole;
-};
-/// Metal between two neighbours of a hole circle; count 2 or more. Throws ModelError as `chord`.
-Length web_to_neighbour(const NeighbourWeb& web);
-struct FloatingScrew {
-  Length panel_hole;
-  Length fan_hole;
-  Length screw;
-};
-/// Error of hole pitch that clearance holes on both sides take up: (panel - screw) + (fan - screw).
-Length pitch_error_taken_up(const FloatingScrew& screw);
 
 // Judged. Each throws ModelError for a hole not above zero.
 /// Hole centre to an edge: 1.5 hole diameters at least (EN 1993-1-3), 2 preferred (FAA AC 43.13-1B). Also for the edge

@@ -1,10 +1,11 @@
 #include "workshop/fan_pattern.hpp"
 #include "data/fan_frames.hpp"
 #include "data/shop_rules.hpp"
+#include "quantity/require.hpp"
 #include "workshop/hole_circle.hpp"
-#include "workshop/require.hpp"
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
 
 namespace lumwright {
 namespace {
@@ -130,14 +131,14 @@ FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {
 }  // namespace
 
 FanDrawing fan_drawing(const FanInHand& fan) {
-  require_above_zero("frame of the fan", fan.frame);
-  if (fan.thickness) require_above_zero("thickness of the fan", *fan.thickness);
+  require_above_zero("frame of the fan", fan.frame, "mm");
+  if (fan.thickness) require_above_zero("thickness of the fan", *fan.thickness, "mm");
   if (fan.hole_pitch) {
-    require_above_zero("hole pitch of the fan", *fan.hole_pitch);
-    require_length(*fan.hole_pitch < fan.frame, "hole pitch of the fan", *fan.hole_pitch, "shorter than its frame");
+    require_above_zero("hole pitch of the fan", *fan.hole_pitch, "mm");
+    require_that("hole pitch of the fan", *fan.hole_pitch, *fan.hole_pitch < fan.frame, "shorter than its frame", "mm");
   }
-  if (fan.hole) require_above_zero("screw hole of the fan", *fan.hole);
-  if (fan.opening) require_above_zero("air passage of the fan", *fan.opening);
+  if (fan.hole) require_above_zero("screw hole of the fan", *fan.hole, "mm");
+  if (fan.opening) require_above_zero("air passage of the fan", *fan.opening, "mm");
   return with_measured(fan, fan.kind == data::FanKind::axial ? axial_drawing(fan) : blower_drawing(fan));
 }
 }  // namespace lumwright

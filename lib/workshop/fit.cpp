@@ -2,8 +2,8 @@
 #include "data/fits.hpp"
 #include "matter/metal.hpp"
 #include "numeric/root.hpp"
+#include "quantity/require.hpp"
 #include "workshop/measuring.hpp"
-#include "workshop/require.hpp"
 #include "workshop/tube_heating.hpp"
 #include <algorithm>
 #include <cmath>
@@ -14,20 +14,21 @@ namespace {
 constexpr Length no_length = 0.0 * mm;
 
 void check(const FitInput& input) {
-  require_band("chimney bore", input.bore);
-  require_band("tube outside diameter", input.outside);
-  require_not_negative("measuring uncertainty of the bore", input.bore_measured_within);
-  require_not_negative("measuring uncertainty of the tube", input.outside_measured_within);
-  require_not_negative("seam ridge", input.seam_ridge);
-  require_length(input.seam_ridge < 0.5 * input.bore.low, "seam ridge", input.seam_ridge, "less than half the bore");
-  if (input.chimney_wall) require_above_zero("chimney wall", *input.chimney_wall);
-  if (input.depth) require_above_zero("chimney depth", *input.depth);
-  if (input.engaged) require_above_zero("engaged length", *input.engaged);
-  require_above_zero("tube wall", input.tube_wall);
-  require_length(2.0 * input.tube_wall < input.outside.low, "tube wall", input.tube_wall,
-                 "thin enough to leave a bore");
-  require_not_negative("soot", input.soot);
-  require_not_negative("running clearance", input.running_clearance);
+  require_band("chimney bore", input.bore, "mm");
+  require_band("tube outside diameter", input.outside, "mm");
+  require_not_negative("measuring uncertainty of the bore", input.bore_measured_within, "mm");
+  require_not_negative("measuring uncertainty of the tube", input.outside_measured_within, "mm");
+  require_not_negative("seam ridge", input.seam_ridge, "mm");
+  require_that("seam ridge", input.seam_ridge, input.seam_ridge < 0.5 * input.bore.low, "less than half the bore",
+               "mm");
+  if (input.chimney_wall) require_above_zero("chimney wall", *input.chimney_wall, "mm");
+  if (input.depth) require_above_zero("chimney depth", *input.depth, "mm");
+  if (input.engaged) require_above_zero("engaged length", *input.engaged, "mm");
+  require_above_zero("tube wall", input.tube_wall, "mm");
+  require_that("tube wall", input.tube_wall, 2.0 * input.tube_wall < input.outside.low, "thin enough to leave a bore",
+               "mm");
+  require_not_negative("soot", input.soot, "mm");
+  require_not_negative("running clearance", input.running_clearance, "mm");
 }
 
 Band<Length> clearance(const Band<Length>& bore, const Band<Length>& outside) {
@@ -165,9 +166,9 @@ Length needed_clearance(const ColdNeed& need) {
 }
 
 double leak_share(const LeakGap& gap) {
-  require_above_zero("chimney bore", gap.bore);
-  require_above_zero("tube outside diameter", gap.outside);
-  require_above_zero("tube bore", gap.tube_bore);
+  require_above_zero("chimney bore", gap.bore, "mm");
+  require_above_zero("tube outside diameter", gap.outside, "mm");
+  require_above_zero("tube bore", gap.tube_bore, "mm");
   return gap_area(gap) / circle(gap.tube_bore);
 }
 

@@ -1,6 +1,6 @@
 #include "workshop/sheet_cutting.hpp"
 #include "data/shop_rules.hpp"
-#include "workshop/require.hpp"
+#include "quantity/require.hpp"
 #include "workshop/thread.hpp"
 #include <algorithm>
 #include <cmath>
@@ -28,7 +28,7 @@ std::vector<Length> steps_to(const data::StepDrill& drill, Length hole) {
 }  // namespace
 
 SawAdvice saw_for_sheet(Length sheet) {
-  require_above_zero("thickness of the sheet", sheet);
+  require_above_zero("thickness of the sheet", sheet, "mm");
   const double teeth = data::shop_number("teeth in cut").value.value,
                least = data::shop_number("teeth in cut").value.low;
   const data::SawBlade& finest = data::saw_blades().front();
@@ -43,8 +43,8 @@ SawAdvice saw_for_sheet(Length sheet) {
 }
 
 SheetHolePlan sheet_hole(const SheetHole& hole) {
-  require_above_zero("hole in the sheet", hole.diameter);
-  require_above_zero("thickness of the sheet", hole.sheet);
+  require_above_zero("hole in the sheet", hole.diameter, "mm");
+  require_above_zero("thickness of the sheet", hole.sheet, "mm");
   SheetHolePlan plan{.pilot = data::shop_length("pilot").value.value,
                      .twist = std::nullopt,
                      .drill = std::nullopt,

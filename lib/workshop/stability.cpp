@@ -1,10 +1,11 @@
 #include "workshop/stability.hpp"
 #include "data/shop_rules.hpp"
 #include "data/strengths.hpp"
+#include "quantity/require.hpp"
 #include "workshop/plane.hpp"
-#include "workshop/require.hpp"
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
 #include <numbers>
 
 namespace lumwright {
@@ -14,20 +15,18 @@ constexpr Force newton = kg * m / s / s;
 
 void check(const Stack& stack) {
   for (const StackPart& part : stack.parts) {
-    if (!(part.mass >= 0.0 * g) || !is_finite(part.mass))
-      throw ModelError(fmt::format("mass of the {} {:.6g} g is not zero or more", part.name, in(part.mass, g)));
-    require_length(true, "height of a part over the mouth", part.centre, "a length");
-    require_length(true, "distance of a part from the axis", part.off_axis, "a length");
+    require_not_negative(("mass of the " + part.name).c_str(), part.mass, "g");
+    require_finite("height of a part over the mouth", part.centre, "mm");
+    require_finite("distance of a part from the axis", part.off_axis, "mm");
   }
-  require_above_zero("engaged length", stack.engaged);
-  require_not_negative("clearance in the chimney", stack.clearance);
-  require_not_negative("radius of the seat", stack.seat);
-  require_not_negative("height of the knock", stack.top);
-  if (!(stack.push >= 0.0 * newton) || !is_finite(stack.push))
-    throw ModelError(fmt::format("push of {:.6g} N is not zero or more", in(stack.push, newton)));
-  require_above_zero("chimney bore", stack.chimney.bore);
-  if (stack.chimney.wall) require_above_zero("chimney wall", *stack.chimney.wall);
-  if (stack.chimney.height) require_above_zero("free height of the chimney", *stack.chimney.height);
+  require_above_zero("engaged length", stack.engaged, "mm");
+  require_not_negative("clearance in the chimney", stack.clearance, "mm");
+  require_not_negative("radius of the seat", stack.seat, "mm");
+  require_not_negative("height of the knock", stack.top, "mm");
+  require_not_negative("push", stack.push, "N");
+  require_above_zero("chimney bore", stack.chimney.bore, "mm");
+  if (stack.chimney.wall) require_above_zero("chimney wall", *stack.chimney.wall, "mm");
+  if (stack.chimney.height) require_above_zero("free height of the chimney", *stack.chimney.height, "mm");
 }
 
 struct Balance {
@@ -43,7 +42,7 @@ Balance balance(const std::vector<StackPart>& parts) {
     height += part.mass * part.centre;
     side += part.mass * part.off_axis;
   }
-  if (!(mass > 0.0 * g)) throw ModelError(fmt::format("mass of the fan stack {:.6g} g is not above zero", in(mass, g)));
+  require_above_zero("mass of the fan stack", mass, "g");
   return {mass, height / mass, side / mass};
 }
 
@@ -104,7 +103,7 @@ std::optional<double> over(Moment holds, Moment tips) {
 Force usual_knock() { return data::shop_mass("knock").value.value * standard_gravity; }
 
 Moment ring_moment(const RingLoad& load) {
-  require_above_zero("mean radius of the ring", load.mean_radius);
+  require_above_zero("mean radius of the ring", load.mean_radius, "mm");
   if (!(load.half_angle >= 0.0 && load.half_angle <= 90.0 * degree))
     throw ModelError(
         fmt::format("half angle of the push {:.6g} degrees is not between 0 and 90", load.half_angle / degree));

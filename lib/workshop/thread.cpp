@@ -1,8 +1,9 @@
 #include "workshop/thread.hpp"
+#include "quantity/require.hpp"
 #include "quantity/words.hpp"
-#include "workshop/require.hpp"
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
 #include <numbers>
 
 namespace lumwright {
@@ -109,13 +110,6 @@ const data::ThreadRow& thread(std::string_view spelling) {
                                               : "did you mean `" + likely + "`"));
 }
 
-std::vector<std::string> thread_names() {
-  std::vector<std::string> names;
-  names.reserve(data::threads().size());
-  for (const data::ThreadRow& row : data::threads()) names.push_back(row.name);
-  return names;
-}
-
 ThreadSizes thread_sizes(const data::ThreadRow& thread) {
   const data::ThreadForm& form = data::thread_form(thread.form);
   ThreadSizes sizes{.pitch_diameter = thread.major - form.pitch_line * thread.pitch,
@@ -132,18 +126,12 @@ ThreadSizes thread_sizes(const data::ThreadRow& thread) {
 }
 
 ThreadShare thread_share(const data::ThreadRow& thread, Length hole) {
-  require_above_zero("tapping hole", hole);
-  require_length(hole < thread.major, "tapping hole", hole, "below the major diameter of the thread");
+  require_above_zero("tapping hole", hole, "mm");
+  require_that("tapping hole", hole, hole < thread.major, "below the major diameter of the thread", "mm");
   const auto handbook = data::thread_form(thread.form).handbook_depth;
   return {.of_form = (thread.major - hole) / (2.0 * form_depth(thread)),
           .of_handbook =
               handbook ? std::optional<double>((thread.major - hole) / (*handbook * thread.pitch)) : std::nullopt};
-}
-
-Length hole_for_share(const data::ThreadRow& thread, double share) {
-  if (!(share >= 0.3 && share <= 1.0))
-    throw ModelError(fmt::format("share of thread {:.6g} is not between 0.3 and 1", share));
-  return thread.major - 2.0 * share * form_depth(thread);
 }
 
 Length clearance_hole(const data::ThreadRow& thread, ClearanceFit fit) {
@@ -153,8 +141,8 @@ Length clearance_hole(const data::ThreadRow& thread, ClearanceFit fit) {
 
 const data::DrillRow& nearest_drill(Length diameter, std::string_view series) {
   const auto& all = data::drills();
-  require_length(diameter >= all.front().diameter && diameter <= all.back().diameter, "drill diameter", diameter,
-                 "between 0.5 and 13 mm");
+  const bool listed = diameter >= all.front().diameter && diameter <= all.back().diameter;
+  require_that("drill diameter", diameter, listed, "between 0.5 and 13 mm", "mm");
   const data::DrillRow* best = nullptr;
   const auto off = [&](const data::DrillRow& row) { return std::abs(in(row.diameter - diameter, mm)); };
   for (const data::DrillRow& row : all) {

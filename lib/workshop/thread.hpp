@@ -13,9 +13,6 @@ namespace lumwright {
 /// name one thread only. Throws ModelError that names the nearest thread, or those that the words fit.
 const data::ThreadRow& thread(std::string_view spelling);
 
-/// Every name that the tables know, as `thread` writes it.
-std::vector<std::string> thread_names();
-
 /// Sizes that follow from the form of the thread.
 struct ThreadSizes {
   Length pitch_diameter;
@@ -36,9 +33,6 @@ struct ThreadShare {
 /// (major - hole) / (2 depth). Above 1 the hole is smaller than the core. Throws ModelError for a hole not above zero
 /// or not below the major diameter.
 ThreadShare thread_share(const data::ThreadRow& thread, Length hole);
-
-/// Diameter to drill for a share of the thread, 0.3 to 1 of its own form. Throws ModelError outside.
-Length hole_for_share(const data::ThreadRow& thread, double share);
 
 enum class ClearanceFit { fine, medium, coarse };
 /// Clearance hole: ISO 273 for metric threads, drill charts for unified, common practice for BA and ME. Where the table

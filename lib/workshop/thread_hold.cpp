@@ -1,6 +1,6 @@
 #include "workshop/thread_hold.hpp"
 #include "data/shop_rules.hpp"
-#include "workshop/require.hpp"
+#include "quantity/require.hpp"
 #include "workshop/thread.hpp"
 #include <algorithm>
 #include <cmath>
@@ -8,9 +8,8 @@
 
 namespace lumwright {
 ThreadHold thread_hold(const TappedPlate& plate) {
-  require_above_zero("thickness of the tapped plate", plate.plate);
-  if (!(plate.screw_over_metal > 0.0) || !std::isfinite(plate.screw_over_metal))
-    throw ModelError(fmt::format("strength of screw over plate {:.6g} is not above zero", plate.screw_over_metal));
+  require_above_zero("thickness of the tapped plate", plate.plate, "mm");
+  require_above_zero("strength of screw over plate", plate.screw_over_metal);
   const data::EngagementRow& rule = data::engagement_rule(plate.metal);
   const data::ThreadRow& thread = plate.thread;
   const ThreadSizes sizes = thread_sizes(thread);

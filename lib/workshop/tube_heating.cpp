@@ -1,6 +1,6 @@
 #include "workshop/tube_heating.hpp"
 #include "matter/air.hpp"
-#include "matter/range.hpp"
+#include "quantity/require.hpp"
 #include <algorithm>
 #include <cmath>
 

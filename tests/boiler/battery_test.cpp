@@ -20,7 +20,7 @@ TEST_CASE("the pack ends where its discharge ends, for the same reason, and give
         CAPTURE(step_up);
         CAPTURE(stop);
         CAPTURE(current);
-        Battery battery = example_battery(generic("axial 60x25"), step_up);
+        Battery battery = example_battery(usual_fan("axial 60x25"), step_up);
         battery.stop_at = stop > 0.0 ? std::optional(stop * V) : std::nullopt;
         battery.feed.fan.rated_current = current * A;
         const Run run = discharge(battery.pack, battery.feed, battery.stop_at);
@@ -39,7 +39,7 @@ TEST_CASE("the pack ends where its discharge ends, for the same reason, and give
 }
 
 TEST_CASE("a fan straight on the pack stops at its own voltage if nothing stops it before") {
-  Battery battery = example_battery(generic("axial 60x25"), false);
+  Battery battery = example_battery(usual_fan("axial 60x25"), false);
   battery.stop_at.reset();
   const MotorLaw motor =
       motor_law({.rated_voltage = 12.0 * V, .rated_speed = 4500.0 * rpm, .starts_at = 6.5 * V, .speed_at = {}});
@@ -49,7 +49,7 @@ TEST_CASE("a fan straight on the pack stops at its own voltage if nothing stops 
 }
 
 TEST_CASE("a heavy current costs more charge than it carries") {
-  Battery battery = example_battery(generic("axial 60x25"), true);
+  Battery battery = example_battery(usual_fan("axial 60x25"), true);
   const BatteryDraw draw(battery, std::nullopt);
   const SupplyPoint start = draw.at(draw.start_charge());
   // Peukert: (I/Ir)^(k-1)
@@ -58,7 +58,7 @@ TEST_CASE("a heavy current costs more charge than it carries") {
 }
 
 TEST_CASE("a pack that cannot carry the fan is refused") {
-  Battery battery = example_battery(generic("axial 60x25"), true);
+  Battery battery = example_battery(usual_fan("axial 60x25"), true);
   battery.stop_at = 20.0 * V;
   CHECK_THROWS_AS(BatteryDraw(battery, std::nullopt), ModelError);
 }

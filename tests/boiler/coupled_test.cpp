@@ -79,7 +79,7 @@ TEST_CASE("the flow falls as the fire brightens, and the fan gas climbs through 
   CHECK(last.air < 0.75 * first.air);
   CHECK(last.path->fan_gas > first.path->fan_gas);
   const RaiseEvent& hot = *run.find(RaiseEventKind::fan_too_hot);
-  CHECK(hot.at.path->fan_gas == near(generic("axial 60x25").gas_limit, 1e-6));
+  CHECK(hot.at.path->fan_gas == near(usual_fan("axial 60x25").gas_limit, 1e-6));
   int times = 0;
   for (const RaiseEvent& e : run.events) times += e.kind == RaiseEventKind::fan_too_hot;
   CHECK(times == 1);
@@ -149,7 +149,7 @@ TEST_CASE("bleed air cools the fan") {
 TEST_CASE("common practice: about seven minutes with a strong fan, fifteen with a weak one") {
   // 300 ml; common practice, no source. The band is that of air leak, carbon monoxide and kindling.
   const auto time = [](std::string_view fan, double volts, const ExampleA& set) {
-    const data::GenericFan& row = generic(fan);
+    const UsualFan& row = usual_fan(fan);
     RaiseInput input = example_a(set);
     GasPath path = example_path(row.frame);
     path.past_bed = LeakShare{set.past_bed};

@@ -7,6 +7,7 @@
 #include "data/step_ups.hpp"
 #include "draught/fan_estimate.hpp"
 #include "fire/heating_value.hpp"
+#include "usual_fans.hpp"
 
 namespace lumwright {
 /// What the sensitivities vary.
@@ -82,8 +83,11 @@ inline GasPath example_path(Length fan) {
                  .wall = BoxWall{.height = 40.0 * mm, .area = 0.015 * m2, .emissivity = 0.3, .stirring = 2.0}};
   return path;
 }
-inline FanDraught example_fan(const data::GenericFan& fan) {
-  const FanCurve curve = curve_from_generic(fan, fan.frame);
+inline FanDraught example_fan(const UsualFan& fan) {
+  const FanCurve curve = curve_from_sheet({.kind = fan.kind,
+                                           .speed = fan.rated_speed,
+                                           .points = {{0.0 * m3_per_s, fan.shut_off}, {fan.free_air, 0.0 * Pa}},
+                                           .thickness = fan.thickness});
   return {.fan = [curve](Rotation n) { return running(curve, n); },
           .motor = motor_law({.rated_voltage = fan.rated_voltage,
                               .rated_speed = fan.rated_speed,
@@ -91,12 +95,7 @@ inline FanDraught example_fan(const data::GenericFan& fan) {
                               .speed_at = {}}),
           .voltage = {}};
 }
-inline const data::GenericFan& generic(std::string_view id) {
-  for (const data::GenericFan& fan : data::generic_fans())
-    if (fan.id == id) return fan;
-  throw std::logic_error("no such fan");
-}
-inline Battery example_battery(const data::GenericFan& fan, bool step_up) {
+inline Battery example_battery(const UsualFan& fan, bool step_up) {
   const PackInput pack{.cell = data::cell("NiMH AA"),
                        .series = 5,
                        .parallel = 1,
@@ -122,7 +121,7 @@ inline Battery example_battery(const data::GenericFan& fan, bool step_up) {
 }
 /// The boiler of `example_a` with a usual fan on a pack.
 inline RaiseInput example_coupled(std::string_view fan_id = "axial 60x25", bool step_up = true) {
-  const data::GenericFan& fan = generic(fan_id);
+  const UsualFan& fan = usual_fan(fan_id);
   RaiseInput input = example_a();
   input.path = GasNetwork(example_path(fan.frame), input.ambient);
   input.draught = example_fan(fan);

@@ -20,7 +20,6 @@ TEST_CASE("published Nusselt numbers of fire tubes") {
             ? TubeHeat{.reynolds = row.number("graetz") / (0.7 * 0.05), .prandtl = 0.7, .bore_over_length = 0.05}
             : TubeHeat{.reynolds = row.number("re"), .prandtl = 0.7, .bore_over_length = row.number("ratio")};
     const double nusselt = what == "laminar"     ? laminar_nusselt(at)
-                           : what == "from rest" ? laminar_nusselt_from_rest(at)
                            : what == "turbulent" ? turbulent_nusselt(at)
                                                  : fire_tube_nusselt(at);
     CHECK(nusselt == near(row.number("expect"), row.number("tolerance")));

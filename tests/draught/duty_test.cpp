@@ -1,4 +1,5 @@
 #include "draught/duty.hpp"
+#include "draught/mass_balance.hpp"
 #include "draught/openings.hpp"
 #include "draught/orifice.hpp"
 #include "matter/air.hpp"

@@ -1,5 +1,6 @@
 #include "draught/gas_path.hpp"
 #include "draught/duty.hpp"
+#include "draught/mass_balance.hpp"
 #include "draught/openings.hpp"
 #include "draught/orifice.hpp"
 #include "matter/air.hpp"

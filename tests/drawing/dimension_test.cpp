@@ -1,5 +1,7 @@
 #include "drawing/at.hpp"
+#include "drawing/crowding.hpp"
 #include "drawing/ink.hpp"
+#include "drawing/polar.hpp"
 #include "near.hpp"
 #include <algorithm>
 using namespace lumwright;

@@ -7,6 +7,11 @@ using namespace lumwright;
 using namespace lumwright::drawing;
 
 namespace {
+/// The room for views on every sheet.
+Box drawing_area(const Paper& paper) {
+  const Extent area = regions(paper).area;
+  return {{area.low.x * mm, area.low.y * mm}, {area.high.x * mm, area.high.y * mm}};
+}
 View block(double width, double height) {
   View v{.name = ""};
   add_rectangle(v, {{0.0 * mm, 0.0 * mm}, {width * mm, height * mm}});

@@ -16,10 +16,8 @@ double answer(std::istringstream& in_line, const std::string& name) {
     if (!(in_line >> x)) throw std::invalid_argument("a number is missing behind " + name);
     return x;
   };
-  if (name == "laminar") return friction_laminar(next());
   const double first = next();
-  if (name == "churchill") return friction_churchill(first, next());
-  if (name == "colebrook") return friction_colebrook(first, next());
+  if (name == "churchill") return friction_short_tube(first, 1e15, next());  // long developed
   if (name == "ergun") {
     BedFlow bed{.particle = first * m,
                 .sphericity = next(),

@@ -8,7 +8,7 @@ import sys
 try:
     import fluids
     import yaml
-    from fluids import fittings, flow_meter, filters, friction, packed_bed
+    from fluids import fittings, friction, packed_bed
 except ImportError:
     if sys.executable == "/usr/bin/python3":
         sys.exit("python3-fluids or python3-yaml is not installed")
@@ -60,15 +60,7 @@ def bed_flow(r):
     return low
 
 
-def meter_flow(r):
-    taps = {"corner": "corner", "d": "D", "flange": "flange"}[r["taps"]]
-    return flow_meter.differential_pressure_meter_solver(
-        D=r["pipe"], D2=r["hole"], P1=r["upstream"], P2=r["downstream"], rho=r["density"], mu=r["viscosity"],
-        k=r["exponent"], meter_type="ISO 5167 orifice", taps=taps)
-
-
 LAWS = {
-    "laminar friction": lambda r: friction.friction_laminar(r["re"]),
     "churchill": lambda r: friction.Churchill_1977(Re=r["re"], eD=r["roughness"]),
     "colebrook": lambda r: friction.Colebrook(Re=r["re"], eD=r["roughness"]),
     "square inlet": lambda r: fittings.entrance_sharp(method=book(r)),
@@ -77,28 +69,9 @@ LAWS = {
     "sudden expansion": lambda r: fittings.diffuser_sharp(Di1=r["small"], Di2=r["large"]),
     "sudden contraction": lambda r: None if book(r) == "Idelchik" else fittings.contraction_sharp(
         Di1=r["large"], Di2=r["small"], method=book(r)),
-    "mitre bend": lambda r: fittings.bend_miter(r["angle"], Di=r["bore"], Re=r["re"], method=book(r)),
-    "smooth bend": lambda r: fittings.bend_rounded(Di=r["bore"], angle=r["angle"], fd=r["friction"], rc=r["radius"],
-                                                   Re=r["re"], method=book(r)),
-    "conical contraction": lambda r: fittings.contraction_conical(Di1=r["large"], Di2=r["small"], angle=r["angle"],
-                                                                  fd=r["friction"]),
-    "conical expansion": lambda r: fittings.diffuser_conical(Di1=r["small"], Di2=r["large"], angle=r["angle"],
-                                                             fd=r["friction"]),
-    "square-edge screen": lambda r: filters.square_edge_screen(r["open"]),
-    "round-edge screen": lambda r: filters.round_edge_screen(r["open"], r["re"]),
-    "orifice loss": lambda r: 1.0 / r["cd"] ** 2,
-    "meter loss": lambda r: flow_meter.discharge_coefficient_to_K(D=r["pipe"], Do=r["hole"], C=r["cd"]),
-    "reader-harris": lambda r: flow_meter.C_Reader_Harris_Gallagher(
-        D=r["pipe"], Do=r["hole"], rho=r["density"], mu=r["viscosity"], m=r["flow"], taps=r["taps"]),
-    "expansibility": lambda r: flow_meter.orifice_expansibility(
-        D=r["pipe"], Do=r["hole"], P1=r["upstream"], P2=r["downstream"], k=r["exponent"]),
-    "meter flow": meter_flow,
-    "velocity of approach": lambda r: flow_meter.velocity_of_approach_factor(D=r["pipe"], Do=r["hole"]),
     "reynolds": lambda r: fluids.Reynolds(V=r["speed"], D=r["bore"], rho=r["density"], mu=r["viscosity"]),
     "friction lengths": lambda r: fluids.K_from_f(fd=r["friction"], L=r["length"], D=r["bore"]),
     "heads": lambda r: fluids.dP_from_K(K=r["k"], rho=r["density"], V=r["speed"]),
-    "atmosphere": lambda r: fluids.ATMOSPHERE_1976(r["altitude"]).rho,
-    "atmosphere pressure": lambda r: fluids.ATMOSPHERE_1976(r["altitude"]).P,
     "terminal velocity": lambda r: fluids.v_terminal(D=r["size"], rhop=r["piece"], rho=r["density"], mu=r["viscosity"]),
     "bed": bed,
     "bed flow": bed_flow,

@@ -26,14 +26,3 @@ TEST_CASE("no sign change, or no number, is a ModelError that names the unknown"
   CHECK_THROWS_AS(bracketed_root([&](double x) { return x > 1 ? nan : -1.0; }, 0, 2), ModelError);
   CHECK_THROWS_AS(bracketed_root([&](double x) { return x > 1 ? inf : -1.0; }, 0, 2), ModelError);
 }
-TEST_CASE("every crossing of a wavy function is bracketed, in rising order") {
-  // identity: sin has the roots pi, 2 pi, 3 pi in (1, 10)
-  const auto wave = [](double x) { return std::sin(x); };
-  const auto found = sign_changes(wave, 1, 10, 50);
-  REQUIRE(found.size() == 3);
-  for (int i = 0; i < 3; ++i) {
-    const Bracket bracket = found[static_cast<std::size_t>(i)];
-    CHECK(bracketed_root(wave, bracket.low, bracket.high) == near((i + 1) * 3.14159265358979324, 1e-14));
-  }
-  CHECK(sign_changes(wave, 0.1, 3.0, 10).empty());
-}

@@ -1,6 +1,7 @@
 // Builds that nobody wrote, assessed in many samples: numbers are numbers, balances close, bands hold their centre, and
 // the verdict is what the checks bear out.
 #include "description/random_build.hpp"
+#include "draught/mass_balance.hpp"
 #include "plan/assess.hpp"
 #include "plan/check.hpp"
 #include <algorithm>

@@ -98,10 +98,10 @@ TEST_CASE("a short at the battery") {
   Pack pack = make_pack(plain_pack(data::cell("NiMH AA"), 4, 2.0 * Ah));
   pack.curve.voltage.front() = 5.2 * V;
   pack.inside = 0.2 * ohm;
-  CHECK(short_circuit_current(pack) == near(26.0 * A, 1e-12));
+  CHECK(short_behind_leads(pack) == near(26.0 * A, 1e-12));
   pack.curve.voltage.front() = 4.2 * V;
   pack.inside = 0.06 * ohm;
-  CHECK(short_circuit_current(pack) == near(70.0 * A, 1e-12));
+  CHECK(short_behind_leads(pack) == near(70.0 * A, 1e-12));
 }
 
 TEST_CASE("the cut-out that spares the weakest cell") {
@@ -124,7 +124,7 @@ TEST_CASE("a power bank is 5 V flat with the energy of its label") {
   PackInput two = plain_pack(bank, 2, 10.0 * Ah);
   CHECK_THROWS_WITH_AS(make_pack(two), "power banks in series 2 are not 1", ModelError);
   CHECK_THROWS_AS(bank_energy(data::cell("NiMH AA"), 2.0 * Ah), ModelError);
-  CHECK_THROWS_AS(short_circuit_current(pack), ModelError);
+  CHECK_THROWS_AS(short_behind_leads(pack), ModelError);
 }
 
 TEST_CASE("a pack is refused by name and value") {

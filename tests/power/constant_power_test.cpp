@@ -17,10 +17,10 @@ TEST_CASE("the most that a source can give") {
   CHECK(most_power(4.8 * V, 0.2 * ohm) == near(28.80 * W, 1e-9));  // maximum power transfer, E^2/4R
   CHECK_THROWS_WITH_AS(current({.emf = 6.0 * V, .resistance = 1.6 * ohm, .power = 5.7 * W}),
                        "load 5.70 W is more than the pack can give: 5.625 W at 6.00 V open", ModelError);
-  CHECK(collapse_emf(1.6 * ohm, 3.0 * W) == near(4.38178 * V, 2e-6));  // 2 sqrt(R P), hand
+  CHECK(2.0 * collapse_voltage(1.6 * ohm, 3.0 * W) == near(4.38178 * V, 2e-6));  // 2 sqrt(R P), hand
   // at three quarters of that power the terminals hold three quarters of E: identity
   CHECK(terminal_voltage({.emf = 6.0 * V, .resistance = 1.6 * ohm, .power = 0.75 * 5.625 * W}) == near(4.5 * V, 1e-12));
-  const Voltage at_the_edge = collapse_emf(0.7 * ohm, 2.3 * W);
+  const Voltage at_the_edge = 2.0 * collapse_voltage(0.7 * ohm, 2.3 * W);
   CHECK(terminal_voltage({.emf = at_the_edge, .resistance = 0.7 * ohm, .power = 2.3 * W}) ==
         near(0.5 * at_the_edge, 1e-6));
 }

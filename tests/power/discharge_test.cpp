@@ -177,8 +177,8 @@ TEST_CASE("the step-up's real minimum ends the run, and what happens below it is
   const Run run = discharge(pack, large, {});
   CHECK(run.reason == StopReason::step_up_minimum);
   CHECK(run.end.voltage == near(4.0 * V, 1e-12));  // the class of board fails near 3.5 V, whatever its label
-  CHECK(may_run_away(large, run));
-  CHECK_FALSE(may_run_away(large, discharge(pack, large, 4.2 * V)));
+  CHECK(sinks_to_minimum(large, run));
+  CHECK_FALSE(sinks_to_minimum(large, discharge(pack, large, 4.2 * V)));
   const FanSupply small = stepped_up("small 1.2 MHz", 12.0 * V, 0.15 * A);
   const Run low = discharge(pack, small, {});
   CHECK(low.reason == StopReason::empty);  // four cells end at 4.12 V open, far above its 2.5 V

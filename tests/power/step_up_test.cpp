@@ -1,6 +1,5 @@
 #include "power/step_up.hpp"
 #include "near.hpp"
-#include "power/power_stage.hpp"
 #include "published.hpp"
 #include "quantity/errors.hpp"
 #include <doctest/doctest.h>
@@ -120,32 +119,4 @@ TEST_CASE("heat in a small board") {
   const StepUpHeat heat{.around = degC(25.0), .hot_spot_per_loss = data::step_up("small 1.2 MHz").hot_spot_per_loss};
   CHECK(hot_spot(heat, 1.0 * W) - heat.around == near(46.2 * K, 0.01));
   CHECK(hot_spot(heat, 1.5 * W) - heat.around == near(69.3 * K, 0.01));
-  CHECK(loss_allowed(heat, degC(85.0)) == near(1.30 * W, 0.004));
-  CHECK(loss_allowed({.around = degC(45.0), .hot_spot_per_loss = 46.0 * K_per_W}, degC(85.0)) == near(0.87 * W, 0.001));
-  CHECK_THROWS_AS(loss_allowed({.around = degC(90.0), .hot_spot_per_loss = 46.0 * K_per_W}, degC(85.0)), ModelError);
-}
-TEST_CASE("design equations of the power stage") {
-  // forms of SLVA372 sections 2 to 4, evaluated outside this project
-  const PowerStage small{
-      .input = 3.6 * V, .output = 12.0 * V, .efficiency = 0.85, .coil = 22.0 * microhenry, .frequency = 1.2e6 * hertz};
-  CHECK(duty(small) == near(0.745, 1e-12));
-  CHECK(ripple(small) == near(0.101591 * A, 5e-6));
-  CHECK(most_output(small, 2.0 * A) == near(0.497047 * A, 2e-6));
-  CHECK(peak_switch_current(small, 0.2 * A) == near(0.835109 * A, 1e-6));
-  CHECK(continuous_above(small) == near(0.5 * 0.101591 * 0.255 * A, 5e-6));
-  const PowerStage large{
-      .input = 5.0 * V, .output = 12.0 * V, .efficiency = 0.88, .coil = 33.0 * microhenry, .frequency = 4e5 * hertz};
-  CHECK(duty(large) == near(0.633333, 1e-6));
-  CHECK(ripple(large) == near(0.239899 * A, 3e-6));
-  CHECK(most_output(large, 4.0 * A) == near(1.422685 * A, 1e-6));
-  const PowerStage low{
-      .input = 2.4 * V, .output = 12.0 * V, .efficiency = 0.80, .coil = 22.0 * microhenry, .frequency = 1.2e6 * hertz};
-  CHECK(duty(low) == near(0.84, 1e-12));
-  CHECK(most_output(low, 2.0 * A) == near(0.313891 * A, 2e-6));
-  CHECK_THROWS_AS(duty({.input = 15.0 * V,
-                        .output = 12.0 * V,
-                        .efficiency = 0.85,
-                        .coil = 22.0 * microhenry,
-                        .frequency = 1e6 * hertz}),
-                  ModelError);
 }

@@ -1,5 +1,6 @@
 #include "report/drawings.hpp"
 #include "data/first_words.hpp"
+#include "drawing/crowding.hpp"
 #include "near.hpp"
 #include "report/../plan/describe.hpp"
 #include "report/build_sheet.hpp"

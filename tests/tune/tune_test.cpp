@@ -1,5 +1,6 @@
 #include "tune/tune.hpp"
 #include "near.hpp"
+#include "numeric/root.hpp"
 #include "plan/describe.hpp"
 #include "tune/parts.hpp"
 #include <doctest/doctest.h>
@@ -42,10 +43,15 @@ class Garden {
       if (factors_[k].key == key) return factors_[k].at(hidden_[k]);
     throw std::runtime_error("no factor " + key);
   }
+  /// The second in which the water reaches that pressure, or the last where it does not.
+  double reached(GaugePressure gauge) const {
+    const auto over = [&](double t) { return truth_->at(Observable::gauge, t * s) - in(gauge.above_barometer, Pa); };
+    const double end = in(truth_->end(), s);
+    return over(end) > 0.0 && over(0.0) < 0.0 ? bracketed_root(over, 0.0, end) : end;
+  }
   /// Sixteen readings up to working pressure, each as unsure as instruments are.
   std::string log(GaugePressure working) {
-    const double end = in(truth_->reaches(working).value_or(truth_->end()), s);
-    const double boils = in(truth_->reaches({0.05 * bar}).value_or(truth_->end()), s);
+    const double end = reached(working), boils = reached({0.05 * bar});
     std::string text = "started_at: 14 degC\nreadings:\n";
     for (int i = 1; i <= 16; ++i) {
       const double t = end * i / 17.0;

@@ -16,17 +16,14 @@ BrazedJoint joint(const char* tube, const char* plate, Length hole) {
           .plate_metal = metal(plate),
           .filler = data::filler("Ag 155")};
 }
-JointHeat heat(const char* filler, const char* tube, const char* plate, double celsius) {
-  return {data::filler(filler), metal(tube), metal(plate), degC(celsius)};
-}
 }  // namespace
 
 TEST_CASE("brass in steel closes, brass in brass does not") {
-  // by hand: (20.5 - 11.7) 1e-6 x 630 x 20 = 0.111 mm, coefficients of Callister, table B.6
-  CHECK(off(gap_closed_by_heat({20.0 * mm, metal("free-cutting brass"), metal("steel"), degC(650)}), 0.1109 * mm) <
-        0.0001);
-  CHECK(off(gap_closed_by_heat({20.0 * mm, metal("brass"), metal("brass"), degC(650)}), 0.0 * mm) < 1e-12);
-  CHECK(gap_closed_by_heat({20.0 * mm, metal("steel"), metal("brass"), degC(650)}) < 0.0 * mm);
+  // by hand: (20.5 - 11.7) 1e-6 x 640 x 20 = 0.113 mm from 20 degC to where Ag 155 runs, 660 degC; coefficients of
+  // Callister, table B.6
+  CHECK(off(braze_gap(joint("free-cutting brass", "steel", 20.0 * mm)).closes, 0.1126 * mm) < 0.0005);
+  CHECK(off(braze_gap(joint("brass", "brass", 20.0 * mm)).closes, 0.0 * mm) < 1e-12);
+  CHECK(braze_gap(joint("steel", "brass", 20.0 * mm)).closes < 0.0 * mm);
   const BrazeGap gap = braze_gap(joint("free-cutting brass", "steel", 20.3 * mm));
   CHECK(off(gap.cold.value, 0.15 * mm) < 1e-9);
   CHECK(off(gap.closes, 2.0 * (gap.cold.value - gap.hot.value)) < 1e-12);
@@ -57,31 +54,6 @@ TEST_CASE("the gap at brazing heat is judged, and the hole asked for gives it") 
   CHECK_THROWS_AS(braze_gap(melts), ModelError);  // aluminium is gone before the filler runs
 }
 
-TEST_CASE("fillers against the work and against the fire") {
-  const JointVerdict good = joint_verdict(heat("Ag 155", "brass", "free-cutting brass", 300));
-  CHECK(in(good.melt_reserve, K) == near(225.0, 1e-9));  // 885 less 660
-  CHECK_FALSE(good.melts_the_work);
-  CHECK_FALSE(good.too_hot_in_use);
-  CHECK(joint_verdict(heat("Cu 470", "brass", "free-cutting brass", 300)).melts_the_work);  // 895 against 885
-  CHECK(joint_verdict(heat("CuP 281", "brass", "steel", 300)).brittle_on_iron);
-  CHECK_FALSE(joint_verdict(heat("CuP 281", "brass", "copper", 300)).brittle_on_iron);
-  for (const bool coal : {true, false}) {
-    JointHeat gas = heat("CuP 281", "brass", "copper", 300);
-    gas.sulphurous_gas = coal;
-    CHECK(joint_verdict(gas).eaten_by_sulphur == coal);
-    gas.filler = data::filler("Ag 155");
-    CHECK_FALSE(joint_verdict(gas).eaten_by_sulphur);
-  }
-  // solidus less 50 K: 133, 171, 254 degC
-  CHECK(in_degC(joint_verdict(heat("Sn60Pb40", "brass", "brass", 100)).limit) == near(133.0, 1e-9));
-  CHECK(in_degC(joint_verdict(heat("Sn96Ag4", "brass", "brass", 100)).limit) == near(171.0, 1e-9));
-  CHECK(in_degC(joint_verdict(heat("Pb98Ag2", "brass", "brass", 100)).limit) == near(254.0, 1e-9));
-  CHECK(joint_verdict(heat("Sn60Pb40", "brass", "brass", 150)).too_hot_in_use);
-  CHECK(in(joint_verdict(heat("Sn60Pb40", "brass", "brass", 150)).use_reserve, K) == near(-17.0, 1e-9));
-  CHECK_FALSE(joint_verdict(heat("Sn60Pb40", "tinplate", "brass", 60)).melts_the_work);  // the coat is meant to run
-  CHECK(joint_verdict(heat("Ag 155", "tinplate", "brass", 60)).melts_the_work);
-}
-
 TEST_CASE("the joints of the build agree with the fillers") {
   CHECK(in_degC(data::filler("Ag 155").solidus) == near(in_degC(*data::joint("silver braze").melts), 1e-9));
   CHECK(in_degC(data::filler("Sn60Pb40").solidus) == near(in_degC(*data::joint("soft solder").melts), 1e-9));
@@ -103,9 +75,4 @@ TEST_CASE("AWS ranges of the like fillers are near") {
   CHECK(std::abs(in_degC(data::filler("BAg-5").liquidus) - 743.0) < 5.0);
   CHECK(std::abs(in_degC(data::filler("BAg-5").solidus) - 677.0) < 15.0);
   CHECK(std::abs(in_degC(data::filler("BAg-8").liquidus) - 779.0) < 5.0);
-}
-
-TEST_CASE("a lap is three thin walls") {
-  CHECK(off(least_lap({0.356 * mm, 3.0 * mm}), 1.068 * mm) < 1e-9);  // by hand
-  CHECK_THROWS_AS(least_lap({0.0 * mm, 3.0 * mm}), ModelError);
 }

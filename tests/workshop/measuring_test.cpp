@@ -7,19 +7,6 @@
 
 using namespace lumwright;
 
-TEST_CASE("a caliper reads a bore small by the chord of its flat jaws") {
-  for (const data::Row& row : published("fits", "calipers")) {
-    CAPTURE(row.text("id"));
-    const Length found =
-        caliper_land_error({.bore = row.quantity<Length>("bore"), .jaw_land = row.quantity<Length>("land")});
-    CHECK(in(found, mm) > in(row.quantity<Length>("expect"), mm) - 0.0005);
-    CHECK(in(found, mm) < in(row.quantity<Length>("expect"), mm) + 0.0005);
-  }
-  CHECK(caliper_land_error({.bore = 20.0 * mm, .jaw_land = 0.0 * mm}) == 0.0 * mm);
-  CHECK_THROWS_WITH_AS(caliper_land_error({.bore = 1.0 * mm, .jaw_land = 1.0 * mm}),
-                       "land of the caliper jaw 1 mm is not between zero and the bore 1 mm", ModelError);
-}
-
 TEST_CASE("uncertainties of two instruments combine by root sum of squares") {
   const auto with_micrometer = [](const char* id) {
     return combined_uncertainty(

@@ -33,10 +33,8 @@ TEST_CASE("three teeth in the cut") {
     CHECK(std::abs(saw.tilt / degree - row.number("tilt")) < 0.06);
   }
   // the finest blade in common charts has 89 teeth per inch: no blade suits tinplate (0.12 to 0.49 mm) square on
-  for (const data::TinplateRow& tin : data::tinplate()) {
-    CHECK_FALSE(saw_for_sheet(tin.thickest).three_teeth);
-    CHECK_FALSE(saw_for_sheet(tin.thickest).two_teeth);
-  }
+  CHECK_FALSE(saw_for_sheet(0.49 * mm).three_teeth);
+  CHECK_FALSE(saw_for_sheet(0.49 * mm).two_teeth);
   CHECK(saw_for_sheet(1.0 * mm).two_teeth->name == "1");       // by hand: 50.8 / 51 = 0.996 mm
   CHECK(saw_for_sheet(1.01 * mm).three_teeth->name == "6/0");  // by hand: 76.2 / 76 = 1.003 mm
   for (const double sheet : {0.2, 0.5, 0.9, 1.6, 2.5, 5.0}) {
@@ -185,13 +183,6 @@ TEST_CASE("a square box folds up from one sheet") {
   }
 }
 
-TEST_CASE("a lid slips over its box") {
-  const SquareBox lid = lid_over({tin(), 0.2 * mm, 8.0 * mm});
-  CHECK(off(lid.width, 60.9 * mm) < 1e-9);  // by hand: 60 + 2 (0.25 + 0.2)
-  CHECK(off(lid.height, 8.0 * mm) < 1e-9);
-  CHECK(square_box(lid).across.total > lid.width);
-}
-
 TEST_CASE("boxes that cannot be folded are refused") {
   SquareBox box = tin();
   box.height = 0.1 * mm;
@@ -237,8 +228,8 @@ TEST_CASE("rules of the bench lie within the range that people set") {
     CHECK(rule.value <= rule.high);
   }
   for (const char* name : {"edge least", "edge preferred", "pitch least", "pitch preferred", "full threads least",
-                           "full threads preferred", "thread share", "teeth in cut", "burr share", "lap over wall",
-                           "tilt", "strength reserve", "tipping reserve", "load spread"}) {
+                           "full threads preferred", "thread share", "teeth in cut", "burr share", "tilt",
+                           "strength reserve", "tipping reserve", "load spread"}) {
     const auto& rule = data::shop_number(name).value;
     CAPTURE(std::string(name));
     CHECK(rule.low <= rule.value);

@@ -1,4 +1,5 @@
 // Looks a view over for words that cannot be read.
+#pragma once
 #include "drawing/ink.hpp"
 #include "drawing/lettering.hpp"
 #include <algorithm>
@@ -6,7 +7,6 @@
 #include <fmt/format.h>
 
 namespace lumwright::drawing {
-namespace {
 // The rectangle of the capitals and digits of a line, in its own turned co-ordinates.
 struct Plate {
   const Words* words;
@@ -42,7 +42,7 @@ struct Plate {
     return false;
   }
 };
-bool runs_through(const Plate& plate, const Ink& ink) {
+inline bool runs_through(const Plate& plate, const Ink& ink) {
   if (const auto* s = std::get_if<Stroke>(&ink.shape)) {
     for (std::size_t i = 0; i + 1 < s->points.size() + (s->closed ? 1 : 0); ++i)
       if (plate.crossed(s->points[i], s->points[(i + 1) % s->points.size()])) return true;
@@ -55,9 +55,9 @@ bool runs_through(const Plate& plate, const Ink& ink) {
   }
   return false;
 }
-}  // namespace
-
-std::vector<std::string> crowding(const View& view) {
+/// What a reader would stumble over: words that overlap, or that a line other than hatching runs through; one sentence
+/// each. Empty for a good view.
+inline std::vector<std::string> crowding(const View& view) {
   const Inks all = captioned_ink(view);
   std::vector<Plate> plates;
   for (const Ink& ink : all)
