@@ -32,7 +32,8 @@ inline Pressure brauer(const BedFlow& bed) {
 /// The flow at which bed_drop() is this drop.
 inline MassFlow flow_that_makes(const Bed& bed, Pressure drop, Density density, Viscosity viscosity) {
   const auto over = [&](double ln_flow) {
-    return in(bed_drop(bed, std::exp(ln_flow) * kg_per_s, density, viscosity) / drop, 1.0) - 1.0;
+    const double ratio = bed_drop(bed, std::exp(ln_flow) * kg_per_s, density, viscosity) / drop;
+    return ratio - 1.0;
   };
   return std::exp(bracketed_root(over, std::log(1e-18), std::log(1e2), "flow through the bed")) * kg_per_s;
 }
