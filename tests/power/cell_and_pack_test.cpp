@@ -134,10 +134,10 @@ TEST_CASE("a pack is refused by name and value") {
   CHECK_THROWS_WITH_AS(make_pack(bad), "cells in series 0 are below 1", ModelError);
   bad = good;
   bad.capacity = -1.0 * Ah;
-  CHECK_THROWS_WITH_AS(make_pack(bad), "capacity of a cell -1.00 Ah is not above zero", ModelError);
+  CHECK_THROWS_WITH_AS(make_pack(bad), "capacity of a cell -1 Ah is not above zero", ModelError);
   bad = good;
   bad.charged = 1.2;
-  CHECK_THROWS_WITH_AS(make_pack(bad), "charged share 1.20 is not between 0 and 1", ModelError);
+  CHECK_THROWS_WITH_AS(make_pack(bad), "charged share 1.2 is not between 0 and 1", ModelError);
   bad = good;
   bad.weakest = 0.5;
   bad.series = 1;

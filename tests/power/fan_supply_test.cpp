@@ -58,7 +58,7 @@ TEST_CASE("controls on the pack itself") {
   CHECK(supply_state(supply, 14.4 * V).fan_voltage == near(12.0 * V, 1e-12));
   CHECK(supply_state(supply, 11.0 * V).fan_voltage == near(10.5 * V, 1e-12));  // less its dropout of 0.5 V
   supply.control = {.kind = Control::Kind::chopped_supply, .duty = 1.7, .voltage = 0.0 * V};
-  CHECK_THROWS_WITH_AS(supply_state(supply, 12.0 * V), "duty 1.70 is not between 0 and 1", ModelError);
+  CHECK_THROWS_WITH_AS(supply_state(supply, 12.0 * V), "duty 1.7 is not between 0 and 1", ModelError);
 }
 
 TEST_CASE("a chopped lead loads the pack's resistance in pulses") {

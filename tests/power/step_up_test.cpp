@@ -105,7 +105,7 @@ TEST_CASE("measured points of efficiency are joined by straight lines") {
   CHECK(at(5.0 * V, 3.0 * W).beyond_points);
   CHECK_THROWS_AS(boosted(with_points({}), {.input = 4.0 * V, .output = 0.1 * A}), ModelError);
   CHECK_THROWS_WITH_AS(boosted(with_points({{4.0 * V, 1.0 * W, 1.2}}), {.input = 4.0 * V, .output = 0.1 * A}),
-                       "step-up efficiency 1.20 is not between 0 and 1", ModelError);
+                       "step-up efficiency 1.2 is not between 0 and 1", ModelError);
 }
 TEST_CASE("real minimum: label or class, whichever is higher") {
   // independent tests of boards: the 400 kHz type fails near 3.5 V whatever its label, small ones work to 2.5 V
