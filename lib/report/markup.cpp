@@ -81,5 +81,4 @@ std::string Markup::xml_of(Tag tag) {
   pugi::xml_node(tag.node_).print(out, "", pugi::format_indent, pugi::encoding_utf8);
   return out.str();
 }
-std::string Markup::xml() const { return written(*document_); }
 }  // namespace lumwright

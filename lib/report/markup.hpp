@@ -40,8 +40,6 @@ class Markup {
   Tag root() const;
   /// A whole HTML document that is well-formed XML too: <!DOCTYPE html>, elements without content closed as HTML asks.
   std::string html() const;
-  /// The root and all in it.
-  std::string xml() const;
   /// One element and all in it.
   static std::string xml_of(Tag tag);
 

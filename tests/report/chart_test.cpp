@@ -150,7 +150,7 @@ TEST_CASE("a picture is named for those who do not see it, and draws what lies o
   Plot plot(figure, {46.0, 20.0, 330.0, 160.0}, {{0.0, 10.0}, "flow, l/min", 4}, {{0.0, 5.0}, "suction, Pa", 4});
   plot.curve({{0.0, 0.0}, {10.0, 500.0}}, "line hot");
   pugi::xml_document read;
-  REQUIRE(read.load_string(page.xml().c_str()));
+  REQUIRE(read.load_string(page.html().c_str()));
   const pugi::xml_node svg = read.child("div").child("svg");
   CHECK(svg.attribute("role").value() == std::string("img"));
   CHECK(svg.attribute("aria-labelledby").value() == std::string("one-t one-d"));

@@ -73,7 +73,7 @@ Drawn drawn(const EngineChoice& engine, double width) {
   const Markup page("div");
   picture_of_choice(engine, "choice", {}).draw(page.root(), "choice", width);
   pugi::xml_document read;
-  REQUIRE(read.load_string(page.xml().c_str()));
+  REQUIRE(read.load_string(page.html().c_str()));
   const pugi::xml_node svg = read.child("div").child("svg"), clip = svg.child("defs").child("clipPath").child("rect");
   Drawn out{.left = clip.attribute("x").as_double(),
             .top = clip.attribute("y").as_double(),

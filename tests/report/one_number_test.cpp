@@ -171,7 +171,7 @@ TEST_CASE("the arrows of the fit picture are labelled with what they span, on th
   const ReportData data = report_data(example("tarn-beck"));
   const Markup page("figure");
   picture_of_fit(data, {}).draw(page.root(), "fit", 700.0);
-  const std::string drawn = page.xml();
+  const std::string drawn = page.html();
   const auto all = [&](const char* pattern) {
     std::vector<std::smatch> found;
     const std::regex regex(pattern);
