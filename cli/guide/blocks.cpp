@@ -100,16 +100,6 @@ void write_run(Tag parent, const Piece& fence, Facts& facts) {
   if (cut) lines.emplace_back("...");
   write_screen(parent, asked.what, lines, facts);
 }
-void write_commands(Tag parent, const Piece& fence, Facts& facts) {
-  std::vector<std::string> shown;
-  for (const std::string& line : lines_of(fence.text)) {
-    const Said said = facts.run(line.substr(std::min(line.find(' ') + 1, line.size())));
-    if (!line.starts_with("lumwright ") || said.status > fails)
-      throw std::logic_error(fmt::format("`{}` cannot be run: {}", line, said.text));
-    shown.push_back("$ " + line);
-  }
-  write_screen(parent, "commands", shown, facts);
-}
 void write_example_picture(Tag parent, const Piece& fence, Facts& facts) {
   using Draw = Picture (*)(const ReportData&, const TextStyle&);
   static const std::vector<std::pair<std::string_view, Draw>> pictures = {
@@ -189,7 +179,6 @@ void write_questions(Tag parent) {
 
 void write_block(Tag parent, const Piece& fence, Facts& facts) {
   if (fence.info == "run") return write_run(parent, fence, facts);
-  if (fence.info == "commands") return write_commands(parent, fence, facts);
   if (fence.info == "picture") return write_example_picture(parent, fence, facts);
   if (fence.info == "choice") return write_choice(parent, fence, facts);
   if (fence.info == "drawing") return write_drawing(parent, fence, facts);

@@ -28,13 +28,13 @@ void draw_bars(Inks& out, const Regions& where, bool inches) {
   const double small = in(data::letter_height("small"), mm), note = in(data::letter_height("note"), mm);
   letter(out, origin + Spot{50.0, -7.5}, "Measure both bars first: print at 100 %, no fit to page.",
          {note, Across::centre}, bar_layer);
-  letter(out, origin + Spot{52.0, 3.2}, inches ? "must measure 100.0 mm, 3.937 in" : "must measure 100.0 mm",
+  letter(out, origin + Spot{52.0, 3.2}, inches ? "must be 100.0 mm, 3.937 in" : "must measure 100.0 mm",
          {small, Across::left}, bar_layer);
   letter(out, origin + Spot{100.0, 3.2}, "100", {small, Across::centre}, bar_layer);
   const Lettering upward{small, Across::left, Up::base, pi / 2.0};
   letter(out, origin + Spot{-3.2, 3.0}, "square if 141.4 mm between the two 100 ticks", upward, bar_layer);
   letter(out, origin + Spot{-3.2, 98.0}, "100", upward, bar_layer);
-  letter(out, origin + Spot{-3.2, 108.0}, inches ? "must measure 150.0 mm, 5.906 in" : "must measure 150.0 mm", upward,
+  letter(out, origin + Spot{-3.2, 108.0}, inches ? "must be 150.0 mm, 5.906 in" : "must measure 150.0 mm", upward,
          bar_layer);
   letter(out, origin + Spot{-3.2, 148.0}, "150", upward, bar_layer);
 }

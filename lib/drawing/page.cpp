@@ -45,11 +45,6 @@ Regions regions(const Paper& paper) {
           .area = {{frame.low.x + bar_column, title_top + strip_height},
                    {frame.high.x - clearance, frame.high.y - clearance}}};
 }
-Box drawing_area(const Paper& paper) {
-  const Extent area = regions(paper).area;
-  return {{area.low.x * mm, area.low.y * mm}, {area.high.x * mm, area.high.y * mm}};
-}
-
 Figures figures_of(const Sheet& sheet) {
   for (const Placed& placed : sheet.views)
     if (!placed.view.name.empty()) return placed.view.figures;  // crosses of a split view have no name

@@ -11,32 +11,32 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 /// One step of the paths, with those below it.
-struct Step {
+struct KeyStep {
   std::string name;
   const AnswerKey* key = nullptr;  // of a member of a list that is an object: none
-  std::vector<Step> below{};
-  Step& at(std::string_view step) {
-    for (Step& one : below)
+  std::vector<KeyStep> below{};
+  KeyStep& at(std::string_view step) {
+    for (KeyStep& one : below)
       if (one.name == step) return one;
     below.push_back({std::string(step)});
     return below.back();
   }
 };
-Step tree_of(const std::vector<AnswerKey>& keys) {
-  Step root{"", nullptr};
+KeyStep tree_of(const std::vector<AnswerKey>& keys) {
+  KeyStep root{"", nullptr};
   for (const AnswerKey& key : keys) {
-    Step* here = &root;
+    KeyStep* here = &root;
     for (const std::string_view step : words(key.path, '/')) here = &here->at(step);
     here->key = &key;
   }
   return root;
 }
-Json schema_of_step(const Step& step);
+Json schema_of_step(const KeyStep& step);
 
 /// The keys below, with what must be there.
-Json object_of(const Step& step) {
+Json object_of(const KeyStep& step) {
   Json properties = Json::object(), required = Json::array(), more = false;
-  for (const Step& one : step.below) {
+  for (const KeyStep& one : step.below) {
     if (one.name == "*") {
       more = schema_of_step(one);
       continue;
@@ -46,18 +46,18 @@ Json object_of(const Step& step) {
   }
   return {{"type", "object"}, {"properties", properties}, {"required", required}, {"additionalProperties", more}};
 }
-Json list_of(const Step& step) {
+Json list_of(const KeyStep& step) {
   Json out{{"type", "array"}};
-  for (const Step& one : step.below) out["items"] = schema_of_step(one);
+  for (const KeyStep& one : step.below) out["items"] = schema_of_step(one);
   return out;
 }
-Json combination_with(const Step& step) {
+Json combination_with(const KeyStep& step) {
   static const std::vector<AnswerKey> keys = keys_of_combination();
-  Step whole = tree_of(keys);
-  for (const Step& one : step.below) whole.below.push_back(one);
+  KeyStep whole = tree_of(keys);
+  for (const KeyStep& one : step.below) whole.below.push_back(one);
   return object_of(whole);
 }
-Json of_type(std::string_view type, const Step& step) {
+Json of_type(std::string_view type, const KeyStep& step) {
   if (type == "object") return object_of(step);
   if (type == "list") return list_of(step);
   if (type == "combination") return combination_with(step);
@@ -71,7 +71,7 @@ Json of_type(std::string_view type, const Step& step) {
   if (type == "measure" || type == "band") return {{"$ref", fmt::format("#/$defs/{}", type)}};
   return {{"enum", words(type, '|')}};
 }
-Json schema_of_step(const Step& step) {
+Json schema_of_step(const KeyStep& step) {
   if (step.key == nullptr) return object_of(step);
   std::string_view type = step.key->type;
   const bool may_be_null = type.ends_with('?');

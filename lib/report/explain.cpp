@@ -47,12 +47,6 @@ std::string by_other_rule(const Term& term, UnitSystem units) {
       term.origin == Origin::written && (term.key == "adapter.tube.outside" || term.key == "adapter.tube.wall");
   return tube ? other_rule_of(term.value.quantity, term.value.unit, units) : "";
 }
-/// " (14.29 mm)" behind a tube that its stockist sells in inches.
-std::string by_other_rule(const Term& term, UnitSystem units) {
-  if (units != UnitSystem::as_written) return "";  // the value itself is then in what is asked for
-  const bool tube = term.from == "adapter.tube.outside (written)" || term.from == "adapter.tube.wall (written)";
-  return tube ? other_rule_of(term.value.quantity, term.value.unit, units) : "";
-}
 std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextStyle& style) {
   const auto is_value = [&](const Term& term) {  // it stands below once more
     return f.value && f.value->quantity.kind == term.value.quantity.kind &&

@@ -57,7 +57,9 @@ SheetHolePlan sheet_hole(const SheetHole& hole) {
     if (drill.series != (hole.drills == "inch" ? "inch" : "metric")) continue;
     const std::vector<Length> steps =
         hole.sheet < drill.height ? steps_to(drill, hole.diameter) : std::vector<Length>{};
-    if (steps.empty() || (best != nullptr && steps.back() <= plan.steps.back())) continue;
+    constexpr double worth = 0.5;  // of a step: what it must take off the hole of the pilot
+    if (steps.empty() || steps.back() - *plan.pilot < worth * drill.step) continue;
+    if (best != nullptr && steps.back() <= plan.steps.back()) continue;
     best = &drill;
     plan.steps = steps;
   }

@@ -23,7 +23,8 @@ void check(const Stack& stack) {
   require_not_negative("clearance in the chimney", stack.clearance, "mm");
   require_not_negative("radius of the seat", stack.seat, "mm");
   require_not_negative("height of the knock", stack.top, "mm");
-  require_not_negative("push", stack.push, "N");
+  if (!(stack.push >= 0.0 * newton) || !is_finite(stack.push))  // the table of units has none of force
+    throw ModelError(fmt::format("push of {:.6g} N is not zero or more", in(stack.push, newton)));
   require_above_zero("chimney bore", stack.chimney.bore, "mm");
   if (stack.chimney.wall) require_above_zero("chimney wall", *stack.chimney.wall, "mm");
   if (stack.chimney.height) require_above_zero("free height of the chimney", *stack.chimney.height, "mm");

@@ -17,7 +17,7 @@ Facts& facts() {
 std::string written_by(const std::string& kind, const std::string& text) {
   const lumwright::Markup page("section");
   write_block(page.root(), {.kind = Piece::Kind::fence, .text = text, .info = kind}, facts());
-  return Markup::xml_of(page.root());
+  return page.html();
 }
 }  // namespace
 

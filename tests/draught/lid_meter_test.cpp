@@ -1,9 +1,10 @@
 #include "draught/lid_meter.hpp"
 #include "data/fan_test.hpp"
-#include "draught/flow_meter.hpp"
 #include "draught/orifice.hpp"
 #include "near.hpp"
 #include "quantity/errors.hpp"
+#include <algorithm>
+#include <cmath>
 #include <doctest/doctest.h>
 #include <numbers>
 #include <string>
@@ -15,6 +16,14 @@ namespace {
 constexpr RoomAir usual_room{.density = 1.204118 * kg_per_m3, .viscosity = 1.81332e-5 * Pa_s};
 LidPlate thin_plate(Length hole, int holes = 1) { return {.hole = hole, .holes = holes, .thickness = 0.2 * mm}; }
 bool inside(double x, const Band<double>& band) { return x >= band.low && x <= band.high; }
+/// The plate with corner taps in a pipe of 72 mm or more: ISO 5167-2:2003, equation 4 (Reader-Harris and Gallagher). With
+/// these taps its other terms are zero. `beta` is hole over pipe.
+double plate_in_pipe(double beta, double pipe_reynolds) {
+  const double re = pipe_reynolds, a = std::pow(19000.0 * beta / re, 0.8);
+  return 0.5961 + 0.0261 * std::pow(beta, 2) - 0.216 * std::pow(beta, 8) +
+         0.000521 * std::pow(1e6 * beta / re, 0.7) +
+         (0.0188 + 0.0063 * a) * std::pow(beta, 3.5) * std::max(std::pow(1e6 / re, 0.3), 22.7 - 0.0047 * re);
+}
 }  // namespace
 
 TEST_CASE("a plate of 20 mm at 5 mm of water, its coefficient stated") {
@@ -35,11 +44,6 @@ TEST_CASE("errors of the flow add up as the equation says") {
   const double cd = 0.02 * (flow(1 + h, 1, 1, 1) / here - 1) / h, d = 0.01 * (flow(1, 1 + h, 1, 1) / here - 1) / h;
   const double p = 0.10 * (flow(1, 1, 1 + h, 1) / here - 1) / h, rho = 0.01 * (flow(1, 1, 1, 1 + h) / here - 1) / h;
   CHECK(std::sqrt(cd * cd + d * d + p * p + rho * rho) == near(0.0577, 2e-3));
-}
-
-TEST_CASE("a plate in a pipe has a speed of approach, one in a wall has none") {
-  // 1 / sqrt(1 - 0.5^4), the library fluids 1.0.22 for 50 mm and 25 mm
-  CHECK(velocity_of_approach({.pipe = 50.0 * mm, .hole = 25.0 * mm, .taps = Taps::corner}) == near(1.03280, 5e-6));
 }
 
 TEST_CASE("several holes pass as much as they are many, each with its own Reynolds number") {
@@ -65,9 +69,8 @@ TEST_CASE("a plate's coefficient against theory and the standard's plate in a pi
   // Kirchhoff 1869, free jet from a slot in a wall: pi / (pi + 2) (theory)
   CHECK(inside(std::numbers::pi / (std::numbers::pi + 2.0), plate_coefficient(1e4, 0.02)));
   // ISO 5167-2, equation 4: a small hole in a wide pipe is nearly one in a wall. Corner taps, hole a tenth of the pipe.
-  const OrificeMeter small{.pipe = 1.0 * m, .hole = 0.1 * m, .taps = Taps::corner};
   for (const double hole_re : {3e4, 1e5, 1e6})
-    CHECK(inside(reader_harris_gallagher(small, 0.1 * hole_re), plate_coefficient(hole_re, 0.02)));
+    CHECK(inside(plate_in_pipe(0.1, 0.1 * hole_re), plate_coefficient(hole_re, 0.02)));
   // Range of drilled plates, 0.61 to 0.64 from Re 1500 to 10 000 and 0.64 to 0.70 at 200 to 1000 (Johansen 1930 and ISO
   // 5801, from memory)
   for (const double middle : {0.61, 0.64}) CHECK(inside(middle, plate_coefficient(4000.0, 0.02)));

@@ -12,7 +12,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 # what a program around the library calls, and what a class asks of the functions that are given to it
-FOR_OTHERS = {'build_of', 'prepare', 'read_item'}
+FOR_OTHERS = {'build_of', 'picture_file', 'prepare', 'read_item'}
 NO_FUNCTION = {'if', 'for', 'while', 'switch', 'return', 'sizeof', 'decltype', 'static_assert', 'noexcept', 'alignas'}
 DECLARED = re.compile(r'^(?:  )?(?:template\s*<[^;{]*?>\s*)?(?:\[\[nodiscard\]\]\s*)?'
                       r'(?:inline |constexpr |static |explicit |friend |virtual )*'

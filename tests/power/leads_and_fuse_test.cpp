@@ -11,7 +11,7 @@ using namespace lumwright;
 namespace {
 /// Solid annealed copper: 1/58 ohm mm2/m at 20 degC (IACS, IEC 60028).
 LineResistance pure_copper(Area section) { return ohm / 58.0 * mm2 / m / section; }
-constexpr Area gauge_24 = 0.20471 * mm2, gauge_22 = 0.32550 * mm2;  // ASTM B258: 0.5106 and 0.6438 mm
+constexpr Area gauge_24 = 0.20473 * mm2, gauge_22 = 0.32553 * mm2;  // ASTM B258: 0.5106 and 0.6438 mm
 }  // namespace
 
 TEST_CASE("wire by section") {

@@ -65,6 +65,11 @@ TEST_CASE("a step drill ends on or below the hole") {
   REQUIRE(small.twist);
   CHECK_FALSE(small.pilot);
   CHECK(small.twist->name == "2.40 mm");
+  const SheetHolePlan screw = sheet_hole({3.5 * mm, 0.25 * mm, "inch"});
+  CHECK_FALSE(screw.drill);  // its 1/8 in step takes nothing off a 1/8 in pilot
+  REQUIRE(screw.twist);
+  CHECK(screw.twist->series != "metric");
+  CHECK(sheet_hole({5.0 / 32.0 * inch, 0.25 * mm, "inch"}).finish == HoleFinish::on_size);
   CHECK(sheet_hole({10.0 * mm, 5.0 * mm}).steps.empty());  // thicker than a step
   CHECK(sheet_hole({10.0 * mm, 5.0 * mm}).twist);
   std::mt19937 random(5);
