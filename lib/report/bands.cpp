@@ -1,6 +1,7 @@
 #include "report/bands.hpp"
 #include "plan/figures.hpp"
 #include "report/answers.hpp"
+#include "data/tuning.hpp"
 #include "report/standing.hpp"
 #include <algorithm>
 #include <cmath>
@@ -54,7 +55,10 @@ bool before_cutting(const Narrowing& one) { return one.needs != "the fan unit"; 
 
 std::string named(const std::string& key) {
   const std::string words = words_for(key);
-  return words == key ? key : "\"" + words + "\"";
+  if (words != key) return "\"" + words + "\"";
+  for (const data::TuneFactor& factor : data::tune_factors())
+    if (factor.key == key) return factor.name;  // of the model: no key of a description
+  return key;
 }
 
 std::string what_it_leaves(const Narrowing& one, const Result* answer, const TextStyle& style) {

@@ -162,7 +162,7 @@ TEST_CASE("a kind has one unit on its page, but for what is quoted as it was wri
       CAPTURE(f.id);
       if (f.value && f.id != "engine.blast_nozzle") look(*f.value);
       for (const Term& term : f.terms)
-        if (term.from == "computed") look(term.value);
+        if (term.origin == Origin::computed) look(term.value);
     }
   }
 }
