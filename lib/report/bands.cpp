@@ -1,7 +1,7 @@
 #include "report/bands.hpp"
+#include "data/tuning.hpp"
 #include "plan/figures.hpp"
 #include "report/answers.hpp"
-#include "data/tuning.hpp"
 #include "report/standing.hpp"
 #include <algorithm>
 #include <cmath>
