@@ -55,12 +55,23 @@ std::string add_fixed(const data::MoveRow& row, const Build& build, const Solved
   }
   return first;
 }
+/// The cut-out of the lid where only the table of frames tells it.
+std::optional<double> opening_of_the_frame(std::string_view key, const Solved& central) {
+  if (key != "fan.holes.opening" || !central.unit || !central.unit->fan) return std::nullopt;
+  const auto& pattern = central.unit->fan->drawing.pattern;
+  if (!pattern || !pattern->opening) return std::nullopt;
+  return AnyQuantity(*pattern->opening).si;
+}
 /// Where a key stands: as written, else as the solve took it, else where the row begins.
 std::optional<KeyValue> standing_at(const data::MoveRow& row, const Build& build, const Solved& central) {
   KeyValue now = value_at(build, row.key);
   if (now.written) return row.with.empty() ? std::optional(now) : std::nullopt;  // a row for what is not there yet
   if (!row.at.empty()) {
     now.si = parse_band(row.at, now.kind).value;
+    return now;
+  }
+  if (const auto opening = opening_of_the_frame(row.key, central)) {
+    now.si = *opening;
     return now;
   }
   const Input* used = central.inputs.find(row.key);

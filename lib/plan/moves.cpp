@@ -137,7 +137,8 @@ void try_for(const Bench& bench, Finding& finding) {
     if (wanted == Verdict::watch && find_check(bench.now, finding.id)->verdict != Verdict::fail) return;
     for (const data::MoveRow& row : data::moves()) {
       if (std::find(row.clears.begin(), row.clears.end(), finding.id) == row.clears.end()) continue;
-      finding.moves_tried = true;
+      // what stops a part is mended in the description: that no row helps says nothing
+      finding.moves_tried = finding.stands_still.empty();
       finding.move = least_move(sought, row, wanted);
       if (finding.move) return;
     }

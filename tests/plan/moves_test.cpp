@@ -79,6 +79,22 @@ TEST_CASE("the least change is advised: one step less does not clear it") {
       assess(with_settings(narrow, {{"adapter.box.diameter", std::to_string(width - 1.0) + " mm"}}));
   CHECK(find_check(less, "make.lid")->verdict != Verdict::pass);
 }
+TEST_CASE("holes that run into the cut-out ask for a smaller cut-out, whether the table or the owner gives its size") {
+  for (const char* opening : {"", ", opening: 49 mm"}) {
+    const Build build = read_build(
+        {"lid.yaml", "adapter: {box: {diameter: 90 mm, height: 40 mm, sheet: 0.25 mm, shape: square}}\n"
+                     "fan: {kind: axial, frame: 50 mm, holes: {pitch: 40 mm, diameter: 11 mm" +
+                         std::string(opening) + "}}\n"});
+    const Assessment a = tried(build);
+    const Finding* lid = find_check(a, "make.lid");
+    REQUIRE(lid != nullptr);
+    CAPTURE(lid->why);
+    REQUIRE(lid->verdict != Verdict::pass);
+    REQUIRE(lid->move);
+    CHECK(lid->move->settings[0].starts_with("fan.holes.opening="));
+    CHECK(moves_that_hold(build, a) > 0);
+  }
+}
 TEST_CASE("a tube that is too large is turned down, in the owner's unit") {
   const Assessment a = tried(example("tarn-beck", {{"outside: 17.24 mm +- 0.01 mm", "outside: 0.688 in"}}));
   const Finding* hot = find_check(a, "fit.hot");
