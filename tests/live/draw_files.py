@@ -40,14 +40,20 @@ def circles(path):
     return [(c.dxf.center.x, c.dxf.center.y, 2 * c.dxf.radius) for c in document.modelspace().query('CIRCLE')]
 
 
+def millimetres(hole, what):
+    """A size of the table, which is in the description's own unit; drawings for machines are in millimetres."""
+    return float(hole[f'{what}_mm']) if f'{what}_mm' in hole else 25.4 * float(hole[f'{what}_in'])
+
+
 def compare_dxf(folder):
     found = 0
     sheets = {p.name for p in Path(folder).iterdir()}
     for hole in holes_of(folder):
         part = hole['part'] if f'{hole["part"]}_mm.dxf' in sheets else 'side'  # floor and walls of a square box
-        x, y, d = (float(hole[k]) for k in ('x_from_middle_mm', 'y_from_middle_mm', 'diameter_mm'))
+        x, y, d = (millimetres(hole, k) for k in ('x_from_middle', 'y_from_middle', 'diameter'))
+        last = 6e-4 if 'diameter_mm' in hole else 25.4 * 6e-5  # the table has three decimals, of an inch four
         near = [c for c in circles(Path(folder) / f'{part}_mm.dxf')
-                if abs(c[0] - x) < 6e-4 and abs(c[1] - y) < 6e-4 and abs(c[2] - d) < 6e-4]  # the table has three decimals
+                if abs(c[0] - x) < last and abs(c[1] - y) < last and abs(c[2] - d) < last]
         check(near, f'{folder}: no circle for {hole}')
         found += bool(near)
     return found
