@@ -135,11 +135,11 @@ double draw_along(Tag parent, const About& about, const SweepAxis& axis, const s
   for (const Shown& shown : answers_shown)
     if (auto course = course_of(shown, places, points, style)) courses.push_back(std::move(*course));
   const auto count = static_cast<double>(courses.size());
-  const double height = head + count * (each_plot + between_plots) + foot;
+  const double height = head + 14.0 + count * (each_plot + between_plots) + foot;
   Figure figure(parent, about, picture_width, height);
   figure.box({0.0, 0.0, picture_width, height}, "paper");
   write_head(figure, about);
-  double top = head + 10.0;
+  double top = head + 24.0;
   for (std::size_t i = 0; i < courses.size(); ++i) {
     const bool last = i + 1 == courses.size();
     const Axis x{{*least - room, *most + room}, title_of(axis), 8, last && !by_words(axis)};
