@@ -13,13 +13,13 @@ void require_sound(const Assessment& assessment) {
     if (const Measure* measure = std::get_if<Measure>(&result.value)) require_sound(result.key, "the result", *measure);
     require_sound(result.key, "the low end", result.low);
     require_sound(result.key, "the high end", result.high);
-    if (result.share) sound(*result.share, Sound::not_negative, result.key, "the share of worlds", {});
+    if (result.share) sound(*result.share, Sound::not_negative, result.key, "the share of samples", {});
   }
   for (const Finding& finding : assessment.checks) {
     require_sound(finding.id, "the value", finding.value);
     require_sound(finding.id, "the limit", finding.limit);
     for (const Term& term : finding.terms) require_sound(finding.id, term.symbol, term.value);
-    if (finding.holds) sound(*finding.holds, Sound::not_negative, finding.id, "the share of worlds", {});
+    if (finding.holds) sound(*finding.holds, Sound::not_negative, finding.id, "the share of samples", {});
   }
   for (const Series& series : assessment.series)
     for (const Series::Column& column : series.columns)

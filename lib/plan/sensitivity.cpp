@@ -86,7 +86,7 @@ std::vector<SampleReadings> readings_in(const Samples& samples, const Solved& ce
 Sensitivity sensitivity_of(const std::string& answer, const Solved& central, const Samples& samples,
                            const std::vector<SampleReadings>& readings) {
   const SampleColumn* effect = find_column(samples.results, answer);
-  if (effect == nullptr) throw std::logic_error("the worlds know no " + answer);
+  if (effect == nullptr) throw std::logic_error("the samples know no " + answer);
   Sensitivity sensitivity{answer, {}, {}};
   const double least = std::max(worth_a_word, 3.0 * share_of_nothing(samples.count));  // one of some forty inputs
   for (const SampleColumn& cause : samples.chances) {
