@@ -7,7 +7,7 @@ namespace lumwright {
 /// Advice of a raise that ended before the pressure asked for; it never lowers the water.
 inline std::string never_reached_advice(const Raise& raise) {
   return raise.end == RaiseEnd::pack_stopped
-             ? "the pack gives up first: see what ends the run (`power.stop`), and never light with less water for it"
-             : "a fan that draws more air; never light with less water for it";
+             ? "the pack gives up first: see what ends the run (`power.stop`); fill the boiler as always"
+             : "a fan that draws more air; fill the boiler as always";
 }
 }  // namespace lumwright
