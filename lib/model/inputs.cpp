@@ -1,6 +1,5 @@
 #include "model/inputs.hpp"
 #include "data/table.hpp"
-#include "quantity/errors.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
 #include <algorithm>
@@ -50,7 +49,7 @@ const Input* Inputs::find(std::string_view key) const {
   return found == all_.end() ? nullptr : &found->second;
 }
 double Inputs::record(std::string_view key, Input input) {
-  if (key.empty()) throw ModelError("a value is asked for that has no key: its part stands in no description");
+  if (key.empty()) throw std::logic_error("a value is asked for that has no key: its part stands in no description");
   if (const Input* earlier = find(key)) return earlier->value.si;  // one value for a key in one solve
   if (tuning_ != nullptr) {
     if (const auto tuned = tuning_->values.find(key); tuned != tuning_->values.end()) {

@@ -4,6 +4,4 @@
 namespace lumwright {
 /// What the user wrote, what stands in where he is silent, what a logged lighting-up taught, what the model worked out.
 enum class Origin { written, assumed, tuned, computed };
-/// "written"
-const char* word_of(Origin origin);
 }  // namespace lumwright

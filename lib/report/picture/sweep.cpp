@@ -42,26 +42,23 @@ const Measure* measure_at(const SweepPoint& point, std::string_view result) {
   return found == nullptr ? nullptr : std::get_if<Measure>(&found->value);
 }
 /// Where the values stand along the axis: by their numbers, or one after another where they are words.
-std::vector<double> places_of(const SweepAxis& axis) {
-  std::vector<double> all;
+struct Along {
+  std::vector<double> places;
+  bool by_words;
+};
+Along along_axis(const SweepAxis& axis) {
+  Along numbers{{}, false}, words{{}, true};
   for (const std::string& value : axis.values) {
     double x = 0.0;
     const auto [end, fault] = std::from_chars(value.data(), value.data() + value.size(), x);
-    const bool is_number = fault == std::errc() && (*end == ' ' || *end == '\0');
-    if (!is_number) {
-      all.clear();
-      for (std::size_t i = 0; i < axis.values.size(); ++i) all.push_back(static_cast<double>(i + 1));
-      return all;
-    }
-    all.push_back(x);
+    numbers.by_words = numbers.by_words || fault != std::errc() || (*end != ' ' && *end != '\0');
+    numbers.places.push_back(x);
+    words.places.push_back(static_cast<double>(words.places.size() + 1));
   }
-  return all;
+  return numbers.by_words ? words : numbers;
 }
-bool by_words(const SweepAxis& axis) {
-  return places_of(axis).front() == 1.0 && axis.values.front().find_first_of("0123456789") != 0;
-}
-std::string title_of(const SweepAxis& axis) {
-  if (by_words(axis)) return axis.key;
+std::string title_of(const SweepAxis& axis, bool by_words) {
+  if (by_words) return axis.key;
   const std::string& value = axis.values.front();
   const auto blank = value.find(' ');
   return axis.key + (blank == std::string::npos ? "" : ", " + value.substr(blank + 1));
@@ -109,12 +106,12 @@ void draw_course(Figure& figure, const Course& course, const Axis& x, double top
     plot.mark(p, course.hot ? Marker::circle : Marker::diamond, course.hot ? "dot-hot" : "dot-cold");
 }
 /// Beneath the lowest plot: where the build fails; and the words of the values, where they are words.
-void draw_verdicts(Figure& figure, const SweepAxis& axis, const std::vector<double>& places,
-                   const std::vector<SweepPoint>& points, const Ruler& along, double y) {
+void draw_verdicts(Figure& figure, const SweepAxis& axis, const Along& along, const std::vector<SweepPoint>& points,
+                   const Ruler& ruler, double y) {
   for (std::size_t i = 0; i < points.size(); ++i) {
-    const double x = along.at(places[i]);
+    const double x = ruler.at(along.places[i]);
     if (points[i].assessment.verdict == Verdict::fail) figure.mark({x, y}, Marker::cross, "dot-bad");
-    if (by_words(axis)) figure.words({x, y + 24.0}, axis.values[i], "tick", Anchor::middle);
+    if (along.by_words) figure.words({x, y + 24.0}, axis.values[i], "tick", Anchor::middle);
   }
 }
 /// Title, what it shows, and the two lines that stand before everything.
@@ -128,7 +125,8 @@ void write_head(Figure& figure, const About& about) {
 /// Draws, and says how tall it came out.
 double draw_along(Tag parent, const About& about, const SweepAxis& axis, const std::vector<SweepPoint>& points,
                   const TextStyle& style) {
-  const std::vector<double> places = places_of(axis);
+  const Along along = along_axis(axis);
+  const std::vector<double>& places = along.places;
   const auto [least, most] = std::minmax_element(places.begin(), places.end());
   const double room = 0.03 * (*most - *least);
   std::vector<Course> courses;
@@ -142,12 +140,12 @@ double draw_along(Tag parent, const About& about, const SweepAxis& axis, const s
   double top = head + 24.0;
   for (std::size_t i = 0; i < courses.size(); ++i) {
     const bool last = i + 1 == courses.size();
-    const Axis x{{*least - room, *most + room}, title_of(axis), 8, last && !by_words(axis)};
+    const Axis x{{*least - room, *most + room}, title_of(axis, along.by_words), 8, last && !along.by_words};
     draw_course(figure, courses[i], x, top);
     top += each_plot + between_plots;
   }
-  const Ruler along{{*least - room, *most + room}, left_of_axis, picture_width - 14.0};
-  draw_verdicts(figure, axis, places, points, along, top - between_plots - 9.0);
+  const Ruler ruler{{*least - room, *most + room}, left_of_axis, picture_width - 14.0};
+  draw_verdicts(figure, axis, along, points, ruler, top - between_plots - 9.0);
   return height;
 }
 /// Of five, by the minutes between the shortest and the longest.
