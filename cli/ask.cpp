@@ -9,14 +9,14 @@
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
 #include "report/interview.hpp"
-#include "style.hpp"
+#include "report/page.hpp"
 #include <cstdio>
 #include <fmt/format.h>
 #include <optional>
 
 namespace lumwright::cli {
 namespace {
-constexpr std::size_t longest_line = 4096, samples = 1000;  // as many as `check` tries
+constexpr std::size_t longest_line = 4096, usual_tries = 1000;  // as many as `check` tries
 
 /// One line of standard input; nothing where it has ended. A line without an end is given up, not waited for.
 std::optional<std::string> read_answer() {
@@ -53,10 +53,10 @@ class Asking {
       write_output("\n" + indented(wrong));  // behind the prompt, where nobody pressed return
     }
   }
-  const Interview& answers() const { return interview_; }
+  const description::Interview& answers() const { return interview_; }
 
  private:
-  Interview interview_;
+  description::Interview interview_;
   std::size_t number_ = 0, count_;
 };
 std::string introduction(std::size_t count) {
@@ -66,7 +66,7 @@ std::string introduction(std::size_t count) {
              "what you do not know. Nothing is written before the last one.\n",
              count);
 }
-Interview asked() {
+description::Interview asked() {
   const auto& questions = data::questions();
   const std::size_t count = questions.size() + 1;
   write_output(introduction(count));
@@ -81,21 +81,20 @@ Interview asked() {
 }
 }  // namespace
 
-Answer ask(const Options& options) {
-  if (options.readings || options.bin || options.log_file)
-    throw UsageError("`--ask` asks for a description: leave `--readings`, `--bin` and `--log` out");
-  if (options.file == "-") throw UsageError("`--ask` asks on standard output, so FILE must be a file and not `-`");
-  if (file_exists(options.file))
-    throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(options.file)));
-  const Interview answers = asked();
+Answer ask(const std::string& file, bool colour) {
+  if (file == "-") throw UsageError("`--ask` asks on standard output, so FILE must be a file and not `-`");
+  if (file_exists(file))
+    throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", input::printable(file)));
+  const description::Interview answers = asked();
   if (answers.knows_nothing()) throw UsageError("no question was answered, so nothing is written");
-  const std::string text = data::first_lines("# ") + "#\n" + editor_line("description") +
+  const std::string text = data::first_lines("# ") + "#\n" + description::editor_line("description") +
                            "#\n# Written by `lumwright new --ask`. All other keys: `lumwright new FILE`.\n" +
                            answers.description();
-  const Build build = read_build({options.file, text});
-  const Assessment assessment = assess(build, options.units, nullptr, SamplesAsked{.count = samples});
-  create_file(options.file, text);
+  const description::Build build = description::read_build({file, text});
+  const plan::Assessment assessment =
+      plan::assess(build, UnitSystem::as_written, nullptr, plan::SamplesAsked{.count = usual_tries});
+  create_file(file, text);
   return {fmt::format("\n{0} is written.\n\n{1}\nThe whole page, with the cautions: lumwright check {0}\n",
-                      printable(options.file), first_answers(assessment, style_of(options)))};
+                      input::printable(file), report::first_answers(assessment, report::TextStyle{.colour = colour}))};
 }
 }  // namespace lumwright::cli

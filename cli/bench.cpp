@@ -11,40 +11,81 @@
 
 namespace lumwright::cli {
 namespace {
-Answer into_folder(const Options& options, const FanReadings& readings, const FanTest& test) {
-  const ExpectedFan expected = expected_fan(readings);
-  std::vector<NamedText> files = {
-      {"curve.yaml", "the lines for a description", curve_lines(test)},
-      {"fan-test.csv", "the curve with its band, and the readings", fan_test_csv(test, options.units)},
-      {"fan-test.json", "everything as JSON", fan_test_json(test)},
-      {"fan-test.txt", "the page that `bench` prints", fan_test_report(test, TextStyle{options.units})},
-      {"test-box.txt", "how to make the test box", test_box_sheet(expected, TextStyle{options.units})}};
-  for (NamedText& file : plate_files(test_box_for(expected), options.paper, print_options(options)))
+struct BenchOptions {
+  std::string readings, folder, paper;
+  bool test_box;  // how to make it
+  Format format;
+  report::TextStyle style;
+  drawing::PrintOptions print;
+  Shelf* shelf;
+};
+BenchOptions bench_options(const Words& words) {
+  return {words.needed("READINGS"), words.text("-o"),  words.text("--paper"), words.has("--box"),
+          format_of(words),         style_of(words), print_options(words),  words.around.shelf};
+}
+Answer into_folder(const BenchOptions& options, const description::FanReadings& readings,
+                   const fan_test::FanTest& test) {
+  const draught::ExpectedFan expected = fan_test::expected_fan(readings);
+  std::vector<report::NamedText> files = {
+      {"curve.yaml", "the lines for a description", fan_test::curve_lines(test)},
+      {"fan-test.csv", "the curve with its band, and the readings", report::fan_test_csv(test, options.style.units)},
+      {"fan-test.json", "everything as JSON", report::fan_test_json(test)},
+      {"fan-test.txt", "the page that `bench` prints",
+       report::fan_test_report(test, report::TextStyle{options.style.units})},
+      {"test-box.txt", "how to make the test box",
+       report::test_box_sheet(expected, report::TextStyle{options.style.units})}};
+  for (report::NamedText& file : report::plate_files(draught::test_box_for(expected), options.paper, options.print))
     files.push_back(std::move(file));
-  write_folder(options, files);
+  write_folder(options.shelf, options.folder, files);
   return {list_of(options.folder, files)};
 }
-Answer answer(const Options& options, const FanReadings& readings) {
-  if (options.test_box) return {test_box_sheet(expected_fan(readings), style_of(options))};
-  const FanTest test = fan_test(readings);
+Answer answer(const BenchOptions& options, const description::FanReadings& readings) {
+  if (options.test_box) return {report::test_box_sheet(fan_test::expected_fan(readings), options.style)};
+  const fan_test::FanTest test = fan_test::fan_test(readings);
   if (!options.folder.empty()) return into_folder(options, readings, test);
-  if (options.format == Format::json) return {fan_test_json(test)};
-  if (options.format == Format::csv) return {fan_test_csv(test, options.units)};
-  return {fan_test_report(test, style_of(options))};
+  if (options.format == Format::json) return {report::fan_test_json(test)};
+  if (options.format == Format::csv) return {report::fan_test_csv(test, options.style.units)};
+  return {report::fan_test_report(test, options.style)};
+}
+Answer run_bench(const Words& words) {
+  const BenchOptions options = bench_options(words);
+  const input::Source source = read_file(options.shelf, options.readings);
+  const description::FanReadings readings = read_as(FileKind::readings, source, [&](const input::Source& file) {
+    return description::read_fan_readings(
+        file, options.test_box ? description::ReadingsAre::to_come : description::ReadingsAre::there);
+  });
+  try {
+    Answer told = answer(options, readings);
+    told.head = head_of(options.format);
+    return told;
+  } catch (const fan_test::ReadingFault& e) {
+    throw input::InputError(source, {e.fault});
+  } catch (const ModelError& e) {
+    throw report::NoAnswer(fmt::format("no curve follows from these readings: {}", e.what()));
+  }
 }
 }  // namespace
 
-Answer bench(const Options& options) {
-  const Source source = read_file(options, options.file);
-  const FanReadings readings = read_as(FileKind::readings, source, [&](const Source& file) {
-    return read_fan_readings(file, options.test_box ? ReadingsAre::to_come : ReadingsAre::there);
-  });
-  try {
-    return answer(options, readings);
-  } catch (const ReadingFault& e) {
-    throw InputError(source, {e.fault});
-  } catch (const ModelError& e) {
-    throw NoAnswer(fmt::format("no curve follows from these readings: {}", e.what()));
-  }
-}
+const CommandRow bench_command{
+    .word = "bench",
+    .arguments = "READINGS",
+    .usage = "bench READINGS",
+    .brief = "the curve of an unmarked fan from a shop-made test",
+    .headline = "bench READINGS: the curve of an unmarked fan",
+    .about = R"(  Works out a fan's curve from a test made with a box, plates with sharp holes
+  and a U-tube: corrected to air of 1.2 kg/m3 and to the rated voltage, with its
+  band, and with warnings of a box too small, a leak, readings out of range. The
+  last lines it prints go into a description as they are.
+  `lumwright new --readings FILE` writes a file of readings to fill in.
+)",
+    .first = "--box -o",
+    .below = R"(Examples
+  lumwright new --readings fan.yaml
+  lumwright bench --box fan.yaml
+  lumwright bench fan.yaml -o fan-test
+
+Exit status: 0, 1 when no curve follows from the readings, 2 when they
+cannot be used.
+)",
+    .run = run_bench};
 }  // namespace lumwright::cli

@@ -1,31 +1,14 @@
-// The commands: each takes the options and gives what to print and the status to leave with.
+// The list of commands, in the order of the manual.
 #pragma once
-#include "exit_status.hpp"
-#include "options.hpp"
-#include "report/no_answer.hpp"
-#include <string>
+#include "command.hpp"
 
 namespace lumwright::cli {
-struct Answer {
-  std::string text;
-  ExitStatus status = fine;
-};
-Answer check(const Options& options);
-Answer sweep(const Options& options);
-Answer compare(const Options& options);
-Answer explain(const Options& options);
-Answer trace(const Options& options);
-Answer tune(const Options& options);
-Answer report(const Options& options);
-Answer guide(const Options& options);
-Answer choose(const Options& options);
-Answer bench(const Options& options);
-Answer draw(const Options& options);
-Answer sheet(const Options& options);
-Answer create(const Options& options);  // `new`
-Answer units(const Options& options);
-Answer schema(const Options& options);
-Answer completion(const Options& options);
-Answer help(const Options& options);
-Answer version(const Options& options);
+extern const CommandRow check_command, sweep_command, compare_command, explain_command, trace_command, tune_command,
+    report_command, draw_command, sheet_command, choose_command, bench_command, new_command, guide_command,
+    units_command, schema_command, completion_command, help_command;
+
+inline const CommandRow* const commands_in_order[] = {
+    &check_command,  &sweep_command, &compare_command, &explain_command,    &trace_command, &tune_command,
+    &report_command, &draw_command,  &sheet_command,   &choose_command,     &bench_command, &new_command,
+    &guide_command,  &units_command, &schema_command,  &completion_command, &help_command};
 }  // namespace lumwright::cli

@@ -9,21 +9,22 @@ namespace lumwright::cli {
 namespace {
 constexpr std::size_t most_bytes = 1024 * 1024;  // what the reader of bins takes
 
-bool has_any(const Node& root, std::initializer_list<std::string_view> keys) {
-  return std::any_of(keys.begin(), keys.end(), [&](std::string_view key) { return child(root, key) != nullptr; });
+bool has_any(const input::Node& root, std::initializer_list<std::string_view> keys) {
+  return std::any_of(keys.begin(), keys.end(),
+                     [&](std::string_view key) { return input::child(root, key) != nullptr; });
 }
-bool readings_have(const Node& root, std::string_view key) {
-  const Node* readings = child(root, "readings");
+bool readings_have(const input::Node& root, std::string_view key) {
+  const input::Node* readings = input::child(root, "readings");
   return readings != nullptr && std::any_of(readings->children.begin(), readings->children.end(),
-                                            [&](const Node& one) { return child(one, key) != nullptr; });
+                                            [&](const input::Node& one) { return input::child(one, key) != nullptr; });
 }
 /// By the keys that only one kind has.
-std::optional<FileKind> kind_of_file(const Source& source) {
-  std::vector<Fault> ignored;
-  Node root;
+std::optional<FileKind> kind_of_file(const input::Source& source) {
+  std::vector<input::Fault> ignored;
+  input::Node root;
   try {
-    root = read_yaml(source, ignored, most_bytes);
-  } catch (const InputError&) {
+    root = input::read_yaml(source, ignored, most_bytes);
+  } catch (const input::InputError&) {
     return std::nullopt;
   }
   if (has_any(root, {"fans", "packs", "engines", "drawers", "step_ups"})) return FileKind::bin;
@@ -51,7 +52,7 @@ KindWords words_of(FileKind kind) {
 }
 }  // namespace
 
-void refuse_other_kind(const Source& source, FileKind wanted) {
+void refuse_other_kind(const input::Source& source, FileKind wanted) {
   const auto kind = kind_of_file(source);
   if (!kind || *kind == wanted) return;
   const std::string name = printable_name(source.name);

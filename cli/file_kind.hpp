@@ -1,19 +1,19 @@
 // Which of the program's files a file is, for those who give one to the command of another.
 #pragma once
 #include "input/source.hpp"
-#include "options.hpp"
+#include "words.hpp"
 
 namespace lumwright::cli {
 enum class FileKind { description, bin, readings, log };
 /// Throws UsageError that names the right command where the file is plainly of another kind than `wanted`.
-void refuse_other_kind(const Source& source, FileKind wanted);
+void refuse_other_kind(const input::Source& source, FileKind wanted);
 
 /// What `read` makes of the file; where it has faults because it is of another kind, that is said in their place.
 template <class Read>
-auto read_as(FileKind wanted, const Source& source, Read read) {
+auto read_as(FileKind wanted, const input::Source& source, Read read) {
   try {
     return read(source);
-  } catch (const InputError&) {
+  } catch (const input::InputError&) {
     refuse_other_kind(source, wanted);
     throw;
   }

@@ -27,7 +27,7 @@ std::string read_stream(std::FILE* file, const std::string& name) {
     if (got == 0) break;
     size += got;
   }
-  if (std::ferror(file) != 0) throw FileError(fmt::format("cannot read {}: {}", printable(name), reason(errno)));
+  if (std::ferror(file) != 0) throw FileError(fmt::format("cannot read {}: {}", input::printable(name), reason(errno)));
   text.resize(size);
   return text;
 }
@@ -38,13 +38,13 @@ bool write_all(std::FILE* file, const std::string& text) {
 }
 }  // namespace
 
-Source read_file(const std::string& name) {
+input::Source read_file(const std::string& name) {
   if (name == "-") return {"standard input", read_stream(stdin, "standard input")};
   std::error_code ignored;
   if (std::filesystem::is_directory(name, ignored))
-    throw FileError(fmt::format("cannot read {}: it is a directory, not a description", printable(name)));
+    throw FileError(fmt::format("cannot read {}: it is a directory, not a description", input::printable(name)));
   const std::unique_ptr<std::FILE, Close> file(std::fopen(name.c_str(), "rb"));
-  if (!file) throw FileError(fmt::format("cannot read {}: {}", printable(name), reason(errno)));
+  if (!file) throw FileError(fmt::format("cannot read {}: {}", input::printable(name), reason(errno)));
   return {name, read_stream(file.get(), name)};
 }
 
@@ -58,20 +58,20 @@ void write_output(const std::string& text) {
 
 namespace {
 [[noreturn]] void refuse_existing(const std::string& name) {
-  throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", printable(name)));
+  throw FileError(fmt::format("{} is there already, and lumwright never overwrites a file", input::printable(name)));
 }
 /// Under `torso`, a name that nobody looks for; complaints speak of `name`.
 void fill_new(const std::string& torso, const std::string& name, const std::string& text) {
   std::FILE* file = std::fopen(torso.c_str(), "wbx");  // x: fails where there is one (C11 7.21.5.3)
   if (file == nullptr && errno == EEXIST) refuse_existing(name);
-  if (file == nullptr) throw FileError(fmt::format("cannot create {}: {}", printable(name), reason(errno)));
+  if (file == nullptr) throw FileError(fmt::format("cannot create {}: {}", input::printable(name), reason(errno)));
   const bool written = write_all(file, text);
   int why = errno;
   const bool closed = std::fclose(file) == 0;  // a full disk over a network may be told only now
   if (written && !closed) why = errno;
   if (written && closed) return;
   std::remove(torso.c_str());
-  throw WriteError(fmt::format("cannot write {}: {}", printable(name), reason(why)));
+  throw WriteError(fmt::format("cannot write {}: {}", input::printable(name), reason(why)));
 }
 /// A passing file; removed unless it was given its own name.
 class Torso {
@@ -90,7 +90,7 @@ class Torso {
   void take_place_of(const std::string& name) {
     std::error_code why;
     std::filesystem::rename(name_, name, why);
-    if (why) throw FileError(fmt::format("cannot replace {}: {}", printable(name), why.message()));
+    if (why) throw FileError(fmt::format("cannot replace {}: {}", input::printable(name), why.message()));
     forget_passing(name_);
     name_.clear();
   }
@@ -104,7 +104,7 @@ std::filesystem::path folder_of(const std::string& name) { return std::filesyste
 void create_file(const std::string& name, const std::string& text) {
   std::error_code why;
   if (std::filesystem::symlink_status(name, why).type() != std::filesystem::file_type::not_found) {
-    if (why) throw FileError(fmt::format("cannot create {}: {}", printable(name), why.message()));
+    if (why) throw FileError(fmt::format("cannot create {}: {}", input::printable(name), why.message()));
     refuse_existing(name);
   }
   clear_left_behind(folder_of(name));
@@ -126,19 +126,21 @@ bool same_file(const std::string& one, const std::string& other) {
   return std::filesystem::equivalent(one, other, ignored);
 }
 
-std::string printable_name(const std::string& name) { return printable(name); }
+std::string printable_name(const std::string& name) { return input::printable(name); }
 
-void write_folder(const std::string& folder, const std::vector<NamedText>& files) {
+void write_folder(const std::string& folder, const std::vector<report::NamedText>& files) {
   std::error_code why;
   const bool made = std::filesystem::create_directories(folder, why);
   if (why || !std::filesystem::is_directory(folder))
-    throw FileError(fmt::format("cannot make the folder {}: {}", printable(folder),
+    throw FileError(fmt::format("cannot make the folder {}: {}", input::printable(folder),
                                 why ? why.message() : "there is a file of that name"));
   try {
     clear_left_behind(folder);
     std::vector<Torso> torsos;
-    const auto own_name = [&](const NamedText& file) { return (std::filesystem::path(folder) / file.name).string(); };
-    for (const NamedText& file : files) fill_new(torsos.emplace_back(folder).name(), own_name(file), file.text);
+    const auto own_name = [&](const report::NamedText& file) {
+      return (std::filesystem::path(folder) / file.name).string();
+    };
+    for (const report::NamedText& file : files) fill_new(torsos.emplace_back(folder).name(), own_name(file), file.text);
     for (std::size_t i = files.size(); i-- > 0;) torsos[i].take_place_of(own_name(files[i]));
   } catch (...) {
     std::error_code ignored;

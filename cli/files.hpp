@@ -21,7 +21,7 @@ struct ReaderGone : std::runtime_error {
 
 /// The file, or standard input for "-". Of an endless one no more is read than the reader needs to refuse it.
 /// Throws FileError with the reason.
-Source read_file(const std::string& name);
+input::Source read_file(const std::string& name);
 /// Throws WriteError unless every byte has left the program, ReaderGone where it leads into a closed pipe.
 void write_output(const std::string& text);
 /// True for a file that is there, whether or not it can be read.
@@ -36,7 +36,7 @@ void create_file(const std::string& name, const std::string& text);
 /// Writes all files into a folder, which is made if it is not there: each under a passing name first, and only when all
 /// are whole are they given their own, so that each is whole or absent. Files of these names are replaced, others left
 /// alone. Throws FileError or WriteError.
-void write_folder(const std::string& folder, const std::vector<NamedText>& files);
+void write_folder(const std::string& folder, const std::vector<report::NamedText>& files);
 /// A name fit to be shown.
 std::string printable_name(const std::string& name);
 }  // namespace lumwright::cli

@@ -1,148 +1,113 @@
+// The only door to the argument parser.
 #include "grammar.hpp"
-#include "description/keys.hpp"
-#include "description/schema.hpp"
-#include "plan/assess.hpp"
-#include "report/screen.hpp"
-#include <functional>
+#include "commands.hpp"
+#include "help.hpp"
+#include "input/utf8.hpp"
+#include "option_table.hpp"
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <fmt/format.h>
 
 namespace lumwright::cli {
 namespace {
-void add_style(CLI::App& command, Raw& raw) {
-  command.add_option("--units", raw.units);
-  command.add_option("--colour,--color", raw.colour);
+void add_arguments(CLI::App& parser, const CommandRow& row, AllWritten& into) {
+  for (std::string_view rest = row.arguments; !rest.empty();) {
+    const std::string name(rest.substr(0, rest.find(' ')));
+    rest.remove_prefix(std::min(name.size() + 1, rest.size()));
+    Written& place = into[name];
+    if (rest == "...") {
+      parser.add_option(name, place.all);
+      return;
+    }
+    parser.add_option(name, place.text);
+  }
 }
-void add_printing(CLI::App& command, Raw& raw) {
-  command.add_option("-o,--output", raw.folder);
-  command.add_option("--paper", raw.paper);
-  command.add_option("--scale-x", raw.bar_x);
-  command.add_option("--scale-y", raw.bar_y);
+void add_command(CLI::App& app, const CommandRow& row, AllWritten& into) {
+  CLI::App& parser = *app.add_subcommand(std::string(row.word));
+  add_arguments(parser, row, into);
+  for (const OptionRow* one : options_of(row.word)) {
+    const std::string names(one->names);
+    Written& place = into[std::string(one->first_name())];
+    place.text = one->usual;
+    if (one->value.empty())
+      parser.add_flag(names, place.on);
+    else if (one->again)
+      parser.add_option(names, place.all)->allow_extra_args(false);
+    else
+      parser.add_option(names, place.text);
+  }
+  parser.set_help_flag();
+  parser.add_flag("-h,--help", into["--help"].on);
+  parser.allow_extras();
 }
-void add_samples(CLI::App& command, Raw& raw) {
-  command.add_option("--samples", raw.samples);
-  command.add_option("--seed", raw.seed);
+/// What the parser could not place, as a complaint.
+void refuse_leftovers(const CLI::App& parser, const std::string& name) {
+  const std::vector<std::string> left = parser.remaining();
+  if (left.empty()) return;
+  const std::string& word = left.front();
+  if (word.size() < 2 || word.front() != '-')
+    throw UsageError(fmt::format("`{}` is one word too many for `{}`", input::printable(word), name));
+  refuse(fmt::format("`{}` has no option", name), word.substr(0, word.find('=')), long_names_of(name));
+}
+void refuse_top_level(const CLI::App& app) {
+  const std::vector<std::string> left = app.remaining();
+  if (left.empty()) throw UsageError("say what to do: `lumwright check FILE`, or `lumwright --help` for the manual");
+  const std::string& word = left.front();
+  if (word.front() != '-') refuse("no command is called", word, command_words());
+  const std::string option = word.substr(0, word.find('='));
+  for (const CommandRow* row : commands())
+    for (const std::string_view name : long_names_of(row->word))
+      if (name == option)
+        throw UsageError(fmt::format("`{0}` belongs behind its command: lumwright {1} ... {0}", option, row->word));
+  refuse("no option is called", option, {"--help", "--version"});
+}
+void refuse_values(const CommandRow& row, const AllWritten& written) {
+  for (const OptionRow* one : options_of(row.word)) {
+    const std::vector<std::string_view> choices = one->choices();
+    const std::string& word = written.find(one->first_name())->second.text;
+    if (!choices.empty() && word != one->usual && std::find(choices.begin(), choices.end(), word) == choices.end())
+      refuse(fmt::format("{} cannot be", one->first_name()), word, choices);
+  }
+}
+using Parsed = std::map<std::string, AllWritten, std::less<>>;  // by the command's word
+
+Words words_of(const CLI::App& app, Parsed& parsed, bool help_asked, bool version_asked) {
+  const std::vector<CLI::App*> asked = app.get_subcommands();  // as they were written
+  if (asked.empty()) {
+    if (!help_asked && !version_asked) refuse_top_level(app);
+    return version_asked ? Words(version_command, {}) : help_words("");
+  }
+  const std::string name = asked.front()->get_name();
+  AllWritten& written = parsed[name];
+  if (written["--help"].on) return help_words(name);
+  refuse_leftovers(*asked.front(), name);
+  if (!app.remaining().empty()) refuse_top_level(app);
+  const CommandRow& row = *find_command(name);
+  if (asked.size() > 1 && name != help_command.word)
+    throw UsageError(fmt::format("`{}` is one word too many for `{}`", asked[1]->get_name(), name));
+  if (asked.size() > 1) written["COMMAND"].text = asked[1]->get_name();  // a command behind it is its argument
+  refuse_values(row, written);
+  return {row, std::move(written)};
 }
 }  // namespace
 
-void add_commands(CLI::App& app, Raw& raw) {
-  app.add_flag("--version", raw.version);
-  CLI::App& check = *app.add_subcommand("check");
-  check.add_option("FILE", raw.file);
-  check.add_option("--format", raw.format);
-  check.add_flag("--full", raw.full);
-  check.add_option("--only", raw.only);
-  add_style(check, raw);
-  add_samples(check, raw);
-  CLI::App& explain = *app.add_subcommand("explain");
-  explain.add_option("CHECK", raw.check_id);
-  explain.add_option("FILE", raw.file);
-  add_style(explain, raw);
-  add_samples(explain, raw);
-  CLI::App& sweep = *app.add_subcommand("sweep");
-  sweep.add_option("FILE", raw.file);
-  sweep.add_option("KEY", raw.axes);
-  sweep.add_option("--format", raw.format);
-  sweep.add_option("-o,--output", raw.folder);
-  add_samples(sweep, raw);
-  add_style(sweep, raw);
-  CLI::App& compare = *app.add_subcommand("compare");
-  compare.add_option("FILE", raw.files);
-  add_style(compare, raw);
-  add_samples(compare, raw);
-  CLI::App& trace = *app.add_subcommand("trace");
-  trace.add_option("FILE", raw.file);
-  trace.add_flag("--csv", raw.csv);
-  trace.add_flag("--json", raw.json);
-  trace.add_option("--series", raw.series);
-  trace.add_option("--units", raw.units);
-  CLI::App& tune = *app.add_subcommand("tune");
-  tune.add_option("FILE", raw.file);
-  tune.add_option("LOG", raw.log);
-  add_style(tune, raw);
-  CLI::App& report = *app.add_subcommand("report");
-  report.add_option("FILE", raw.file);
-  add_printing(report, raw);
-  add_samples(report, raw);
-  report.add_option("--units", raw.units);
-  CLI::App& draw = *app.add_subcommand("draw");
-  draw.add_option("FILE", raw.file);
-  add_printing(draw, raw);
-  draw.add_flag("--draft", raw.draft);
-  draw.add_option("--units", raw.units);
-  CLI::App& choose = *app.add_subcommand("choose");
-  choose.add_option("BIN", raw.file);
-  choose.add_option("-o,--output", raw.folder);
-  choose.add_option("--format", raw.format);
-  choose.add_option("--samples", raw.samples);
-  add_style(choose, raw);
-  CLI::App& bench = *app.add_subcommand("bench");
-  bench.add_option("READINGS", raw.file);
-  bench.add_option("--format", raw.format);
-  add_printing(bench, raw);
-  bench.add_flag("--box", raw.test_box);
-  add_style(bench, raw);
-  CLI::App& sheet = *app.add_subcommand("sheet");
-  sheet.add_option("FILE", raw.file);
-  add_style(sheet, raw);
-  for (CLI::App* one : {&check, &sweep, &compare, &explain, &trace, &report, &draw, &sheet}) {
-    one->add_flag("--untuned", raw.untuned);
-    one->add_option("--set", raw.set)->allow_extra_args(false);
+Words parse(int argc, char** argv) {
+  CLI::App app;
+  Parsed parsed;
+  bool help_asked = false, version_asked = false;
+  app.set_help_flag();
+  app.add_flag("-h,--help", help_asked);
+  app.add_flag("--version", version_asked);
+  app.allow_extras();
+  for (const CommandRow* row : commands()) add_command(app, *row, parsed[std::string(row->word)]);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ArgumentMismatch& e) {  // "--format: 1 required TEXT missing"
+    const std::string message = e.what();
+    throw UsageError(fmt::format("`{}` takes one value, behind it", message.substr(0, message.find(':'))));
+  } catch (const CLI::ParseError& e) {
+    throw UsageError(e.what());
   }
-  CLI::App& create = *app.add_subcommand("new");
-  create.add_option("FILE", raw.file);
-  create.add_flag("--readings", raw.readings);
-  create.add_flag("--bin", raw.bin);
-  create.add_flag("--log", raw.log_file);
-  create.add_flag("--ask", raw.ask);
-  CLI::App& guide = *app.add_subcommand("guide");
-  guide.add_option("-o,--output", raw.folder);
-  guide.add_option("--samples", raw.samples);
-  app.add_subcommand("units");
-  CLI::App& schema = *app.add_subcommand("schema");
-  schema.add_option("KIND", raw.file);
-  schema.add_flag("--table", raw.table);
-  app.add_subcommand("completion")->add_option("SHELL", raw.file);
-  CLI::App& help = *app.add_subcommand("help");
-  help.add_option("COMMAND", raw.topic);
-  help.add_flag("--roff", raw.roff);
-  for (CLI::App* one : app.get_subcommands(std::function<bool(CLI::App*)>())) {
-    one->set_help_flag();
-    one->add_flag("-h,--help", raw.help);
-    one->allow_extras();
-  }
-}
-std::vector<std::string> option_names(const CLI::App& command) {
-  std::vector<std::string> names;
-  for (const CLI::Option* option : command.get_options())
-    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
-  return names;
-}
-
-std::vector<std::string> schema_words() {
-  std::vector<std::string> all(schema_files().begin(), schema_files().end());
-  all.emplace_back("answer");
-  return all;
-}
-const std::vector<OptionWords>& option_words() {
-  static const std::vector<OptionWords> all = [] {
-    std::vector<std::string> checks, settings;
-    for (const CheckName& check : check_names()) checks.emplace_back(check.id);
-    for (const Key& key : keys())
-      if (!key.is_section) settings.push_back(key.path + "=");
-    return std::vector<OptionWords>{{"--format", {"text", "json"}, "check"},
-                                    {"--format", {"text", "csv"}, "sweep"},
-                                    {"--format", {"text", "json", "csv"}, "choose"},
-                                    {"--format", {"text", "json", "csv"}, "bench"},
-                                    {"--units", {"as-written", "metric", "imperial"}},
-                                    {"--colour", {"auto", "always", "never"}},
-                                    {"--color", {"auto", "always", "never"}},
-                                    {"--paper", {"A4", "Letter"}},
-                                    {"--series", {"raise", "discharge"}},
-                                    {"--only", parts_of_checks()},
-                                    {"--set", settings},
-                                    {"", checks, "explain"},
-                                    {"", schema_words(), "schema"},
-                                    {"", {"bash", "zsh", "fish"}, "completion"}};
-  }();
-  return all;
+  return words_of(app, parsed, help_asked, version_asked);
 }
 }  // namespace lumwright::cli

@@ -6,7 +6,7 @@
 
 namespace lumwright::cli {
 struct ManualPage {
-  std::string_view topic, text;  // an empty topic: the first page
+  std::string topic, text;  // an empty topic: the first page
 };
 /// In the language of man pages (roff, the man macros): the first page in sections, then each command's page as it is
 /// shown on a terminal.

@@ -20,14 +20,14 @@ double stretch_of(std::string_view option, const std::string& measured, Length b
 }
 }  // namespace
 
-drawing::PrintOptions print_options(const Options& options) {
-  return {stretch_of("--scale-x", options.bar_x, 100.0 * mm), stretch_of("--scale-y", options.bar_y, 150.0 * mm)};
+drawing::PrintOptions print_options(const Words& words) {
+  return {stretch_of("--scale-x", words.text("--scale-x"), 100.0 * mm), stretch_of("--scale-y", words.text("--scale-y"), 150.0 * mm)};
 }
-std::string list_of(const std::string& folder, const std::vector<NamedText>& files) {
+std::string list_of(const std::string& folder, const std::vector<report::NamedText>& files) {
   std::string told = fmt::format("{}:\n", printable_name(folder));
-  for (const NamedText& file : files) told += fmt::format("  {:<22} {}\n", file.name, file.what);
-  const bool templates =
-      std::any_of(files.begin(), files.end(), [](const NamedText& file) { return file.name.ends_with(".pdf"); });
+  for (const report::NamedText& file : files) told += fmt::format("  {:<22} {}\n", file.name, file.what);
+  const bool templates = std::any_of(files.begin(), files.end(),
+                                     [](const report::NamedText& file) { return file.name.ends_with(".pdf"); });
   return told + (templates
                      ? "\nPrint at 100 %, never \"fit to page\". Measure both bars before you trust a template.\n"
                      : "");

@@ -11,20 +11,81 @@
 #include "tuned_beside.hpp"
 
 namespace lumwright::cli {
-Answer tune(const Options& options) {
+namespace {
+struct TuneOptions {
+  std::string file, log, kept_in;
+  report::TextStyle style;
+  Shelf* shelf;
+};
+TuneOptions tune_options(const Words& words) {
+  TuneOptions options{words.needed("FILE"), words.needed("LOG"), "", style_of(words), words.around.shelf};
   if (options.file == "-")
     throw UsageError("`tune` keeps its result beside the description, so FILE must be a file and not `-`");
-  const std::string kept_in = tuned_name(options.file);
-  if (same_file(options.log, kept_in))
-    throw UsageError("`tune` writes its result to " + printable(kept_in) + ", so LOG cannot be that file");
-  const Build build = read_as(FileKind::description, read_file(options, options.file), read_build);
-  const Log log = read_as(FileKind::log, read_file(options, options.log), read_log);
+  options.kept_in = tuned_name(options.file);
+  if (same_file(options.log, options.kept_in))
+    throw UsageError("`tune` writes its result to " + input::printable(options.kept_in) +
+                     ", so LOG cannot be that file");
+  return options;
+}
+Answer run_tune(const Words& words) {
+  const TuneOptions options = tune_options(words);
+  const description::Build build =
+      read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
+  const description::Log log = read_as(FileKind::log, read_file(options.shelf, options.log), description::read_log);
   try {
-    const TuneResult result = lumwright::tune(build, log);
-    replace_file(options, kept_in, write_tuned(file_of(result, log)));
-    return {tuned_report(result, log, kept_in, style_of(options))};
+    const tune::TuneResult result = tune::tune(build, log);
+    replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, log)));
+    return {report::tuned_report(result, log, options.kept_in, options.style)};
   } catch (const ModelError& e) {
-    throw NoAnswer("nothing is tuned: " + std::string(e.what()));
+    throw report::NoAnswer("nothing is tuned: " + std::string(e.what()));
   }
 }
+}  // namespace
+
+const CommandRow tune_command{
+    .word = "tune",
+    .arguments = "FILE LOG",
+    .usage = "tune FILE LOG",
+    .brief = "learn from a measured lighting-up",
+    .about = R"(  Brings the model to what you read off while you raised steam, and keeps what
+  it learnt beside the description: mine.tuned.yaml beside mine.yaml. From then
+  on check, explain and trace use it and say so; --untuned leaves it out.
+  It moves only what the readings determine: the heat that reaches the water,
+  the time until the whole fire burns, the gaps in the fire, the pressure and
+  the current of the fan. Each comes with what is left of its uncertainty; the
+  spreads together hold all of them with 95 %.
+  Readings that determine nothing, or cannot tell two of these apart, change
+  no file; the complaint says what else to read.
+
+  A log holds
+  name, day                   any short text
+  place                       air and barometer of that day, as in FILE
+  water                       water put in, weighed; 1 g is 1 ml
+  started_at                  its temperature when the fan was started
+  readings                    a list in the order of time, each with a time
+                              since the fan was started, and any of
+    water                     temperature of the water
+    gauge                     pressure, the air let out of the boiler
+    smokebox                  depression by U-tube
+    fan_current               current through the fan
+    pack_voltage              at work, where the leads of the pack end
+    fuel                      burnt so far, weighed
+  A spread (+-) is taken as two standard deviations of the reading; without one
+  a thermometer is good for 2 K, a gauge for 0.1 bar, a U-tube for 0.5 mmH2O, a
+  multimeter for 2 %, a scale for 1 g. Stop when the fan comes off. The best
+  single log is the water from 50 to 90 degC, every minute, its mass weighed.
+)",
+    .below = R"(Example of a log
+  day: 3 May, dry
+  water: 428 ml
+  started_at: 14 degC
+  readings:
+    - { time: 2 min, water: 29 degC, smokebox: 1.2 mmH2O }
+    - { time: 4 min, water: 63 degC }
+    - { time: 6 min, water: 94 degC, fuel: 11 g }
+
+Exit status: 0, 1 when nothing can be tuned, and says why, 2 when FILE
+or LOG cannot be used.
+)",
+    .run = run_tune};
 }  // namespace lumwright::cli

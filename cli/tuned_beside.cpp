@@ -1,6 +1,5 @@
 #include "tuned_beside.hpp"
 #include "description/tuned_file.hpp"
-#include "shelf.hpp"
 #include "tune/tune.hpp"
 #include <string_view>
 
@@ -11,10 +10,9 @@ std::string tuned_name(const std::string& description) {
       return description.substr(0, description.size() - ending.size()) + ".tuned.yaml";
   return description + ".tuned.yaml";
 }
-std::optional<Tuning> tuned_beside(const Options& options) {
-  if (options.untuned || options.file == "-") return std::nullopt;
-  const std::string name = tuned_name(options.file);
-  if (!file_exists(options, name)) return std::nullopt;
-  return tuning_of(read_tuned(read_file(options, name)));
+std::optional<model::Tuning> tuned_beside(const Shelf* shelf, const std::string& description) {
+  const std::string name = tuned_name(description);
+  if (description == "-" || !file_exists(shelf, name)) return std::nullopt;
+  return tune::tuning_of(description::read_tuned(read_file(shelf, name)));
 }
 }  // namespace lumwright::cli

@@ -8,7 +8,7 @@ namespace lumwright {
 namespace {
 struct File {
   std::string name;
-  Node root;
+  input::Node root;
 };
 }  // namespace
 
@@ -18,10 +18,10 @@ std::vector<data::Row> published(std::string_view topic, std::string_view list) 
   if (!files.contains(path)) {
     std::ifstream in(path, std::ios::binary);
     if (!in) throw std::runtime_error("cannot read " + path);
-    const Source source{path, {std::istreambuf_iterator<char>(in), {}}};
-    std::vector<Fault> faults;
-    Node root = read_yaml(source, faults, 1024 * 1024);
-    if (!faults.empty()) throw InputError(source, faults);
+    const input::Source source{path, {std::istreambuf_iterator<char>(in), {}}};
+    std::vector<input::Fault> faults;
+    input::Node root = input::read_yaml(source, faults, 1024 * 1024);
+    if (!faults.empty()) throw input::InputError(source, faults);
     files[path] = File{path, std::move(root)};
   }
   const File& file = files[path];

@@ -57,8 +57,8 @@ std::size_t line_with(const std::vector<std::string>& lines, std::size_t begin, 
   throw std::logic_error(fmt::format("no line begins with `{}`", start));
 }
 /// Lines of a terminal, in a box that scrolls where the page is too narrow.
-void write_screen(Tag parent, const std::string& name, const std::vector<std::string>& lines, Facts& facts) {
-  const Tag box = parent.add("div").set("class", "screen").set("role", "region").set("tabindex", "0");
+void write_screen(report::Tag parent, const std::string& name, const std::vector<std::string>& lines, Facts& facts) {
+  const report::Tag box = parent.add("div").set("class", "screen").set("role", "region").set("tabindex", "0");
   box.set("aria-label", fmt::format("screen {}: {}", facts.next_screen(), name));  // no two are called alike
   for (const std::string& line : lines) box.add("code", line.empty() ? " " : line);
 }
@@ -79,7 +79,7 @@ std::vector<std::string> shell_lines(const std::string& command) {
   }
   return lines;
 }
-void write_run(Tag parent, const Piece& fence, Facts& facts) {
+void write_run(report::Tag parent, const Piece& fence, Facts& facts) {
   const Asked asked = asked_of(fence, {"from", "to", "exits"});
   const std::string command = asked.what.substr(std::min(asked.what.find(' ') + 1, asked.what.size()));
   if (!asked.what.starts_with("lumwright ")) throw std::logic_error("a run begins with lumwright: " + asked.what);
@@ -100,34 +100,34 @@ void write_run(Tag parent, const Piece& fence, Facts& facts) {
   if (cut) lines.emplace_back("...");
   write_screen(parent, asked.what, lines, facts);
 }
-void write_example_picture(Tag parent, const Piece& fence, Facts& facts) {
-  using Draw = Picture (*)(const ReportData&, const TextStyle&);
+void write_example_picture(report::Tag parent, const Piece& fence, Facts& facts) {
+  using Draw = report::Picture (*)(const plan::ReportData&, const report::TextStyle&);
   static const std::vector<std::pair<std::string_view, Draw>> pictures = {
-      {"draught", picture_of_draught}, {"losses", picture_of_losses},
-      {"raise", picture_of_raise},     {"heat", picture_of_heat},
-      {"supply", picture_of_supply},   {"fit", picture_of_fit},
-      {"unit", picture_of_unit},       {"sensitivities", picture_of_sensitivities}};
+      {"draught", report::picture_of_draught}, {"losses", report::picture_of_losses},
+      {"raise", report::picture_of_raise},     {"heat", report::picture_of_heat},
+      {"supply", report::picture_of_supply},   {"fit", report::picture_of_fit},
+      {"unit", report::picture_of_unit},       {"sensitivities", report::picture_of_sensitivities}};
   const std::vector<std::string> asked = shell_words(asked_of(fence, {}).what);
   const auto found = std::find_if(pictures.begin(), pictures.end(),
                                   [&](const auto& row) { return asked.size() == 2 && row.first == asked[1]; });
   if (found == pictures.end()) throw std::logic_error("no picture is called `" + fence.text + "`");
-  const TextStyle style;
-  const ReportData& data = facts.example(asked[0]);
-  Picture picture = found->second(data, style);
+  const report::TextStyle style;
+  const plan::ReportData& data = facts.example(asked[0]);
+  report::Picture picture = found->second(data, style);
   if (!picture.draw) throw std::logic_error("`" + fence.text + "` is not drawn: " + picture.not_drawn);
   picture.id += "-" + asked[0];
   picture.title += ": " + data.assessment.build;
-  html::write_picture(parent, picture);
+  report::html::write_picture(parent, picture);
 }
 /// What each combination of a bin comes to on one of its engines.
-void write_choice(Tag parent, const Piece& fence, Facts& facts) {
+void write_choice(report::Tag parent, const Piece& fence, Facts& facts) {
   const Asked asked = asked_of(fence, {"engine"});
-  const Choice& choice = facts.choice(asked.what);
+  const choose::Choice& choice = facts.choice(asked.what);
   const auto engine = std::find_if(choice.engines.begin(), choice.engines.end(),
-                                   [&](const EngineChoice& one) { return one.engine == asked.get("engine"); });
+                                   [&](const choose::EngineChoice& one) { return one.engine == asked.get("engine"); });
   if (engine == choice.engines.end())
     throw std::logic_error("the bin has no engine called `" + asked.get("engine") + "`");
-  html::write_picture(parent, picture_of_choice(*engine, "choice", {}));
+  report::html::write_picture(parent, report::picture_of_choice(*engine, "choice", {}));
 }
 std::string base64(const std::string& bytes) {  // RFC 4648, 4
   constexpr std::string_view letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
@@ -143,41 +143,41 @@ std::string base64(const std::string& bytes) {  // RFC 4648, 4
   return out;
 }
 /// A sheet of paper that `draw` wrote.
-void write_drawing(Tag parent, const Piece& fence, Facts& facts) {
+void write_drawing(report::Tag parent, const Piece& fence, Facts& facts) {
   const Asked asked = asked_of(fence, {"shows"});
   const std::vector<std::string> named = shell_words(asked.what);
   if (named.size() != 2 || asked.get("shows").empty())
     throw std::logic_error("a drawing has a name, a sheet and `shows`");
   facts.run(fmt::format("draw examples/{}.yaml -o drawn-{}", named[0], named[0]));
-  const Tag figure = parent.add("figure").set("class", "sheet");
+  const report::Tag figure = parent.add("figure").set("class", "sheet");
   figure.add("img")
       .set("src", "data:image/svg+xml;base64," + base64(facts.file(fmt::format("drawn-{}/{}", named[0], named[1]))))
       .set("alt", asked.get("shows"));
   figure.add("figcaption", asked.get("shows"));
 }
-void write_named_cautions(Tag parent, const Piece& fence) {
+void write_named_cautions(report::Tag parent, const Piece& fence) {
   std::set<std::string> ids;
   for (const std::string& line : lines_of(fence.text))
     for (const std::string& id : shell_words(line)) ids.insert(id);
-  const std::vector<Caution> called = cautions_called(ids);
+  const std::vector<plan::Caution> called = plan::cautions_called(ids);
   if (called.size() != ids.size() || ids.empty())
     throw std::logic_error("a caution of these is not known: " + fence.text);
-  std::vector<const Caution*> all;
-  for (const Caution& one : called) all.push_back(&one);
-  html::write_cautions(parent, all, true);
+  std::vector<const plan::Caution*> all;
+  for (const plan::Caution& one : called) all.push_back(&one);
+  report::html::write_cautions(parent, all, true);
 }
-void write_questions(Tag parent) {
+void write_questions(report::Tag parent) {
   GuideTable table(parent, "what the interview asks", {"what", "how", "what people have"});
   for (const data::QuestionRow& row : data::questions()) {
     table.begin_row();
     table.cell().say(row.ask);
-    table.cell().say(html::tied(row.how));
-    table.cell().say(html::tied(row.usual));
+    table.cell().say(report::html::tied(row.how));
+    table.cell().say(report::html::tied(row.usual));
   }
 }
 }  // namespace
 
-void write_block(Tag parent, const Piece& fence, Facts& facts) {
+void write_block(report::Tag parent, const Piece& fence, Facts& facts) {
   if (fence.info == "run") return write_run(parent, fence, facts);
   if (fence.info == "picture") return write_example_picture(parent, fence, facts);
   if (fence.info == "choice") return write_choice(parent, fence, facts);

@@ -7,5 +7,5 @@
 namespace lumwright::cli {
 /// Writes what a fence stands for (its `info` is the kind). Throws std::logic_error for a kind, a name or a line that
 /// stands for nothing, and for a run that leaves with another status than the page says.
-void write_block(Tag parent, const Piece& fence, Facts& facts);
+void write_block(report::Tag parent, const Piece& fence, Facts& facts);
 }  // namespace lumwright::cli

@@ -1,7 +1,11 @@
 #include "guide/facts.hpp"
+#include "command.hpp"
+#include "complaint.hpp"
 #include "data/table.hpp"
+#include "described.hpp"
 #include "description/bin.hpp"
 #include "description/reader.hpp"
+#include "grammar.hpp"
 #include "guide/pages.hpp"
 #include "input/yaml_tree.hpp"
 #include "plan/figures.hpp"
@@ -9,7 +13,6 @@
 #include "report/answers.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
-#include "run.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <stdexcept>
@@ -18,33 +21,34 @@ namespace lumwright::cli {
 namespace {
 [[noreturn]] void unknown(const std::string& what) { throw std::logic_error("nothing is known of `" + what + "`"); }
 
-Options options_of_line(const std::string& line) {
+Words words_of_line(const std::string& line) {
   std::vector<std::string> words = shell_words(line);
   words.insert(words.begin(), "lumwright");
   std::vector<char*> arguments;
   for (std::string& word : words) arguments.push_back(word.data());
-  return parse_options(static_cast<int>(arguments.size()), arguments.data());
+  return parse(static_cast<int>(arguments.size()), arguments.data());
 }
-std::string result_text(const Assessment& assessment, const std::string& key, bool band) {
-  const Result* result = find_result(assessment, key);
+std::string result_text(const plan::Assessment& assessment, const std::string& key, bool band) {
+  const model::Result* result = plan::find_result(assessment, key);
   if (result == nullptr) unknown(key);
-  const TextStyle style;
-  const Measure* measure = std::get_if<Measure>(&result->value);
-  if (!band) return measure == nullptr ? answer_text(*result, style) : number_of(assessment, key, style);
+  const report::TextStyle style;
+  const model::Measure* measure = std::get_if<model::Measure>(&result->value);
+  if (!band)
+    return measure == nullptr ? report::answer_text(*result, style) : report::number_of(assessment, key, style);
   if (measure == nullptr) unknown("band of " + key);
-  if (!result->low || !result->high) return number_of(assessment, key, style);  // nothing was drawn
-  return show_span(*result->low, *result->high, *measure, style, figures_of(*result, style.units));
+  if (!result->low || !result->high) return report::number_of(assessment, key, style);  // nothing was drawn
+  return report::show_span(*result->low, *result->high, *measure, style, plan::figures_of(*result, style.units));
 }
-std::string check_text(const Assessment& assessment, const std::string& id, const std::string& part) {
-  const Finding* finding = find_check(assessment, id);
+std::string check_text(const plan::Assessment& assessment, const std::string& id, const std::string& part) {
+  const plan::Finding* finding = plan::find_check(assessment, id);
   if (finding == nullptr) unknown(id);
-  const TextStyle style;
+  const report::TextStyle style;
   if (part == "title") return finding->title;
-  if (part == "verdict") return verdict_word(finding->verdict);
+  if (part == "verdict") return plan::verdict_word(finding->verdict);
   if (part == "why") return finding->why;
   if (part == "do") return finding->action;
-  if (part == "value" && finding->value) return in_page_figures(assessment, *finding->value, style);
-  if (part == "limit" && finding->limit) return in_page_figures(assessment, *finding->limit, style);
+  if (part == "value" && finding->value) return report::in_page_figures(assessment, *finding->value, style);
+  if (part == "limit" && finding->limit) return report::in_page_figures(assessment, *finding->limit, style);
   unknown(id + " " + part);
 }
 std::string usual(const std::string& key) {
@@ -83,19 +87,17 @@ Said Facts::run(const std::string& line) {
   if (!last_ || last_->first != line) last_.emplace(line, run_anew(line));
   return last_->second;
 }
-const Choice& Facts::choice(const std::string& name) {
+const choose::Choice& Facts::choice(const std::string& name) {
   const auto known = choices_.find(name);
   if (known != choices_.end()) return known->second;
   const std::string path = "examples/bins/" + name + ".yaml";
-  return choices_.emplace(name, lumwright::choose(read_bin({path, file(path)}), {})).first->second;
+  return choices_.emplace(name, choose::choose(description::read_bin({path, file(path)}), {})).first->second;
 }
 Said Facts::run_anew(const std::string& line) {
   try {
-    Options options = options_of_line(line);
-    options.shelf = &shelf_;
-    options.colour = Colour::never;
-    options.samples = std::min(options.samples, samples_);
-    const Answer answer = cli::run(options);
+    Words words = words_of_line(line);
+    words.around = {.shelf = &shelf_, .most_samples = samples_, .plain = true};
+    const Answer answer = words.command().run(words);
     return {answer.text, answer.status};
   } catch (const std::exception& e) {
     const Complaint complaint = complaint_of(e);
@@ -103,15 +105,15 @@ Said Facts::run_anew(const std::string& line) {
     return {complaint.text + "\n", complaint.status};
   }
 }
-const ReportData& Facts::example(const std::string& name) {
+const plan::ReportData& Facts::example(const std::string& name) {
   std::unique_ptr<Example>& known = examples_[name];
   if (known) return known->data;
   const std::string path = "examples/" + name + ".yaml";
-  known = std::make_unique<Example>(Example{read_build({path, file(path)}), {}});
-  ReportAsked asked;
+  known = std::make_unique<Example>(Example{description::read_build({path, file(path)}), {}});
+  plan::ReportAsked asked;
   asked.samples.count = samples_;
-  known->data = report_data(known->build, asked);
-  Options as_check;  // whose command then finds it judged
+  known->data = plan::report_data(known->build, asked);
+  DescriptionOptions as_check;  // whose command then finds it judged
   as_check.file = path;
   as_check.samples = samples_;
   as_check.shelf = &shelf_;
@@ -125,12 +127,12 @@ const std::string& Facts::file(const std::string& name) const {
 }
 std::string Facts::written(const std::string& name, const std::string& key) const {
   const std::string path = "examples/" + name + ".yaml";
-  std::vector<Fault> faults;
-  const Node root = read_yaml({path, file(path)}, faults);
-  const Node* at = &root;
+  std::vector<input::Fault> faults;
+  const input::Node root = input::read_yaml({path, file(path)}, faults);
+  const input::Node* at = &root;
   for (const std::string_view step : words(key, '.'))
-    if (at != nullptr) at = child(*at, step);
-  if (at == nullptr || at->kind != Node::Kind::scalar) unknown(path + " " + key);
+    if (at != nullptr) at = input::child(*at, step);
+  if (at == nullptr || at->kind != input::Node::Kind::scalar) unknown(path + " " + key);
   return at->text;
 }
 std::string Facts::fact(const std::vector<std::string>& words) {
@@ -149,7 +151,7 @@ std::string Facts::filled(std::string_view text) {
     out += text.substr(0, from);
     if (from == std::string_view::npos) return out;
     if (to == std::string_view::npos) unknown(std::string(text.substr(from)));
-    out += html::tied(fact(shell_words(text.substr(from + 2, to - from - 2))));
+    out += report::html::tied(fact(shell_words(text.substr(from + 2, to - from - 2))));
     text.remove_prefix(to + 2);
   }
 }

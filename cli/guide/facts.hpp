@@ -28,9 +28,9 @@ class Facts {
   /// `line` is a command without the name of the program. What it writes stays on the shelf.
   Said run(const std::string& line);
   /// An example by its name, "tarn-beck", judged as `check` judges it.
-  const ReportData& example(const std::string& name);
+  const plan::ReportData& example(const std::string& name);
   /// The choice from a bin by its name, "tarn-beck-shed", without samples.
-  const Choice& choice(const std::string& name);
+  const choose::Choice& choice(const std::string& name);
   /// A file on the shelf. Throws std::logic_error where there is none.
   const std::string& file(const std::string& name) const;
   /// The text with every {{...}} in it replaced by what it stands for; see DEVELOPERS.md, "A page of the guide". Throws
@@ -41,8 +41,8 @@ class Facts {
 
  private:
   struct Example {
-    Build build;
-    ReportData data;
+    description::Build build;
+    plan::ReportData data;
   };
   Said run_anew(const std::string& line);
   std::string fact(const std::vector<std::string>& words);
@@ -52,6 +52,6 @@ class Facts {
   Shelf shelf_{};
   std::optional<std::pair<std::string, Said>> last_{};  // two cuts of one long page stand one after the other
   std::map<std::string, std::unique_ptr<Example>> examples_{};
-  std::map<std::string, Choice> choices_{};
+  std::map<std::string, choose::Choice> choices_{};
 };
 }  // namespace lumwright::cli

@@ -25,24 +25,24 @@ std::string plain_words(const Piece& piece) {
 class Writer {
  public:
   explicit Writer(Facts& facts) : facts_(facts) {}
-  void all(Tag parent, const Piece& piece) {
+  void all(report::Tag parent, const Piece& piece) {
     for (const Piece& one : piece.children) write(parent, one);
   }
 
  private:
-  void write(Tag parent, const Piece& piece);
-  void write_link(Tag parent, const Piece& piece);
-  void write_table(Tag parent, const Piece& piece);
+  void write(report::Tag parent, const Piece& piece);
+  void write_link(report::Tag parent, const Piece& piece);
+  void write_table(report::Tag parent, const Piece& piece);
   Facts& facts_;
 };
-void Writer::write_link(Tag parent, const Piece& piece) {
+void Writer::write_link(report::Tag parent, const Piece& piece) {
   const auto pages = guide_pages();
   const bool known =
       std::any_of(pages.begin(), pages.end(), [&](const auto& page) { return piece.info == "#" + id_of(page.name); });
   if (!known) throw std::logic_error("a link leads to `" + piece.info + "`, which is no page");
   all(parent.add("a").set("href", piece.info), piece);
 }
-void Writer::write_table(Tag parent, const Piece& piece) {
+void Writer::write_table(report::Tag parent, const Piece& piece) {
   std::vector<std::string> headings;
   for (const Piece& cell : piece.children.at(0).children.at(0).children) headings.push_back(plain_words(cell));
   GuideTable table(parent, headings.front(), headings);
@@ -51,7 +51,7 @@ void Writer::write_table(Tag parent, const Piece& piece) {
     for (const Piece& cell : row.children) all(table.cell(), cell);
   }
 }
-void Writer::write(Tag parent, const Piece& piece) {
+void Writer::write(report::Tag parent, const Piece& piece) {
   switch (piece.kind) {
     case Kind::text:
       return static_cast<void>(parent.say(facts_.filled(piece.text)));
@@ -104,13 +104,13 @@ void on_page(const data::EmbeddedFile& file, Work work) {
     throw std::logic_error(fmt::format("cli/guide/{}: {}", file.name, e.what()));
   }
 }
-void write_guide_head(Tag body, const std::string& program, const std::vector<GuidePage>& pages) {
-  const Tag header = body.add("header");
-  const Tag facts = html::add_title_block(header, "From scrap bin to steam");
-  html::add_fact(facts, "what", "a guide to the fan that raises steam in a small locomotive");
-  html::add_fact(facts, "made by", program);
-  html::add_fact(facts, "figures and pictures", "from runs of the examples that lie beside this page");
-  const Tag list = body.add("nav").set("aria-label", "Contents").add("ol");
+void write_guide_head(report::Tag body, const std::string& program, const std::vector<GuidePage>& pages) {
+  const report::Tag header = body.add("header");
+  const report::Tag facts = report::html::add_title_block(header, "From scrap bin to steam");
+  report::html::add_fact(facts, "what", "a guide to the fan that raises steam in a small locomotive");
+  report::html::add_fact(facts, "made by", program);
+  report::html::add_fact(facts, "figures and pictures", "from runs of the examples that lie beside this page");
+  const report::Tag list = body.add("nav").set("aria-label", "Contents").add("ol");
   for (const GuidePage& page : pages) list.add("li").add("a", page.title).set("href", "#" + page.id);
 }
 }  // namespace
@@ -120,20 +120,21 @@ std::string guide_html(Facts& facts, const std::string& program,
   const auto files = guide_pages();
   std::vector<GuidePage> pages;
   for (const data::EmbeddedFile& file : files) on_page(file, [&] { pages.push_back(read_page(file)); });
-  const Markup whole("html");
+  const report::Markup whole("html");
   whole.root().set("lang", "en");
-  html::write_head(whole.root(), "Lumwright: from scrap bin to steam");
-  const Tag body = whole.root().add("body").set("class", "guide");
+  report::html::write_head(whole.root(), "Lumwright: from scrap bin to steam");
+  const report::Tag body = whole.root().add("body").set("class", "guide");
   write_guide_head(body, program, pages);
-  const Tag main = body.add("main");
+  const report::Tag main = body.add("main");
   Writer writer(facts);
   for (std::size_t i = 0; i < pages.size(); ++i) {
     on_page(files[i], [&] {
-      writer.all(html::section(main, pages[i].id.c_str(), fmt::format("{}. {}", i + 1, pages[i].title)), pages[i].body);
+      writer.all(report::html::section(main, pages[i].id.c_str(), fmt::format("{}. {}", i + 1, pages[i].title)),
+                 pages[i].body);
     });
     progress(i + 1, pages.size());
   }
-  html::write_footer(body, "The engines in this guide are invented. Your own description is what counts.");
+  report::html::write_footer(body, "The engines in this guide are invented. Your own description is what counts.");
   return whole.html();
 }
 }  // namespace lumwright::cli

@@ -7,14 +7,14 @@
 namespace lumwright::cli {
 class GuideTable {
  public:
-  GuideTable(Tag parent, const std::string& name, std::vector<std::string> headings);
+  GuideTable(report::Tag parent, const std::string& name, std::vector<std::string> headings);
   void begin_row();
   /// The next cell of the row.
-  Tag cell();
+  report::Tag cell();
 
  private:
   std::vector<std::string> headings_;
-  Tag body_, row_;
+  report::Tag body_, row_;
   std::size_t next_ = 0;
 };
 }  // namespace lumwright::cli

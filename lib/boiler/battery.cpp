@@ -4,15 +4,15 @@
 #include "quantity/format.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 /// The voltage at the pack's load below which a fan that hangs on it directly stops turning.
-std::optional<Voltage> fan_floor(const FanSupply& feed, const std::optional<MotorLaw>& motor) {
+std::optional<Voltage> fan_floor(const power::FanSupply& feed, const std::optional<draught::MotorLaw>& motor) {
   if (!motor || feed.step_up) return std::nullopt;
   switch (feed.control.kind) {
-    case Control::Kind::series_regulator:
+    case power::Control::Kind::series_regulator:
       return motor->stops.value + feed.regulator_dropout;
-    case Control::Kind::chopped_supply:
+    case power::Control::Kind::chopped_supply:
       return std::nullopt;  // its motor has a law of its own
     default:
       return motor->stops.value;
@@ -20,7 +20,7 @@ std::optional<Voltage> fan_floor(const FanSupply& feed, const std::optional<Moto
 }
 }  // namespace
 
-BatteryDraw::BatteryDraw(const Battery& battery, const std::optional<MotorLaw>& motor)
+BatteryDraw::BatteryDraw(const Battery& battery, const std::optional<draught::MotorLaw>& motor)
     : battery_(battery),
       floor_([&]() -> Floor {
         Floor floor{battery.stop_at.value_or(0.0 * V), SupplyEnd::stop_at};
@@ -34,7 +34,7 @@ BatteryDraw::BatteryDraw(const Battery& battery, const std::optional<MotorLaw>& 
       curve_(battery.feed, battery.pack.resistance(), floor_.voltage, battery.pack.curve.at(battery.pack.drawn)),
       stop_charge_(battery.pack.drawn),
       end_(floor_.reason) {
-  check(battery.pack.curve);
+  power::check(battery.pack.curve);
   const Voltage emf = battery_.pack.curve.at(battery_.pack.drawn);
   if (!curve_.answers() || !(emf > curve_.end_emf()))
     throw ModelError("the pack, " + format(emf, "V") + " at rest, cannot carry the fan");
@@ -58,16 +58,16 @@ void BatteryDraw::find_stop() {
 }
 
 SupplyPoint BatteryDraw::at(Charge drawn) const {
-  const Pack& pack = battery_.pack;
+  const power::Pack& pack = battery_.pack;
   const Charge q = std::clamp(drawn, pack.drawn, stop_charge_);
-  const WorkingPoint point = curve_.at(pack.curve.at(q));
-  const SupplyState state = supply_state(battery_.feed, point.voltage);
+  const power::WorkingPoint point = curve_.at(pack.curve.at(q));
+  const power::SupplyState state = power::supply_state(battery_.feed, point.voltage);
   Current drain = point.current;
   if (pack.rate_exponent > 1.0)  // Peukert: what a heavy current costs, by the capacity that it leaves
     drain = point.current *
-            in(pack.full,
-               capacity_at({.capacity = pack.full, .current = pack.rated_current, .exponent = pack.rate_exponent},
-                           point.current));
+            in(pack.full, power::capacity_at(
+                              {.capacity = pack.full, .current = pack.rated_current, .exponent = pack.rate_exponent},
+                              point.current));
   return {.pack = point.voltage,
           .current = point.current,
           .fan = state.fan_voltage,
@@ -75,4 +75,4 @@ SupplyPoint BatteryDraw::at(Charge drawn) const {
           .charge_left = 1.0 - in(q, pack.full),
           .drain = drain};
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -8,10 +8,10 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::boiler {
 struct Battery {
-  Pack pack;
-  FanSupply feed;
+  power::Pack pack;
+  power::FanSupply feed;
   std::optional<Voltage> stop_at;
 };
 struct SupplyPoint {
@@ -29,7 +29,7 @@ enum class SupplyEnd { stop_at, collapse, step_up_minimum, empty, fan_stops };
 /// turning. Throws ModelError, as `discharge` does, or if the pack cannot carry the load to begin with.
 class BatteryDraw {
  public:
-  BatteryDraw(const Battery& battery, const std::optional<MotorLaw>& motor);
+  BatteryDraw(const Battery& battery, const std::optional<draught::MotorLaw>& motor);
   /// From the charge drawn at the start to `stop_charge`; beyond it the state at its end.
   SupplyPoint at(Charge drawn) const;
   Charge start_charge() const { return battery_.pack.drawn; }
@@ -43,8 +43,8 @@ class BatteryDraw {
     Voltage voltage;
     SupplyEnd reason;
   } floor_;
-  LoadCurve curve_;
+  power::LoadCurve curve_;
   Charge stop_charge_;
   SupplyEnd end_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -2,13 +2,13 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 struct Zones {
   FireboxBalance firebox;
   TubeBalance tubes;
 };
-Zones zones(const Boiler& boiler, const Burning& b, Temperature water) {
+Zones zones(const Boiler& boiler, const fire::Burning& b, Temperature water) {
   const FireboxBalance firebox =
       firebox_balance(boiler.firebox, {.flow = b.gas, .enthalpy = b.enthalpy, .mixture = b.mixture}, water);
   return {firebox, tube_balance(boiler.tubes, {.flow = b.gas, .inlet = firebox.gas, .mixture = b.mixture}, water)};
@@ -21,7 +21,7 @@ void check(const Boiler& boiler) {
   require_above_zero("factor on the heat that reaches the water", boiler.heat_factor);
 }
 
-BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& b, Temperature water) {
+BoilerHeat boiler_heat(const Boiler& boiler, const fire::Fire& fire, const fire::Burning& b, Temperature water) {
   const Zones z = zones(boiler, b, water);
   const Power taken = z.firebox.heat + z.tubes.heat;
   const SpecificEnergy cold = fire.cold_enthalpy(b.mixture);
@@ -47,8 +47,8 @@ std::optional<double> most_heat_factor(const BoilerHeat& heat) {
 
 Temperature FiredBoiler::bed_mean(MassFlow) const { return fire_.bed_gas(condition_.lit); }
 
-GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) const {
-  const Burning b = fire_.burn(condition_.lit, condition_.wanted_by_bed, bed_air, past_bed);
+draught::GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) const {
+  const fire::Burning b = fire_.burn(condition_.lit, condition_.wanted_by_bed, bed_air, past_bed);
   const Zones z = zones(boiler_, b, condition_.water);
   return {.bed_mean = fire_.bed_gas(condition_.lit),
           .firebox = z.firebox.gas,
@@ -56,4 +56,4 @@ GasTemperatures FiredBoiler::after_bed(MassFlow bed_air, MassFlow past_bed) cons
           .tube_exit = z.tubes.exit,
           .fuel_per_air = fire_.gas_per_air(condition_.lit)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

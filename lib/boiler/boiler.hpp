@@ -8,7 +8,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::boiler {
 struct Boiler {
   Mass water;
   HeatCapacity metal;
@@ -29,7 +29,7 @@ struct BoilerHeat {
   Power astray;  // what a heat factor other than 1 takes away or adds
   Power outside;  // lost to the room
 };
-BoilerHeat boiler_heat(const Boiler& boiler, const Fire& fire, const Burning& burning, Temperature water);
+BoilerHeat boiler_heat(const Boiler& boiler, const fire::Fire& fire, const fire::Burning& burning, Temperature water);
 /// The heat factor with which the water would take all that the gas can give; nothing while the gas gives none.
 std::optional<double> most_heat_factor(const BoilerHeat& heat);
 
@@ -42,17 +42,17 @@ struct Condition {
 
 /// A fire under a boiler as the gas path sees them: every temperature follows from the flow of air at once. Keeps
 /// references.
-class FiredBoiler final : public TemperatureSource {
+class FiredBoiler final : public draught::TemperatureSource {
  public:
-  FiredBoiler(const Fire& fire, const Boiler& boiler, Condition condition)
+  FiredBoiler(const fire::Fire& fire, const Boiler& boiler, Condition condition)
       : fire_(fire), boiler_(boiler), condition_(condition) {}
   Temperature bed_mean(MassFlow bed_air) const override;
   double fuel_in_bed() const override { return fire_.gas_in_bed(condition_.lit); }
-  GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
+  draught::GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
 
  private:
-  const Fire& fire_;
+  const fire::Fire& fire_;
   const Boiler& boiler_;
   Condition condition_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::boiler

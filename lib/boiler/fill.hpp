@@ -3,7 +3,7 @@
 #include "quantity/kind.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::boiler {
 struct Fill {
   double water_share;  // of the boiler's inside that cold water fills; above 0, below 1
   Temperature cold;
@@ -23,4 +23,4 @@ Temperature false_reading(const Fill& fill, GaugePressure reading);
 /// Steam that drives the air from a steam space: `changes` times its volume at the barometer's pressure; each change
 /// leaves 1/e of the air.
 Mass purge_steam(Volume steam_space, double changes, Pressure barometer);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

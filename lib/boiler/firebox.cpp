@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::boiler {
 FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Temperature water) {
   require_not_negative("heating surface of the firebox", firebox.surface);
   require_not_negative("convection in the firebox", firebox.convection);
@@ -19,9 +19,10 @@ FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Te
   double t = std::max(in(above_absolute_zero(adiabatic), K), tw);
   // The coefficient is proportional to this sum of powers at every temperature.
   const auto powers = [tw](double x) { return (x + tw) * (x * x + tw * tw); };
-  const double emitted = in(radiation_coefficient(firebox.emissivity, kelvin(t), water), W_per_m2_K) / powers(t);
+  const double emitted =
+      in(matter::radiation_coefficient(firebox.emissivity, kelvin(t), water), W_per_m2_K) / powers(t);
   for (int i = 0; i < 100; ++i) {
-    const IdealGas::Heat heat = gas.mixture.heat(kelvin(t));
+    const matter::IdealGas::Heat heat = gas.mixture.heat(kelvin(t));
     const double given = m * (h_in - in(heat.enthalpy, J_per_kg));
     const double taken = area * (emitted * powers(t) + h_c) * (t - tw);
     const double slope = m * in(heat.capacity, J_per_kg_K) + area * (4.0 * emitted * t * t * t + h_c);
@@ -31,4 +32,4 @@ FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Te
   }
   throw ModelError("the firebox finds no balance of heat with " + format_number(1e3 * m) + " g/s of gas");
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -3,7 +3,7 @@
 #include "matter/nasa.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::boiler {
 struct Firebox {
   Area surface;             // that has water behind it, above the bed
   double emissivity;        // of bed, flame and plates together; 0 to 1
@@ -12,7 +12,7 @@ struct Firebox {
 struct FireboxGas {
   MassFlow flow;            // not below zero
   SpecificEnergy enthalpy;  // as it leaves the bed
-  IdealGas mixture;
+  matter::IdealGas mixture;
 };
 struct FireboxBalance {
   Temperature adiabatic;  // of the gas as it leaves the bed
@@ -26,4 +26,4 @@ struct FireboxBalance {
 /// for a cooler firebox lets more gas through the tubes. No flow: the gas is as warm as the water. Throws ModelError
 /// for a surface below zero, an emissivity outside 0 to 1, or an enthalpy outside the range of the gas.
 FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Temperature water);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

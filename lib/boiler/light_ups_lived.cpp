@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 constexpr double one_by_one = 4.5;  // so many light-ups, and fewer, are raised each
 constexpr double alike = 10000.0;   // so many, and more, are counted as if all were like the first
@@ -75,7 +75,7 @@ class Living {
     double emf, time, used;
   };
   double emf(Charge drawn) const {
-    const OpenCircuit& curve = input_.battery->pack.curve;
+    const power::OpenCircuit& curve = input_.battery->pack.curve;
     return in(curve.at(std::clamp(drawn, curve.drawn.front(), curve.drawn.back())), V);
   }
   Node node(Charge from, const LivedLightUp& one) const {
@@ -95,8 +95,8 @@ class Living {
       nodes_[1] = {middle, 0.5 * (nodes_[0].time + nodes_[2].time), 0.5 * (nodes_[0].used + nodes_[2].used)};
       return true;
     }
-    const double q = bracketed_root([&](double x) { return emf(x * Ah) - middle; }, in(start_, Ah), in(stop_, Ah),
-                                    "charge half-way down", 20);
+    const double q = numeric::bracketed_root([&](double x) { return emf(x * Ah) - middle; }, in(start_, Ah),
+                                             in(stop_, Ah), "charge half-way down", 20);
     const Charge begins = std::max(start_, q * Ah - 0.5 * first.used);
     const std::optional<LivedLightUp> between = raised(begins);
     if (!between) return false;
@@ -129,4 +129,4 @@ LightUpsLived live_through(const RaiseInput& input, const Raise& first, RaiseEve
   if (!one) return {.each = {}, .end = LightUpsEnd::never};
   return Living(input, goal, within).run(*one);
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::boiler {
 struct LivedLightUp {
   Duration time;  // from cold to the goal
   Charge used;    // counted at the rated current
@@ -29,4 +29,4 @@ struct LightUpsLived {
 /// one by one. Throws ModelError as raise() does, or without a battery.
 LightUpsLived live_through(const RaiseInput& input, const Raise& first, RaiseEventKind goal,
                            std::optional<Duration> within);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -1,6 +1,6 @@
 #include "boiler/raise.hpp"
+#include "boiler/detail/raising.hpp"
 #include "boiler/fill.hpp"
-#include "boiler/raising.hpp"
 #include "matter/water.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <limits>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 constexpr double tolerance = 1e-5;
 // In one step: keeps trial states near the solution, and the series fine enough.
@@ -38,7 +38,7 @@ Raising::Raising(const RaiseInput& input)
       steps_([this](const State& x, State& rate, double t) { rates(x, rate, t); }, tolerance, {water, charge}),
       phase_{.fully_lit = false, .smouldering = false, .venting = false},
       water_left_(input.boiler.water),
-      boiling_(saturation_temperature(input.ambient.pressure)),
+      boiling_(matter::saturation_temperature(input.ambient.pressure)),
       kindled_(in(input.fire.input().kindling.duration, s)),
       out_{.end = RaiseEnd::out_of_time, .supply_end = {}, .events = {}, .series = {}, .account = {}, .effort = {}} {
   check_input();
@@ -63,7 +63,7 @@ void Raising::set_goals() {
   const auto goal = [&](const std::optional<GaugePressure>& gauge, RaiseEventKind kind) {
     if (!gauge) return;
     require_above_zero("gauge pressure to raise", gauge->above_barometer);
-    goals_.push_back({saturation_temperature(gauge->above_barometer + input_.ambient.pressure), kind, false});
+    goals_.push_back({matter::saturation_temperature(gauge->above_barometer + input_.ambient.pressure), kind, false});
   };
   goal(input_.own_blower, RaiseEventKind::own_blower);
   goal(input_.working, RaiseEventKind::working);
@@ -77,7 +77,7 @@ void Raising::set_goals() {
   last_goal_ = top.kind;
   goals_.push_back({boiling_, RaiseEventKind::boils, false});
   if (input_.inside && input_.own_blower) {
-    const double share = in(input_.boiler.water / saturation(input_.water).water_density, *input_.inside);
+    const double share = in(input_.boiler.water / matter::saturation(input_.water).water_density, *input_.inside);
     const Fill fill{.water_share = share, .cold = input_.water, .barometer = input_.ambient.pressure};
     goals_.push_back({false_reading(fill, *input_.own_blower), RaiseEventKind::false_own_blower, false});
   }
@@ -85,8 +85,8 @@ void Raising::set_goals() {
 }
 
 RaiseInstant Raising::instant(double t, const State& x, const Phase& phase) {
-  const Fire& fire = input_.fire;
-  const double lit = phase.fully_lit ? 1.0 : lit_share(fire.input().kindling, t * s);
+  const fire::Fire& fire = input_.fire;
+  const double lit = phase.fully_lit ? 1.0 : fire::lit_share(fire.input().kindling, t * s);
   const Power kindling = phase.fully_lit ? 0.0 * W : fire.kindling_heat();
   const Power wanted = phase.smouldering ? std::numeric_limits<double>::max() * W : kindling;
   return solver_.solve({.time = t * s,
@@ -102,7 +102,7 @@ void Raising::rates(const State& x, State& rate, double t) {
   const Power net = now.heat.absorbed - now.heat.outside;
   rate = {};
   if (phase_.venting) {
-    const Saturation boil = saturation(boiling_);
+    const matter::Saturation boil = matter::saturation(boiling_);
     rate[steam] = in(net / (boil.steam_enthalpy - boil.water_energy), mass_scale / s);
   } else {
     rate[water] = in(net / (water_left_ * water_capacity(now.water) + input_.boiler.metal), water_scale / s);
@@ -210,7 +210,7 @@ std::optional<Duration> Raise::time_of(RaiseEventKind kind) const {
 Raise raise(const RaiseInput& input) { return Raising(input).run(); }
 
 MassFlow evaporation(const RaiseInstant& at) {
-  const Saturation now = saturation(at.water);
+  const matter::Saturation now = matter::saturation(at.water);
   return (at.heat.absorbed - at.heat.outside) / (now.steam_enthalpy - now.water_enthalpy);
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

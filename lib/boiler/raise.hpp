@@ -14,7 +14,7 @@
 #include <variant>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::boiler {
 /// A flow of air through the engine that somebody measured. It stands for the fan.
 struct MeasuredAir {
   MassFlow engine;  // through the bed and past it; above zero
@@ -22,18 +22,18 @@ struct MeasuredAir {
 };
 /// A fan on the gas path.
 struct FanDraught {
-  std::function<RunningFan(Rotation)> fan;  // the fan at a speed: running(curve, speed), two in a row, ...
-  MotorLaw motor;
+  std::function<draught::RunningFan(Rotation)> fan;  // the fan at a speed: running(curve, speed), two in a row, ...
+  draught::MotorLaw motor;
   std::optional<Voltage> voltage;  // held by a mains supply; without it the battery drives the fan
 };
 
 struct RaiseInput {
-  Fire fire;  // its air temperature is that of the place
+  fire::Fire fire;  // its air temperature is that of the place
   Boiler boiler;
-  Ambient ambient;
+  draught::Ambient ambient;
   Temperature water;  // at the start; 0.01 degC or more
   std::variant<MeasuredAir, FanDraught> draught;
-  std::optional<GasNetwork> path;  // needed by a fan; with measured air it tells the gas at the fan
+  std::optional<draught::GasNetwork> path;  // needed by a fan; with measured air it tells the gas at the fan
   std::optional<Battery> battery;
   std::optional<GaugePressure> own_blower;  // where the engine's own blower takes over
   std::optional<GaugePressure> working;     // one of the two at least
@@ -51,9 +51,9 @@ struct RaiseInstant {
   GaugePressure gauge;  // of a boiler free of air; zero until the water boils
   double lit;           // share of the bed
   MassFlow air;         // through bed and leaks past it
-  Burning burning;
+  fire::Burning burning;
   BoilerHeat heat;
-  std::optional<PathFlow> path;
+  std::optional<draught::PathFlow> path;
   std::optional<SupplyPoint> supply;
 };
 /// Sums since the start. chemical = carbon_monoxide + bed + absorbed + stack + astray, to rounding; and
@@ -102,4 +102,4 @@ Raise raise(const RaiseInput& input);
 /// Steam that the heat makes at this instant's temperature with feed and valves shut off from it: net heat over latent
 /// heat. Below zero if the boiler loses more than it takes.
 MassFlow evaporation(const RaiseInstant& instant);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -1,7 +1,7 @@
 #include "boiler/raise_event.hpp"
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::boiler {
 const char* key_of(RaiseEventKind kind) {
   switch (kind) {
     case RaiseEventKind::false_own_blower:
@@ -23,4 +23,4 @@ const char* key_of(RaiseEventKind kind) {
   }
   throw std::logic_error("an event of the raise without a name");
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

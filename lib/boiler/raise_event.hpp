@@ -1,7 +1,7 @@
 // What can happen during the raise.
 #pragma once
 
-namespace lumwright {
+namespace lumwright::boiler {
 enum class RaiseEventKind {
   false_own_blower,  // with air left in the boiler the gauge would show own-blower pressure here
   boils,             // at the barometer's pressure
@@ -14,4 +14,4 @@ enum class RaiseEventKind {
 };
 /// "own_blower", as it stands in JSON.
 const char* key_of(RaiseEventKind kind);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -1,8 +1,8 @@
-#include "boiler/raising.hpp"
+#include "boiler/detail/raising.hpp"
 #include <algorithm>
 
 // What happens within a step, found on the solution between its ends.
-namespace lumwright {
+namespace lumwright::boiler {
 void Raising::add_supply_crossings(const RaiseInstant& end, std::vector<Crossing>& found) {
   if (const auto& battery = solver_.battery()) {
     const double stop = in(battery->stop_charge(), input_.battery->pack.full);
@@ -86,4 +86,4 @@ bool Raising::pass(const Crossing& crossing, const RaiseInstant& here) {
       return true;
   }
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 constexpr double first = 273.16, last = 573.16, step = 2.0;  // K
 constexpr double beyond = 40.0;                              // K: keeps the spline's free end away from what is used
@@ -18,7 +18,7 @@ const auto& energy_spline() {
   static const auto spline = [] {
     std::vector<double> u;
     for (int i = 0; first + i * step <= last + beyond; ++i)
-      u.push_back(in(saturation(kelvin(first + i * step)).water_energy, J_per_kg));
+      u.push_back(in(matter::saturation(kelvin(first + i * step)).water_energy, J_per_kg));
     return boost::math::interpolators::cardinal_cubic_b_spline<double>(u.begin(), u.end(), first, step);
   }();
   return spline;
@@ -60,7 +60,7 @@ std::optional<HeatTransfer> lagging_lets_through(Length thickness) {
     x.push_back(in(row.thickness, mm));
     hinders.push_back(in(bare, row.coefficient) - 1.0);
   }
-  return bare / LinearCurve(x, hinders)(in(thickness, mm));
+  return bare / numeric::LinearCurve(x, hinders)(in(thickness, mm));
 }
 
 Plates plates_that_lose(Area surface, HeatTransfer coefficient) {
@@ -76,8 +76,8 @@ Plates plates_that_lose(Area surface, HeatTransfer coefficient) {
 }
 
 HeatTransfer barrel_coefficient(const Barrel& barrel, Temperature surface, Temperature room) {
-  return free_convection_cylinder(barrel.diameter, surface, room) +
-         radiation_coefficient(barrel.emissivity, surface, room);
+  return matter::free_convection_cylinder(barrel.diameter, surface, room) +
+         matter::radiation_coefficient(barrel.emissivity, surface, room);
 }
 
 Power outside_loss(const OutsideLoss& loss, Temperature water, Temperature room) {
@@ -91,4 +91,4 @@ Power outside_loss(const OutsideLoss& loss, Temperature water, Temperature room)
   require_within("share of a bare barrel's loss", barrel.bare_share, {0.0, 1.0});
   return barrel.bare_share * barrel_coefficient(barrel, water, room) * barrel.surface * (water - room);
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

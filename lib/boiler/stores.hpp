@@ -6,7 +6,7 @@
 #include <span>
 #include <variant>
 
-namespace lumwright {
+namespace lumwright::boiler {
 using HeatCapacity = decltype(J / K);
 
 /// A metal by its row; the row must have a specific heat.
@@ -54,4 +54,4 @@ using OutsideLoss = std::variant<ThermalConductance, Barrel, Plates>;
 Power outside_loss(const OutsideLoss& loss, Temperature water, Temperature room);
 /// Coefficient of a bare barrel, convection and radiation.
 HeatTransfer barrel_coefficient(const Barrel& barrel, Temperature surface, Temperature room);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -7,11 +7,11 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::boiler {
 namespace {
 constexpr double laminar_to = 2300.0, turbulent_from = 4000.0;
 
-void check(const TubeHeat& at) {
+void check(const matter::TubeHeat& at) {
   require_not_negative("Reynolds number", at.reynolds);
   require_above_zero("Prandtl number", at.prandtl);
   require_above_zero("bore over length", at.bore_over_length);
@@ -43,7 +43,7 @@ class TubePass {
     const double cp = std::abs(difference) > 1e-3
                           ? (h_in_ - in(gas_.mixture.enthalpy(kelvin(exit)), J_per_kg)) / difference
                           : in(gas_.mixture.heat_capacity(mean), J_per_kg_K);
-    const double mu = in(air_viscosity(mean), Pa_s), k = in(flue_gas_conductivity(mean), W_per_m_K);
+    const double mu = in(matter::air_viscosity(mean), Pa_s), k = in(matter::flue_gas_conductivity(mean), W_per_m_K);
     const double re = 4.0 * m_ / (n_ * std::numbers::pi * d_ * mu);
     const double nu = fire_tube_nusselt({.reynolds = re, .prandtl = mu * cp / k, .bore_over_length = d_ / l_});
     const double h = nu * k / d_, ntu = h * std::numbers::pi * d_ * l_ * n_ / (m_ * cp);
@@ -79,12 +79,12 @@ class TubePass {
 };
 }  // namespace
 
-double laminar_nusselt(const TubeHeat& at) {
+double laminar_nusselt(const matter::TubeHeat& at) {
   check(at);
   return std::cbrt(laminar_cubed(at.reynolds * at.prandtl * at.bore_over_length));
 }
 
-double turbulent_nusselt(const TubeHeat& at) {
+double turbulent_nusselt(const matter::TubeHeat& at) {
   check(at);
   require_within("Reynolds number of turbulent flow", at.reynolds, {laminar_to, 1e9});
   const double root = 1.8 * std::log10(at.reynolds) - 1.5, f8 = 1.0 / (8.0 * root * root);
@@ -93,11 +93,11 @@ double turbulent_nusselt(const TubeHeat& at) {
          (1.0 + 12.7 * std::sqrt(f8) * (std::cbrt(at.prandtl * at.prandtl) - 1.0)) * (1.0 + std::cbrt(ratio * ratio));
 }
 
-double fire_tube_nusselt(const TubeHeat& at) {
+double fire_tube_nusselt(const matter::TubeHeat& at) {
   if (at.reynolds <= laminar_to) return laminar_nusselt(at);
   if (at.reynolds >= turbulent_from) return turbulent_nusselt(at);
   const double share = (at.reynolds - laminar_to) / (turbulent_from - laminar_to);
-  TubeHeat last = at, first = at;
+  matter::TubeHeat last = at, first = at;
   last.reynolds = laminar_to;
   first.reynolds = turbulent_from;
   return (1.0 - share) * laminar_nusselt(last) + share * turbulent_nusselt(first);
@@ -115,7 +115,7 @@ TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperat
             .reynolds = 0.0,
             .nusselt = 3.66,
             .transfer_units = 0.0,
-            .coefficient = 3.66 * flue_gas_conductivity(water) / tubes.bore};
+            .coefficient = 3.66 * matter::flue_gas_conductivity(water) / tubes.bore};
   const double tw = in(above_absolute_zero(water), K), inlet = in(above_absolute_zero(gas.inlet), K);
   const TubePass passes(tubes, gas, tw);
   const double exit = passes.solve();
@@ -129,4 +129,4 @@ TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperat
           .transfer_units = pass.transfer_units,
           .coefficient = pass.coefficient * W_per_m2_K};
 }
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -4,15 +4,15 @@
 #include "matter/nasa.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::boiler {
 /// Laminar, wall of one temperature, heat boundary layer developing: VDI Heat Atlas, part G1 (Gnielinski). Becomes 3.66
 /// in a long tube. Reynolds number not below zero, Prandtl number and bore over length above zero, else ModelError.
-double laminar_nusselt(const TubeHeat& at);
+double laminar_nusselt(const matter::TubeHeat& at);
 /// Turbulent, with the entry of a short tube: the same source. Reynolds number from 2300, else ModelError.
-double turbulent_nusselt(const TubeHeat& at);
+double turbulent_nusselt(const matter::TubeHeat& at);
 /// All of them joined: laminar to 2300, turbulent from 4000, and between them the straight line in the Reynolds number.
 /// +-10 % laminar, +-20 % between.
-double fire_tube_nusselt(const TubeHeat& at);
+double fire_tube_nusselt(const matter::TubeHeat& at);
 
 struct HeatingTubes {
   int count;
@@ -22,7 +22,7 @@ struct HeatingTubes {
 struct TubeGas {
   MassFlow flow;  // through all tubes; not below zero
   Temperature inlet;
-  IdealGas mixture;
+  matter::IdealGas mixture;
 };
 struct TubeBalance {
   Temperature exit;
@@ -38,4 +38,4 @@ struct TubeBalance {
 /// resistance. No flow: exit as warm as the water. Throws ModelError for a count below 1, sizes not above zero, or a
 /// gas outside the range of its properties.
 TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water);
-}  // namespace lumwright
+}  // namespace lumwright::boiler

@@ -16,16 +16,19 @@
 // and the water's temperature obeys one first-order equation; so of two solutions that start together the one with the
 // larger right-hand side stays ahead (comparison theorem). A raise that fails even so never gets there. The bound is
 // about half of the time.
-#include "choose/parts.hpp"
+#include "choose/detail/parts.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_raise.hpp"
 #include <algorithm>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 constexpr double tolerance = 1e-3;  // of the raise and of the search, with room
 
 // The least curve that falls throughout and lies nowhere below this one.
-RunningFan falling_envelope(const RunningFan& fan) {
+draught::RunningFan falling_envelope(const draught::RunningFan& fan) {
   if (!fan.rises) return fan;
   constexpr int steps = 400;
   std::vector<double> highest(steps + 1);  // from each flow on
@@ -34,7 +37,7 @@ RunningFan falling_envelope(const RunningFan& fan) {
     most = std::max(most, in(fan.static_pressure((static_cast<double>(i) / steps) * fan.free_air), Pa));
     highest[static_cast<std::size_t>(i)] = most;
   }
-  RunningFan out = fan;
+  draught::RunningFan out = fan;
   out.rises = false;
   // between two flows the pressure may lie above both by the little that a cubic swells: 2 %
   out.static_pressure = [fan, highest](VolumeFlow q) {
@@ -46,7 +49,7 @@ RunningFan falling_envelope(const RunningFan& fan) {
   return out;
 }
 
-Pressure most_natural_draught(const GasPath& path, Density air) {
+Pressure most_natural_draught(const draught::GasPath& path, Density air) {
   Length height = 0.0 * m;
   const auto add = [&](Length rise) { height += std::max(rise, 0.0 * m); };
   if (path.bed) add(path.bed->depth);
@@ -57,24 +60,26 @@ Pressure most_natural_draught(const GasPath& path, Density air) {
   return height * air * standard_gravity;
 }
 
-RunningFan strongest(const SolvedDraught& draught, const SolvedFan& fan, Voltage most) {
-  RunningFan out = falling_envelope(running(fan.curve, fan_speed(*fan.motor, most)));
-  const Density air = GasNetwork(draught.path, draught.ambient).ambient_density();
+draught::RunningFan strongest(const model::SolvedDraught& draught, const model::SolvedFan& fan, Voltage most) {
+  draught::RunningFan out = falling_envelope(draught::running(fan.curve, draught::fan_speed(*fan.motor, most)));
+  const Density air = draught::GasNetwork(draught.path, draught.ambient).ambient_density();
   // times the gas's density over that of the curve the fan gives the lift at least
   const Pressure lift = most_natural_draught(draught.path, air) / std::min(1.0, in(air, 1.2 * kg_per_m3));
   out.static_pressure = [given = out.static_pressure, lift](VolumeFlow q) { return given(q) + lift; };
   out.highest += lift;
   return out;
 }
-MassFlow most_air(const SolvedDraught& draught, const RunningFan& fan) {
-  return solve_duty(GasNetwork(draught.path, draught.ambient), unlit(draught.ambient), fan).flow.engine;
+MassFlow most_air(const model::SolvedDraught& draught, const draught::RunningFan& fan) {
+  return draught::solve_duty(draught::GasNetwork(draught.path, draught.ambient), draught::unlit(draught.ambient), fan)
+      .flow.engine;
 }
 
-std::optional<Duration> time_of_goal(const RaiseInput& input) {
-  return raise(input).time_of(input.own_blower ? RaiseEventKind::own_blower : RaiseEventKind::working);
+std::optional<Duration> time_of_goal(const boiler::RaiseInput& input) {
+  return boiler::raise(input).time_of(input.own_blower ? boiler::RaiseEventKind::own_blower
+                                                       : boiler::RaiseEventKind::working);
 }
-RaiseInput with_air(RaiseInput input, const SolvedDraught& draught, MassFlow air) {
-  input.draught = MeasuredAir{air, std::get<LeakShare>(*draught.path.past_bed).share};
+boiler::RaiseInput with_air(boiler::RaiseInput input, const model::SolvedDraught& draught, MassFlow air) {
+  input.draught = boiler::MeasuredAir{air, std::get<draught::LeakShare>(*draught.path.past_bed).share};
   input.path.reset();
   input.battery.reset();
   input.inside.reset();
@@ -89,14 +94,14 @@ RaiseInput with_air(RaiseInput input, const SolvedDraught& draught, MassFlow air
 void bound(Yard& yard, const Stock& stock, const std::vector<std::size_t>& same) {
   const Task& one = yard.tasks[same.front()];
   const std::size_t unit = yard.drives[one.drive].key.unit;
-  Build build = with_unit(yard.stall, stock, unit);
+  description::Build build = with_unit(yard.stall, stock, unit);
   build.adapter.tube = yard.stall.tubes[one.tube];
   if (build.supply.control.kind && *build.supply.control.kind == "chopped supply") return;  // its speed has a law of its own
-  Inputs inputs = quiet(stock.tuning);
-  const auto fan = solve_fan(build, inputs);
-  const auto draught = solve_draught(build, inputs, fan, {});  // at the rated voltage: only its path is used
+  model::Inputs inputs = quiet(stock.tuning);
+  const auto fan = model::solve_fan(build, inputs);
+  const auto draught = model::solve_draught(build, inputs, fan, {});  // at the rated voltage: only its path is used
   if (!draught) return;
-  const RaiseInput input = raise_input(build, inputs, *draught, fan, {});
+  const boiler::RaiseInput input = model::raise_input(build, inputs, *draught, fan, {});
   for (const std::size_t i : same) {
     Task& task = yard.tasks[i];
     try {
@@ -109,4 +114,4 @@ void bound(Yard& yard, const Stock& stock, const std::vector<std::size_t>& same)
     }
   }
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -1,28 +1,30 @@
-#include "choose/parts.hpp"
+#include "choose/detail/parts.hpp"
 #include "data/cells.hpp"
 #include "data/choosing.hpp"
 #include "description/stock_name.hpp"
 #include "description/written.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
 #include "workshop/stock.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <numeric>
 #include <tuple>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 // Two fans as one of a description: the pair's curve, twice the current and the mass.
-part::FanPart pair_part(const part::FanPart& one, FanPairing pairing) {
-  if (pairing == FanPairing::one) return one;
-  Build build;
+description::part::FanPart pair_part(const description::part::FanPart& one, draught::FanPairing pairing) {
+  if (pairing == draught::FanPairing::one) return one;
+  description::Build build;
   build.fan = one;
-  Inputs inputs = quiet(nullptr);
-  const Outcome<SolvedFan> fan = solve_fan(build, inputs);
+  model::Inputs inputs = quiet(nullptr);
+  const model::Outcome<model::SolvedFan> fan = model::solve_fan(build, inputs);
   if (!fan) return one;  // the unit fails in the same way
-  const FanCurve curve = paired(fan->curve, pairing);
-  part::FanPart two = one;
+  const draught::FanCurve curve = draught::paired(fan->curve, pairing);
+  description::part::FanPart two = one;
   two.curve.points.clear();
-  for (const FanPoint& p : curve.points()) two.curve.points.push_back({p.flow, p.pressure});
+  for (const draught::FanPoint& p : curve.points()) two.curve.points.push_back({p.flow, p.pressure});
   if (two.curve.x_unit.empty()) two.curve.x_unit = "l/min";
   if (two.curve.y_unit.empty()) two.curve.y_unit = "Pa";
   if (fan->current) {
@@ -35,33 +37,34 @@ part::FanPart pair_part(const part::FanPart& one, FanPairing pairing) {
   return two;
 }
 
-std::string fan_words(const std::string& name, FanPairing pairing) {
-  if (pairing == FanPairing::one) return name;
-  return fmt::format("two {} {}", name, pairing == FanPairing::series ? "in series" : "side by side");
+std::string fan_words(const std::string& name, draught::FanPairing pairing) {
+  if (pairing == draught::FanPairing::one) return name;
+  return fmt::format("two {} {}", name, pairing == draught::FanPairing::series ? "in series" : "side by side");
 }
-std::optional<Mass> fan_mass(const part::FanPart& fan, FanPairing pairing) {
+std::optional<Mass> fan_mass(const description::part::FanPart& fan, draught::FanPairing pairing) {
   if (fan.mass) return *fan.mass;  // of both already
   if (!fan.frame || !fan.thickness) return std::nullopt;
   const Mass one = data::choosing_rules().fan_block * *fan.frame * *fan.frame * *fan.thickness;
-  return pairing == FanPairing::one ? one : 2.0 * one;
+  return pairing == draught::FanPairing::one ? one : 2.0 * one;
 }
-Mass pack_mass(const part::BinPack& pack) {
+Mass pack_mass(const description::part::BinPack& pack) {
   if (pack.mass) return *pack.mass;
   const double cells = pack.series.value.value_or(1) * pack.parallel.value.value_or(1);
   return cells * data::cell(*pack.cell).mass;
 }
-Mass step_up_mass(const part::BinStepUp& step_up) {
+Mass step_up_mass(const description::part::BinStepUp& step_up) {
   if (step_up.direct) return 0.0 * g;
   return step_up.mass ? *step_up.mass : data::choosing_rules().step_up;
 }
 
-Unit unit_of(const Bin& bin, const Stock& stock, Combination at) {
-  const part::BinFan& fan = bin.fans[at.fan];
-  const part::BinPack& pack = bin.packs[at.pack];
-  const part::BinStepUp& step_up = bin.step_ups[at.step_up];
+Unit unit_of(const description::Bin& bin, const Stock& stock, Combination at) {
+  const description::part::BinFan& fan = bin.fans[at.fan];
+  const description::part::BinPack& pack = bin.packs[at.pack];
+  const description::part::BinStepUp& step_up = bin.step_ups[at.step_up];
   std::string how = step_up.direct ? "no step-up" : *step_up.name;
   if (at.lowered)
-    how += fmt::format(", turned down to {}", written(AnyQuantity(*step_up.lower_to), step_up.lower_to.unit));
+    how +=
+        fmt::format(", turned down to {}", description::written(AnyQuantity(*step_up.lower_to), step_up.lower_to.unit));
   std::optional<Mass> mass = fan_mass(stock.fan(at.fan, at.pairing), at.pairing);
   if (mass) *mass += pack_mass(pack) + step_up_mass(step_up);
   return {.fan = at.fan,
@@ -75,8 +78,8 @@ Unit unit_of(const Bin& bin, const Stock& stock, Combination at) {
           .mass = mass};
 }
 
-void add_units(Stock& stock, std::size_t fan, FanPairing pairing) {
-  const Bin& bin = stock.bin;
+void add_units(Stock& stock, std::size_t fan, draught::FanPairing pairing) {
+  const description::Bin& bin = stock.bin;
   for (std::size_t pack = 0; pack < bin.packs.size(); ++pack)
     for (std::size_t step_up = 0; step_up < bin.step_ups.size(); ++step_up)
       for (const bool lowered : {false, true}) {
@@ -85,8 +88,8 @@ void add_units(Stock& stock, std::size_t fan, FanPairing pairing) {
       }
 }
 
-Build base_of(const part::BinEngine& engine, const Bin& bin) {
-  Build build;
+description::Build base_of(const description::part::BinEngine& engine, const description::Bin& bin) {
+  description::Build build;
   build.file = bin.file;
   build.name = engine.name;
   build.place = engine.place;
@@ -102,23 +105,23 @@ Build base_of(const part::BinEngine& engine, const Bin& bin) {
 }
 
 // What shops stock and fits this chimney cold and hot as it is, the nearest fit first.
-void add_stock_tubes(Stall& stall, const part::BinEngine& engine, const Tuning* tuning) {
+void add_stock_tubes(Stall& stall, const description::part::BinEngine& engine, const model::Tuning* tuning) {
   if (!engine.engine.chimney.bore) return;
-  Build build = stall.base;
+  description::Build build = stall.base;
   build.adapter.tube.outside = engine.engine.chimney.bore;  // any: only what lies around it counts
   build.adapter.tube.outside.band = exactly(0.9 * *engine.engine.chimney.bore);
   build.adapter.tube.wall = {};
-  Inputs inputs = quiet(tuning);
-  const Outcome<SolvedFit> fit = solve_fit(build, inputs, {});
+  model::Inputs inputs = quiet(tuning);
+  const model::Outcome<model::SolvedFit> fit = model::solve_fit(build, inputs, {});
   if (!fit) return;
-  for (const StockTube& found : stock_tubes(fit->input, data::tubes().size())) {
-    if (found.fit.skim.on_diameter > 0.0 * mm || stall.tubes.size() == most_stock_tubes) continue;
-    part::AdapterTube tube = engine.adapter.tube;
-    tube.outside = {found.outside, stock_unit(found.tube), true, {}};
-    tube.wall = {exactly(found.tube.wall), stock_unit(found.tube), false, {}};
+  for (const workshop::StockTube& found : workshop::stock_tubes(fit->input, data::tubes().size())) {
+    if (found.fit.skim.on_diameter > 0.0 * mm || stall.tubes.size() == description::most_stock_tubes) continue;
+    description::part::AdapterTube tube = engine.adapter.tube;
+    tube.outside = {found.outside, description::stock_unit(found.tube), true, {}};
+    tube.wall = {exactly(found.tube.wall), description::stock_unit(found.tube), false, {}};
     if (!tube.material) tube.material.value = "brass";
     stall.tubes.push_back(std::move(tube));
-    stall.tube_names.push_back(stock_tube(found.tube, UnitSystem::as_written));
+    stall.tube_names.push_back(description::stock_tube(found.tube, UnitSystem::as_written));
   }
 }
 
@@ -131,25 +134,26 @@ std::vector<std::size_t> by_name(const std::vector<Item>& items) {
 }
 }  // namespace
 
-Inputs quiet(const Tuning* tuning) {
-  return Inputs([](std::string_view, const Input& input) { return input.value.si; }, tuning);
+model::Inputs quiet(const model::Tuning* tuning) {
+  return model::Inputs([](std::string_view, const model::Input& input) { return input.value.si; }, tuning);
 }
 
-Stock stock_of(const Bin& bin, const Tuning* tuning) {
+Stock stock_of(const description::Bin& bin, const model::Tuning* tuning) {
   Stock stock{.bin = bin, .tuning = tuning, .units = {}, .fans = {}, .time_spread = {}};
-  for (const part::BinFan& fan : bin.fans) {
-    const bool pairs = pairs_of(bin, fan);
-    for (const FanPairing pairing : {FanPairing::one, FanPairing::series, FanPairing::side_by_side}) {
-      stock.fans.push_back(pairs ? pair_part(fan, pairing) : part::FanPart(fan));
-      const bool known = !pairs && pairing != FanPairing::one;  // the same fan once more
+  for (const description::part::BinFan& fan : bin.fans) {
+    const bool pairs = description::pairs_of(bin, fan);
+    for (const draught::FanPairing pairing :
+         {draught::FanPairing::one, draught::FanPairing::series, draught::FanPairing::side_by_side}) {
+      stock.fans.push_back(pairs ? pair_part(fan, pairing) : description::part::FanPart(fan));
+      const bool known = !pairs && pairing != draught::FanPairing::one;  // the same fan once more
       stock.time_spread.push_back(known ? stock.time_spread.back() : time_spread(stock.fans.back(), tuning));
     }
   }
   for (std::size_t fan = 0; fan < bin.fans.size(); ++fan) {
-    add_units(stock, fan, FanPairing::one);
-    if (!pairs_of(bin, bin.fans[fan])) continue;
-    add_units(stock, fan, FanPairing::series);
-    add_units(stock, fan, FanPairing::side_by_side);
+    add_units(stock, fan, draught::FanPairing::one);
+    if (!description::pairs_of(bin, bin.fans[fan])) continue;
+    add_units(stock, fan, draught::FanPairing::series);
+    add_units(stock, fan, draught::FanPairing::side_by_side);
   }
   const auto key = [&](const Unit& u) {
     return std::tie(*bin.fans[u.fan].name, u.pairing, u.pack_name, *bin.step_ups[u.step_up].name, u.lowered);
@@ -158,12 +162,12 @@ Stock stock_of(const Bin& bin, const Tuning* tuning) {
   return stock;
 }
 
-std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
+std::vector<Stall> stalls_of(const description::Bin& bin, const model::Tuning* tuning) {
   std::vector<Stall> stalls;
   for (const std::size_t i : by_name(bin.engines)) {
-    const part::BinEngine& engine = bin.engines[i];
-    Inputs inputs = quiet(tuning);
-    Build base = base_of(engine, bin);
+    const description::part::BinEngine& engine = bin.engines[i];
+    model::Inputs inputs = quiet(tuning);
+    description::Build base = base_of(engine, bin);
     const Duration within = inputs.usual(base.want.steam_within);
     Stall stall{.index = i,
                 .base = std::move(base),
@@ -177,7 +181,7 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
     if (bin.tubes_from_stock) add_stock_tubes(stall, engine, tuning);
     if (!bin.tubes_from_stock)
       for (const std::size_t t : by_name(bin.tubes)) {
-        stall.tubes.push_back(tube_for(bin.tubes[t], engine));
+        stall.tubes.push_back(description::tube_for(bin.tubes[t], engine));
         stall.tube_names.push_back(*bin.tubes[t].name);
       }
     stalls.push_back(std::move(stall));
@@ -186,29 +190,29 @@ std::vector<Stall> stalls_of(const Bin& bin, const Tuning* tuning) {
 }
 
 namespace {
-void put_sizes(Build& build, const Sized& sized) {
+void put_sizes(description::Build& build, const Sized& sized) {
   if (sized.box) build.adapter.box.diameter = {exactly(*sized.box), "mm", false, {}};
   if (sized.fuse) build.supply.fuse = {exactly(*sized.fuse), "A", false, {}};
   if (sized.wire) build.supply.leads.section = {exactly(*sized.wire), "mm2", false, {}};
 }
 }  // namespace
 
-Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit) {
+description::Build with_unit(const Stall& stall, const Stock& stock, std::size_t unit) {
   const Unit& u = stock.units[unit];
-  const part::BinPack& pack = stock.bin.packs[u.pack];
-  Build build = stall.base;
+  const description::part::BinPack& pack = stock.bin.packs[u.pack];
+  description::Build build = stall.base;
   build.fan = stock.fan(u.fan, u.pairing);
   build.supply.pack = pack;
   if (pack.stop_at) build.supply.stop_at = pack.stop_at;
   if (unit < stall.sized.size()) put_sizes(build, stall.sized[unit]);
-  const part::BinStepUp& step_up = stock.bin.step_ups[u.step_up];
+  const description::part::BinStepUp& step_up = stock.bin.step_ups[u.step_up];
   if (step_up.direct) return build;
   build.supply.step_up = step_up;
   if (!step_up.module && !step_up.output && !step_up.efficiency) build.supply.step_up.module.value = "small 1.2 MHz";
   return build;
 }
 
-Build build_of(const Bin& bin, const Combination& c) {
+description::Build build_of(const description::Bin& bin, const Combination& c) {
   const Stock stock = stock_of(bin, nullptr);
   for (Stall& stall : stalls_of(bin, nullptr)) {
     if (stall.index != c.engine) continue;
@@ -218,11 +222,11 @@ Build build_of(const Bin& bin, const Combination& c) {
       const Sized sized = size_for(stall, stock, unit);
       stall.sized.resize(stock.units.size());
       stall.sized[unit] = sized;
-      Build build = with_unit(stall, stock, unit);
+      description::Build build = with_unit(stall, stock, unit);
       build.adapter.tube = stall.tubes.at(c.tube);
       return build;
     }
   }
   throw ModelError("the bin has no such combination");
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

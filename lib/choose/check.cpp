@@ -1,4 +1,4 @@
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include "description/reader.hpp"
 #include "description/writer.hpp"
 #include "plan/assess.hpp"
@@ -7,29 +7,29 @@
 #include <fmt/format.h>
 #include <tuple>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 constexpr std::size_t most_alike = 4;  // of a group that are followed in samples and shown
 bool is_want(std::string_view id) { return id == "raise.time" || id == "power.light_ups"; }
-double number_of(const Assessment& a, std::string_view key) {
-  const Result* result = find_result(a, key);
-  return result == nullptr ? 0.0 : std::get<Measure>(result->value).quantity.si;
+double number_of(const plan::Assessment& a, std::string_view key) {
+  const model::Result* result = plan::find_result(a, key);
+  return result == nullptr ? 0.0 : std::get<model::Measure>(result->value).quantity.si;
 }
-Build as_description(const Yard& yard, const Stock& stock, std::size_t unit, std::size_t tube) {
+description::Build as_description(const Yard& yard, const Stock& stock, std::size_t unit, std::size_t tube) {
   const Unit& u = stock.units[unit];
-  Build build = with_unit(yard.stall, stock, unit);
+  description::Build build = with_unit(yard.stall, stock, unit);
   build.adapter.tube = yard.stall.tubes[tube];
   build.name.value = fmt::format("{}: {}, {}, {}, {}", *yard.stall.base.name, u.fan_name, u.pack_name, u.step_up_name,
                                  yard.stall.tube_names[tube]);
   return build;
 }
-void sort_findings(Checked& out, const Assessment& a) {
-  for (const Finding& f : a.checks) {
-    if (f.verdict == Verdict::fail) (is_want(f.id) ? out.wants : out.fails).push_back(f.title);
-    if (f.verdict == Verdict::fail && f.id == "raise.time") out.in_time = false;
-    if (f.verdict == Verdict::fail && f.id == "power.light_ups") out.enough = false;
-    if (f.verdict == Verdict::fail) continue;
-    if (f.verdict != Verdict::pass) out.watches.push_back(f.title);
+void sort_findings(Checked& out, const plan::Assessment& a) {
+  for (const plan::Finding& f : a.checks) {
+    if (f.verdict == plan::Verdict::fail) (is_want(f.id) ? out.wants : out.fails).push_back(f.title);
+    if (f.verdict == plan::Verdict::fail && f.id == "raise.time") out.in_time = false;
+    if (f.verdict == plan::Verdict::fail && f.id == "power.light_ups") out.enough = false;
+    if (f.verdict == plan::Verdict::fail) continue;
+    if (f.verdict != plan::Verdict::pass) out.watches.push_back(f.title);
   }
 }
 
@@ -107,7 +107,7 @@ class EngineChecking {
     return out;
   }
   void check(std::vector<Contender>& entries, std::size_t samples) {
-    share_out(entries.size(), asked_.threads, [&](std::size_t i) {
+    plan::share_out(entries.size(), asked_.threads, [&](std::size_t i) {
       Contender& e = entries[i];
       e.checked = check_combination(yard_, stock_, e.unit, e.candidate.at.tube, samples);
       take_over(e.candidate, e.checked);
@@ -215,18 +215,18 @@ std::size_t unit_of(const Stock& stock, const Combination& c) {
 Checked check_combination(const Yard& yard, const Stock& stock, std::size_t unit, std::size_t tube,
                           std::size_t samples) {
   Checked out;
-  out.description = write_build(as_description(yard, stock, unit, tube));
-  Build build;
+  out.description = description::write_build(as_description(yard, stock, unit, tube));
+  description::Build build;
   try {
-    build = read_build({"combination.yaml", out.description});
-  } catch (const InputError&) {
+    build = description::read_build({"combination.yaml", out.description});
+  } catch (const input::InputError&) {
     out.fails.emplace_back("its parts contradict each other");
     return out;
   }
-  const Assessment a =
-      assess(build, UnitSystem::as_written, stock.tuning, SamplesAsked{.count = samples, .seed = 1, .threads = 1});
+  const plan::Assessment a = plan::assess(build, UnitSystem::as_written, stock.tuning,
+                                          plan::SamplesAsked{.count = samples, .seed = 1, .threads = 1});
   sort_findings(out, a);
-  for (const Caution& one : a.cautions) out.cautions.insert(one.id);
+  for (const plan::Caution& one : a.cautions) out.cautions.insert(one.id);
   const std::string_view goal =
       yard.stall.base.engine.boiler.own_blower_from ? "raise.to_own_blower" : "raise.to_working";
   if (const double t = number_of(a, goal); t > 0.0) out.to_steam = t * s;
@@ -254,4 +254,4 @@ bool check_engine(EngineChoice& choice, const Yard& yard, const Stock& stock, co
   EngineChecking(choice, yard, stock, asked, effort).run();
   return !choice.places.empty() || !more;
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

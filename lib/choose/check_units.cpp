@@ -1,12 +1,13 @@
-#include "choose/rank.hpp"
-#include "choose/work.hpp"
+#include "choose/detail/rank.hpp"
+#include "choose/detail/work.hpp"
+#include "model/fan_unit.hpp"
 #include "plan/workers.hpp"
 #include <algorithm>
 #include <limits>
 #include <map>
 #include <tuple>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 /// Combinations as check sees them, each worked out once.
 class CheckedOnce {
@@ -140,4 +141,4 @@ void check_units(std::vector<UnitChoice>& found, const std::vector<Yard>& yards,
                  const ChooseAsked& asked, ChooseEffort& effort) {
   UnitChecking(yards, stock, asked, effort).run(found);
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

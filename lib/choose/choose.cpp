@@ -1,5 +1,5 @@
 #include "choose/choose.hpp"
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include "plan/cautions.hpp"
 #include "plan/slips.hpp"
 #include "plan/workers.hpp"
@@ -7,13 +7,14 @@
 #include <map>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
-void check_asked(const Bin& bin, const ChooseAsked& asked) {
+void check_asked(const description::Bin& bin, const ChooseAsked& asked) {
   if (asked.places < 1) throw std::logic_error("a ranking without places");
-  if (combinations(bin) > most_combinations)
-    throw ModelError(fmt::format("{} combinations are more than the {} that are looked at: {}", combinations(bin),
-                                 most_combinations, counted_by_part(bin)));
+  if (description::combinations(bin) > description::most_combinations)
+    throw ModelError(fmt::format("{} combinations are more than the {} that are looked at: {}",
+                                 description::combinations(bin), description::most_combinations,
+                                 description::counted_by_part(bin)));
 }
 
 // Checked in full, the first of the ranking may fall out: then a longer ranking is asked for.
@@ -65,14 +66,14 @@ void add_elsewhere(std::vector<EngineChoice>& engines) {
 /// How often each thing is a first choice, and what stands in the way of taking all of them at once.
 class Sharing {
  public:
-  explicit Sharing(const Bin& bin) : bin_(bin) {}
+  explicit Sharing(const description::Bin& bin) : bin_(bin) {}
   void add(const Candidate& c) {
-    use(*bin_.fans[c.at.fan].name, bin_.fans[c.at.fan].count, c.at.pairing == FanPairing::one ? 1 : 2);
-    const part::BinPack& pack = bin_.packs[c.at.pack];
+    use(*bin_.fans[c.at.fan].name, bin_.fans[c.at.fan].count, c.at.pairing == draught::FanPairing::one ? 1 : 2);
+    const description::part::BinPack& pack = bin_.packs[c.at.pack];
     use(*pack.name, pack.count, 1);
     if (!bin_.step_ups[c.at.step_up].direct)
       use(*bin_.step_ups[c.at.step_up].name, bin_.step_ups[c.at.step_up].count, 1);
-    for (const part::BinDrawer& drawer : bin_.drawers)
+    for (const description::part::BinDrawer& drawer : bin_.drawers)
       if (pack.from && *pack.from == *drawer.name)
         use("cells of " + *drawer.name, drawer.count, pack.series.value.value_or(1) * pack.parallel.value.value_or(1));
   }
@@ -91,25 +92,25 @@ class Sharing {
   struct Use {
     int wanted, there;
   };
-  void use(const std::string& name, const Count& there, int times) {
+  void use(const std::string& name, const description::Count& there, int times) {
     Use& one = used_.try_emplace(name, Use{0, there.value.value_or(1)}).first->second;
     one.wanted += times;
   }
-  const Bin& bin_;
+  const description::Bin& bin_;
   std::map<std::string, Use> used_;
 };
 /// Of every place and every unit that is shown.
-std::vector<Caution> cautions_of(const Choice& choice) {
+std::vector<plan::Caution> cautions_of(const Choice& choice) {
   std::set<std::string> ids;
   for (const EngineChoice& engine : choice.engines)
     for (const Place& place : engine.places) ids.insert(place.cautions.begin(), place.cautions.end());
   for (const UnitChoice& unit : choice.for_all)
     for (const Serving& serving : unit.engines) ids.insert(serving.cautions.begin(), serving.cautions.end());
-  return ids.empty() ? cautions_for({}, {}) : cautions_called(ids);
+  return ids.empty() ? plan::cautions_for({}, {}) : plan::cautions_called(ids);
 }
 }  // namespace
 
-Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
+Choice choose(const description::Bin& bin, const ChooseAsked& asked, const model::Tuning* tuning) {
   check_asked(bin, asked);
   const Stock stock = stock_of(bin, tuning);
   Choice choice{.name = bin.name ? *bin.name : "",
@@ -140,9 +141,9 @@ Choice choose(const Bin& bin, const ChooseAsked& asked, const Tuning* tuning) {
   for (const EngineChoice& engine : choice.engines)
     if (!engine.places.empty()) sharing.add(engine.places.front().candidate);
   if (yards.size() > 1) choice.shared = sharing.sentences();
-  for (const Remark& one : older_names(bin.renamed)) choice.shared.push_back(one.text);
+  for (const plan::Remark& one : plan::older_names(bin.renamed)) choice.shared.push_back(one.text);
   choice.cautions = cautions_of(choice);
   tally.finish();
   return choice;
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -14,7 +14,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::choose {
 struct ChooseAsked {
   std::size_t places = 10;  // of every ranking; 1 and above
   unsigned threads = 2;     // of no influence on what comes out
@@ -55,7 +55,7 @@ std::string_view words(Loss loss);  // "too slow"
 /// Where a combination's parts stand in the bin; `tube` counts EngineChoice::tubes.
 struct Combination {
   std::size_t engine, fan, pack, step_up, tube;
-  FanPairing pairing;
+  draught::FanPairing pairing;
   bool lowered;  // step-up turned down to its `lower_to` once the gauge moves
 };
 /// One that raises steam.
@@ -121,7 +121,7 @@ struct EngineChoice {
 /// A fan with what drives it, whatever the engine.
 struct Unit {
   std::size_t fan, pack, step_up;
-  FanPairing pairing;
+  draught::FanPairing pairing;
   bool lowered;
   std::string fan_name, pack_name, step_up_name;
   std::optional<Mass> mass;
@@ -157,7 +157,8 @@ struct Choice {
   std::vector<std::string> shared;  // first choices that name one thing more often than it is there
   ChooseEffort effort;
   std::size_t samples = 0;          // in which the headlines were checked
-  std::vector<Caution> cautions{};  // that apply to anything that is shown; with nothing to show, to what is not known
+  std::vector<plan::Caution>
+      cautions{};  // that apply to anything that is shown; with nothing to show, to what is not known
 };
 
 /// What is shown was checked in full, as a description that reads back to the same numbers, and fails nothing but what
@@ -170,9 +171,9 @@ struct Choice {
 /// least of the greatest time over time wanted, most of the fewest light-ups, least mass, names. The same for any
 /// number of threads and any order of the bin. Throws ModelError for more than `most_combinations`, std::logic_error
 /// for no places.
-Choice choose(const Bin& bin, const ChooseAsked& asked = {}, const Tuning* tuning = nullptr);
+Choice choose(const description::Bin& bin, const ChooseAsked& asked = {}, const model::Tuning* tuning = nullptr);
 
 /// The combination as a description to `check`; of one that is lowered, with the full output. A pair's curve and
 /// current are written as one fan's. Throws ModelError if a pair's curve is not known.
-Build build_of(const Bin& bin, const Combination& combination);
-}  // namespace lumwright
+description::Build build_of(const description::Bin& bin, const Combination& combination);
+}  // namespace lumwright::choose

@@ -1,4 +1,4 @@
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include "plan/workers.hpp"
 #include <algorithm>
 #include <map>
@@ -6,7 +6,7 @@
 #include <tuple>
 #include <utility>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 // So many raises are decided on at once. Decisions are made between portions only, so they do not depend on the number
 // of threads.
@@ -49,7 +49,7 @@ void add_tasks(Yard& yard) {
 
 // Tasks of one fan with one tube share their gas path.
 void bound_tasks(Yard& yard, const Stock& stock, unsigned threads) {
-  std::map<std::tuple<std::size_t, FanPairing, std::size_t>, std::vector<std::size_t>> groups;
+  std::map<std::tuple<std::size_t, draught::FanPairing, std::size_t>, std::vector<std::size_t>> groups;
   for (std::size_t i = 0; i < yard.tasks.size(); ++i) {
     const DriveKey& key = yard.drives[yard.tasks[i].drive].key;
     if (!yard.tasks[i].hopeless) groups[{key.fan, key.pairing, yard.tasks[i].tube}].push_back(i);
@@ -57,7 +57,7 @@ void bound_tasks(Yard& yard, const Stock& stock, unsigned threads) {
   std::vector<const std::vector<std::size_t>*> work;
   work.reserve(groups.size());
   for (const auto& [key, tasks] : groups) work.push_back(&tasks);
-  share_out(work.size(), threads, [&](std::size_t i) { bound(yard, stock, *work[i]); });
+  plan::share_out(work.size(), threads, [&](std::size_t i) { bound(yard, stock, *work[i]); });
 }
 
 /// The engine's combinations as they are judged, one task after another.
@@ -146,7 +146,7 @@ Yard open_yard(Stall stall, const Stock& stock, const ChooseAsked& asked, Choose
   constexpr std::size_t at_once = 256;
   for (std::size_t from = 0; from < units; from += at_once) {
     const std::size_t more = std::min(at_once, units - from);
-    share_out(more, asked.threads, [&](std::size_t i) {
+    plan::share_out(more, asked.threads, [&](std::size_t i) {
       yard.stall.sized[from + i] = size_for(plain, stock, from + i);
       yard.supplies[from + i] = supply_fact(yard.stall, stock, from + i);
     });
@@ -168,7 +168,7 @@ void solve_tasks(Yard& yard, const Stock& stock, const std::vector<std::size_t>&
   std::vector<std::size_t> open;
   for (const std::size_t i : tasks)
     if (!yard.tasks[i].solved) open.push_back(i);
-  share_out(open.size(), threads, [&](std::size_t i) { solve_task(yard, stock, yard.tasks[open[i]]); });
+  plan::share_out(open.size(), threads, [&](std::size_t i) { solve_task(yard, stock, yard.tasks[open[i]]); });
   effort.raises += open.size();
 }
 
@@ -201,4 +201,4 @@ Judging judge_yard(Yard& yard, const Stock& stock, const ChooseAsked& asked, Cho
   work_off();
   return judge.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -1,10 +1,10 @@
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include <algorithm>
 #include <array>
 #include <map>
 #include <tuple>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 constexpr std::size_t loss_count = static_cast<std::size_t>(Loss::outdone) + 1;
 using Counts = std::array<std::size_t, loss_count>;
@@ -50,7 +50,7 @@ Loss furthest(const Counts& counts) {
   return static_cast<Loss>(best);
 }
 
-using UnitKey = std::tuple<std::size_t, FanPairing, std::size_t, std::size_t, bool>;
+using UnitKey = std::tuple<std::size_t, draught::FanPairing, std::size_t, std::size_t, bool>;
 std::map<UnitKey, std::size_t> unit_index(const Stock& stock) {
   std::map<UnitKey, std::size_t> out;
   for (std::size_t i = 0; i < stock.units.size(); ++i) {
@@ -125,7 +125,7 @@ EngineChoice start_choice(const Yard& yard, Judging& judging) {
   return out;
 }
 void sum_up(EngineChoice& out, const Stock& stock) {
-  const Bin& bin = stock.bin;
+  const description::Bin& bin = stock.bin;
   if (!out.lacking.empty()) return;
   mark_shown(out, stock);
   Counts counts{};
@@ -137,4 +137,4 @@ void sum_up(EngineChoice& out, const Stock& stock) {
   add_fates(out, stock, "step-up", names_of(bin.step_ups), [](const Combination& c) { return c.step_up; });
   add_fates(out, stock, "tube", out.tubes, [](const Combination& c) { return c.tube; });
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -1,4 +1,6 @@
-#include "choose/parts.hpp"
+#include "choose/detail/parts.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
 #include "power/discharge.hpp"
 #include <algorithm>
@@ -6,16 +8,16 @@
 #include <limits>
 #include <tuple>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
-const Check* check_named(std::string_view id) {
-  for (const Check& check : all_checks())
+const plan::Check* check_named(std::string_view id) {
+  for (const plan::Check& check : plan::all_checks())
     if (check.id == id) return &check;
   throw std::logic_error("no check is called " + std::string(id));
 }
 
 struct Breaker {
-  const Check* check;
+  const plan::Check* check;
   Loss loss;
 };
 // Checks of the supply that no want can outweigh: something burns, or nothing turns.
@@ -32,19 +34,19 @@ const std::vector<Breaker>& supply_breakers() {
   return all;
 }
 
-Voltage emf_of(const Pack& pack) { return pack.curve.at(pack.drawn); }
+Voltage emf_of(const power::Pack& pack) { return pack.curve.at(pack.drawn); }
 
 // The step-up's output does not follow the pack as long as the pack, less the diode, stays below it; and a loaded pack
 // is never above its open-circuit voltage, which falls as it empties.
-bool holds(const SolvedSupply& s, Voltage output) {
+bool holds(const model::SolvedSupply& s, Voltage output) {
   return s.feed.step_up && emf_of(s.pack) - s.feed.step_up->passing_drop <= output;
 }
 
 /// Time at which the run has drawn down to `charge_share`; straight between the samples, which lie at the bends of the
 /// cells' curve.
-Duration time_at(const Run& run, double charge_share) {
+Duration time_at(const power::Run& run, double charge_share) {
   for (std::size_t i = 1; i < run.series.size(); ++i) {
-    const Sample &a = run.series[i - 1], &b = run.series[i];
+    const power::Sample &a = run.series[i - 1], &b = run.series[i];
     if (b.charge_share > charge_share) continue;
     const double fall = a.charge_share - b.charge_share;
     return fall > 0.0 ? a.time + (a.charge_share - charge_share) / fall * (b.time - a.time) : b.time;
@@ -54,14 +56,15 @@ Duration time_at(const Run& run, double charge_share) {
 
 // Turned down, a charge lasts longer; counted to where the full output would have ended it, since every light-up begins
 // with that.
-void lower(SupplyFact& fact, const SolvedSupply& s, Voltage to) {
-  if (!s.feed.step_up || s.feed.control.kind != Control::Kind::none || !holds(s, to) || to >= s.feed.step_up->output) {
+void lower(SupplyFact& fact, const model::SolvedSupply& s, Voltage to) {
+  if (!s.feed.step_up || s.feed.control.kind != power::Control::Kind::none || !holds(s, to) ||
+      to >= s.feed.step_up->output) {
     fact.loss = Loss::cannot_be_lowered;
     return;
   }
-  FanSupply feed = s.feed;
-  feed.control = {.kind = Control::Kind::lower_output, .duty = 1.0, .voltage = to};
-  const Run run = discharge(s.pack, feed, s.stop_at);
+  power::FanSupply feed = s.feed;
+  feed.control = {.kind = power::Control::Kind::lower_output, .duty = 1.0, .voltage = to};
+  const power::Run run = power::discharge(s.pack, feed, s.stop_at);
   if (!run.starts) {
     fact.loss = Loss::cannot_be_lowered;
     return;
@@ -71,43 +74,43 @@ void lower(SupplyFact& fact, const SolvedSupply& s, Voltage to) {
 }
 
 // No voltage at the fan is ever above this: neither pack nor step-up gives more when less is drawn.
-Voltage most_at_fan(const SolvedSupply& s) {
+Voltage most_at_fan(const model::SolvedSupply& s) {
   const Voltage emf = emf_of(s.pack);
   switch (s.feed.control.kind) {
-    case Control::Kind::series_regulator:
+    case power::Control::Kind::series_regulator:
       return s.feed.control.voltage;
-    case Control::Kind::lower_output:
+    case power::Control::Kind::lower_output:
       return std::max(s.feed.control.voltage, emf);
     default:
       return s.feed.step_up ? std::max(s.feed.step_up->output, emf) : emf;
   }
 }
 
-Loss judge_supply(const Solved& solved) {
-  const SolvedSupply& s = *solved.supply;
-  static const Check* const voltage = check_named("fan.voltage");
-  if (fails(*voltage, solved))
+Loss judge_supply(const model::Solved& solved) {
+  const model::SolvedSupply& s = *solved.supply;
+  static const plan::Check* const voltage = check_named("fan.voltage");
+  if (plan::fails(*voltage, solved))
     return s.start.fan_voltage > solved.fan->motor->highest ? Loss::too_much_voltage : Loss::fan_stands;
   for (const Breaker& breaker : supply_breakers())
-    if (fails(*breaker.check, solved)) return breaker.loss;
+    if (plan::fails(*breaker.check, solved)) return breaker.loss;
   return Loss::none;
 }
 }  // namespace
 
 SupplyFact supply_fact(const Stall& stall, const Stock& stock, std::size_t unit) {
-  const Build build = with_unit(stall, stock, unit);
-  Solved solved{.build = build, .inputs = quiet(stock.tuning)};
-  solved.fan = solve_fan(build, solved.inputs);
-  solved.supply = solve_supply(build, solved.inputs, solved.fan);
+  const description::Build build = with_unit(stall, stock, unit);
+  model::Solved solved{.build = build, .inputs = quiet(stock.tuning)};
+  solved.fan = model::solve_fan(build, solved.inputs);
+  solved.supply = model::solve_supply(build, solved.inputs, solved.fan);
   SupplyFact fact;
   if (!solved.fan || !solved.supply) {
     const bool unknown = !solved.fan.missing.empty() || !solved.supply.missing.empty();
     fact.loss = unknown ? Loss::lacking : Loss::pack_too_weak;
     return fact;
   }
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const auto kind = s.feed.control.kind;
-  const bool lowers = kind == Control::Kind::lower_output, chops = kind == Control::Kind::chopped_supply;
+  const bool lowers = kind == power::Control::Kind::lower_output, chops = kind == power::Control::Kind::chopped_supply;
   fact.fan_voltage = s.start.fan_voltage;
   fact.most = most_at_fan(s);
   fact.runtime = s.run.runtime;
@@ -116,7 +119,8 @@ SupplyFact supply_fact(const Stall& stall, const Stock& stock, std::size_t unit)
   const Unit& u = stock.units[unit];
   if (fact.loss == Loss::none && u.lowered) lower(fact, s, *stock.bin.step_ups[u.step_up].lower_to);
   if (fact.loss == Loss::none && u.lowered)
-    if (fan_motion(*solved.fan->motor, fact.lowered) == FanMotion::stopped) fact.loss = Loss::fan_stands;
+    if (draught::fan_motion(*solved.fan->motor, fact.lowered) == draught::FanMotion::stopped)
+      fact.loss = Loss::fan_stands;
   return fact;
 }
 
@@ -157,4 +161,4 @@ Tried candidate_of(const Yard& yard, const Stock& stock, const Task& task, std::
                                 .enough = count >= yard.stall.wanted,
                                 .time_spread = stock.time_spread[Stock::index(u.fan, u.pairing)]}};
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -1,20 +1,21 @@
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
+#include "model/solved_fit.hpp"
 #include "workshop/stock.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 std::string millimetres(Length length) { return fmt::format("{:.2f} mm", in(length, unit::mm)); }
 
 /// What turning does for a tube of the bin that is too large or too loose.
-std::string turned(const Yard& yard, const FitInput& asked, std::size_t tube) {
-  const part::AdapterTube& part = yard.stall.tubes[tube];
+std::string turned(const Yard& yard, const workshop::FitInput& asked, std::size_t tube) {
+  const description::part::AdapterTube& part = yard.stall.tubes[tube];
   if (!part.outside || !part.wall) return "";
-  FitInput input = asked;
+  workshop::FitInput input = asked;
   input.outside = *part.outside.band;
   input.tube_wall = *part.wall;
-  const Fit found = fit(input);
+  const workshop::Fit found = workshop::fit(input);
   if (yard.tube_loss[tube] == Loss::tube_too_large && found.margin < 0.0 * mm) {
     const Length off = -1.0 * found.margin;
     constexpr double keep = 0.5;  // of the wall
@@ -32,17 +33,17 @@ std::string tubes_to_buy(const Yard& yard, const Stock& stock) {
   const auto fits = [](Loss loss) { return loss == Loss::none || loss == Loss::lacking; };
   if (std::any_of(yard.tube_loss.begin(), yard.tube_loss.end(), fits) || !yard.stall.base.engine.chimney.bore)
     return "";
-  Build build = yard.stall.base;
+  description::Build build = yard.stall.base;
   build.adapter.tube.outside = build.engine.chimney.bore;
   build.adapter.tube.outside.band = exactly(0.9 * *build.engine.chimney.bore);
   build.adapter.tube.wall = {};
-  Inputs inputs = quiet(stock.tuning);
-  const Outcome<SolvedFit> whole = solve_fit(build, inputs, {});
+  model::Inputs inputs = quiet(stock.tuning);
+  const model::Outcome<model::SolvedFit> whole = model::solve_fit(build, inputs, {});
   if (!whole) return "";
   std::string out;
   try {
     std::string after_skim;
-    for (const StockTube& found : stock_tubes(whole->input, data::tubes().size())) {
+    for (const workshop::StockTube& found : workshop::stock_tubes(whole->input, data::tubes().size())) {
       const bool as_it_is = !(found.fit.skim.on_diameter > 0.0 * mm);
       if (as_it_is && out.empty()) out = fmt::format("buy {}, which fits as it is", found.tube.name);
       if (!as_it_is && after_skim.empty())
@@ -58,4 +59,4 @@ std::string tubes_to_buy(const Yard& yard, const Stock& stock) {
   }
   return out.empty() ? "no tube in stock fits this bore: turn one to it" : out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -1,11 +1,11 @@
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include <algorithm>
 #include <limits>
 #include <numeric>
 #include <tuple>
 #include <utility>
 
-namespace lumwright {
+namespace lumwright::choose {
 namespace {
 constexpr std::size_t units_at_once = 16;
 
@@ -158,4 +158,4 @@ std::vector<UnitChoice> units_for_all(std::vector<Yard>& yards, const Stock& sto
                                       ChooseEffort& effort) {
   return UnitSearch(yards, stock, asked, effort).search();
 }
-}  // namespace lumwright
+}  // namespace lumwright::choose

@@ -4,7 +4,7 @@
 #include <string_view>
 
 namespace lumwright::data {
-/// `unsaid` where a finding rests on no rule. What each means: report/standing.hpp.
+/// `unsaid` where a finding rests on no rule. What each means: report/detail/standing.hpp.
 enum class Standing { unsaid, standard, secondary, derived, measured, memory, practice, estimate };
 struct Basis {
   Standing standing = Standing::unsaid;

@@ -1,5 +1,5 @@
 #include "data/fits.hpp"
-#include "data/read_rules.hpp"
+#include "data/detail/read_rules.hpp"
 
 namespace lumwright::data {
 const Rule<Length>& length_rule(const std::string& name) {

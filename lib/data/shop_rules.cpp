@@ -1,5 +1,5 @@
 #include "data/shop_rules.hpp"
-#include "data/read_rules.hpp"
+#include "data/detail/read_rules.hpp"
 
 namespace lumwright::data {
 namespace {

@@ -9,7 +9,7 @@ namespace lumwright::data {
 namespace {
 struct Parsed {
   std::string file;
-  Node root;
+  input::Node root;
 };
 const Parsed& parsed(std::string_view name) {
   static std::mutex guard;
@@ -17,21 +17,21 @@ const Parsed& parsed(std::string_view name) {
   const std::lock_guard lock(guard);
   if (const auto found = files.find(name); found != files.end()) return *found->second;
   const EmbeddedFile& file = embedded(name);
-  std::vector<Fault> faults;
-  Source source{file.name + ".yaml", file.text};
-  Node root = read_yaml(source, faults, 1024 * 1024);
-  if (!faults.empty()) throw std::logic_error(InputError(source, faults).what());
+  std::vector<input::Fault> faults;
+  input::Source source{file.name + ".yaml", file.text};
+  input::Node root = input::read_yaml(source, faults, 1024 * 1024);
+  if (!faults.empty()) throw std::logic_error(input::InputError(source, faults).what());
   return *files.emplace(name, std::make_unique<Parsed>(Parsed{source.name, std::move(root)})).first->second;
 }
 const Parsed& parsed_table(std::string_view table) { return parsed(fmt::format("data/{}", table)); }
 }  // namespace
 
-bool Row::has(std::string_view key) const { return child(*node_, key) != nullptr; }
-void Row::fail(const Node& node, std::string_view why) const {
+bool Row::has(std::string_view key) const { return input::child(*node_, key) != nullptr; }
+void Row::fail(const input::Node& node, std::string_view why) const {
   throw std::logic_error(fmt::format("{}:{}: {}: {}", *file_, node.at.line, node.key, why));
 }
-const Node& Row::node_at(std::string_view key) const {
-  const Node* node = child(*node_, key);
+const input::Node& Row::node_at(std::string_view key) const {
+  const input::Node* node = input::child(*node_, key);
   if (node == nullptr) fail(*node_, fmt::format("this row has no `{}`", key));
   return *node;
 }
@@ -41,14 +41,14 @@ std::string Row::text(std::string_view key, std::string_view otherwise) const {
 }
 std::vector<std::string> Row::texts(std::string_view key) const {
   std::vector<std::string> out;
-  for (const Node& node : node_at(key).children) out.push_back(node.text);
+  for (const input::Node& node : node_at(key).children) out.push_back(node.text);
   return out;
 }
 std::vector<std::vector<double>> Row::rows_of_numbers(std::string_view key) const {
   std::vector<std::vector<double>> out;
-  for (const Node& line : node_at(key).children) {
+  for (const input::Node& line : node_at(key).children) {
     out.emplace_back();
-    for (const Node& node : line.children) out.back().push_back(band(node, kind_of<double>).value);
+    for (const input::Node& node : line.children) out.back().push_back(band(node, kind_of<double>).value);
   }
   return out;
 }
@@ -60,10 +60,10 @@ bool Row::yes(std::string_view key) const {
 }
 std::vector<Row> Row::rows(std::string_view key) const {
   std::vector<Row> out;
-  for (const Node& node : node_at(key).children) out.emplace_back(*file_, node);
+  for (const input::Node& node : node_at(key).children) out.emplace_back(*file_, node);
   return out;
 }
-WrittenBand Row::band(const Node& node, Kind kind) const {
+WrittenBand Row::band(const input::Node& node, Kind kind) const {
   try {
     return parse_band(node.text, kind);
   } catch (const QuantityError& e) {
@@ -71,7 +71,7 @@ WrittenBand Row::band(const Node& node, Kind kind) const {
   }
 }
 
-std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list) {
+std::vector<Row> rows(const std::string& file, const input::Node& root, std::string_view list) {
   return Row(file, root).rows(list);
 }
 std::vector<Row> rows(std::string_view table, std::string_view list) {

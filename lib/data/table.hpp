@@ -15,7 +15,7 @@ namespace lumwright::data {
 /// One row. The readers throw std::logic_error that names file, line and key: a bad row is our mistake, not the user's.
 class Row {
  public:
-  Row(const std::string& file, const Node& node) : file_(&file), node_(&node) {}
+  Row(const std::string& file, const input::Node& node) : file_(&file), node_(&node) {}
   bool has(std::string_view key) const;
   std::string text(std::string_view key) const;
   std::string text(std::string_view key, std::string_view otherwise) const;
@@ -42,7 +42,7 @@ class Row {
   template <class Q>
   std::vector<Q> list(std::string_view key) const {
     std::vector<Q> out;
-    for (const Node& node : node_at(key).children)
+    for (const input::Node& node : node_at(key).children)
       out.push_back(QuantityTraits<Q>::from_si(band(node, kind_of<Q>).value));
     return out;
   }
@@ -59,12 +59,12 @@ class Row {
   Basis basis() const { return {standing_of(text("standing")), text("source")}; }
 
  private:
-  const Node& node_at(std::string_view key) const;
+  const input::Node& node_at(std::string_view key) const;
   WrittenBand band(std::string_view key, Kind kind) const { return band(node_at(key), kind); }
-  WrittenBand band(const Node& node, Kind kind) const;
-  [[noreturn]] void fail(const Node& node, std::string_view why) const;
+  WrittenBand band(const input::Node& node, Kind kind) const;
+  [[noreturn]] void fail(const input::Node& node, std::string_view why) const;
   const std::string* file_;
-  const Node* node_;
+  const input::Node* node_;
 };
 
 /// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml. Parsed once a program
@@ -77,7 +77,7 @@ Row section(std::string_view table, std::string_view key);
 /// A whole embedded file as one row: document("cautions/zinc"). Parsed once a program run.
 Row document(std::string_view name);
 /// The same for any text and for tests; `file` and `root` must outlive the rows.
-std::vector<Row> rows(const std::string& file, const Node& root, std::string_view list);
+std::vector<Row> rows(const std::string& file, const input::Node& root, std::string_view list);
 
 /// Every row of a list, by a function that reads one. Throws std::logic_error where there is none.
 template <class Read>

@@ -3,7 +3,7 @@
 #include "description/given.hpp"
 #include "description/words.hpp"
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct AdapterTube {
   Given<Length> outside, wall, length, engaged, soot, measured_within;
   Text material, inlet;
@@ -85,4 +85,4 @@ struct Adapter {
     v.section({"bleed", "holes that let cool air into the box", ""}, self.bleed);
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part

@@ -1,47 +1,48 @@
 #include "description/bin.hpp"
-#include "description/bin_rules.hpp"
-#include "description/part_reader.hpp"
+#include "description/detail/bin_rules.hpp"
+#include "description/detail/part_reader.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 constexpr std::size_t most_bytes = 1024 * 1024;
 constexpr std::string_view direct_name = "none";
 
-Node* child_of(Node& map, std::string_view key) {
-  for (Node& node : map.children)
+input::Node* child_of(input::Node& map, std::string_view key) {
+  for (input::Node& node : map.children)
     if (node.key == key) return &node;
   return nullptr;
 }
 // `tubes: stock` is a word where a list is expected: it is taken out before the keys are read.
-bool take_stock(Node& root) {
-  const Node* tubes = child_of(root, "tubes");
-  if (tubes == nullptr || tubes->kind != Node::Kind::scalar || tubes->text != "stock") return false;
+bool take_stock(input::Node& root) {
+  const input::Node* tubes = child_of(root, "tubes");
+  if (tubes == nullptr || tubes->kind != input::Node::Kind::scalar || tubes->text != "stock") return false;
   root.children.erase(root.children.begin() + (tubes - root.children.data()));
   return true;
 }
 // `none` among the step-ups becomes an item of that name. Returns where it stood.
-std::vector<Position> open_direct(Node& root) {
-  std::vector<Position> found;
-  Node* step_ups = child_of(root, "step_ups");
-  if (step_ups == nullptr || step_ups->kind != Node::Kind::list) return found;
-  for (Node& item : step_ups->children) {
-    if (item.kind != Node::Kind::scalar || item.text != direct_name) continue;
+std::vector<input::Position> open_direct(input::Node& root) {
+  std::vector<input::Position> found;
+  input::Node* step_ups = child_of(root, "step_ups");
+  if (step_ups == nullptr || step_ups->kind != input::Node::Kind::list) return found;
+  for (input::Node& item : step_ups->children) {
+    if (item.kind != input::Node::Kind::scalar || item.text != direct_name) continue;
     found.push_back(item.at);
-    Node name = item;
+    input::Node name = item;
     name.key = "name";
     name.key_at = item.at;
-    item.kind = Node::Kind::map;
+    item.kind = input::Node::Kind::map;
     item.children = {std::move(name)};
   }
   return found;
 }
-bool same(Position a, Position b) { return a.line == b.line && a.column == b.column; }
+bool same(input::Position a, input::Position b) { return a.line == b.line && a.column == b.column; }
 
-void close_direct(Bin& bin, const std::vector<Position>& places) {
+void close_direct(Bin& bin, const std::vector<input::Position>& places) {
   for (part::BinStepUp& step_up : bin.step_ups)
-    step_up.direct = std::any_of(places.begin(), places.end(), [&](Position at) { return same(at, step_up.at); });
+    step_up.direct =
+        std::any_of(places.begin(), places.end(), [&](input::Position at) { return same(at, step_up.at); });
   if (!bin.step_ups.empty()) return;
   part::BinStepUp none;
   none.name.value = direct_name;
@@ -49,19 +50,19 @@ void close_direct(Bin& bin, const std::vector<Position>& places) {
   bin.step_ups.push_back(std::move(none));
 }
 
-Bin read_keys(Node& root, std::vector<Fault>& faults) {
+Bin read_keys(input::Node& root, std::vector<input::Fault>& faults) {
   static const std::vector<Key> known = list_keys<Bin>();
   Bin bin;
   const bool stock = take_stock(root);
-  const std::vector<Position> direct = open_direct(root);
+  const std::vector<input::Position> direct = open_direct(root);
   std::vector<Renamed> renamed;
   PartReader reader(root, "", known, faults, renamed);
   Bin::fields(bin, reader);
   reader.refuse_the_rest();
   bin.renamed = std::move(renamed);
   bin.tubes_from_stock = stock;
-  const Node* step_ups = child(root, "step_ups");
-  const bool no_list = step_ups == nullptr || step_ups->kind == Node::Kind::empty;
+  const input::Node* step_ups = input::child(root, "step_ups");
+  const bool no_list = step_ups == nullptr || step_ups->kind == input::Node::Kind::empty;
   if (no_list || !bin.step_ups.empty()) close_direct(bin, direct);
   return bin;
 }
@@ -93,11 +94,11 @@ std::string counted_by_part(const Bin& bin) {
                      fans_tried(bin), bin.packs.size(), step_ups_tried(bin), tubes_tried(bin), bin.engines.size());
 }
 
-Bin read_bin(const Source& source) {
-  std::vector<Fault> faults;
-  Node root = read_yaml(source, faults, most_bytes);
+Bin read_bin(const input::Source& source) {
+  std::vector<input::Fault> faults;
+  input::Node root = input::read_yaml(source, faults, most_bytes);
   Bin bin;
-  if (root.kind == Node::Kind::map)
+  if (root.kind == input::Node::Kind::map)
     bin = read_keys(root, faults);
   else
     faults.push_back({root.at, "", fmt::format("expected a bin of keys and values, got {}", found(root)),
@@ -105,8 +106,8 @@ Bin read_bin(const Source& source) {
   bin.file = source.name;
   hand_down(bin, faults);
   const bool read = faults.empty();
-  for (Fault& fault : bin_faults(bin, read)) faults.push_back(std::move(fault));
-  if (!faults.empty()) throw InputError(source, std::move(faults));
+  for (input::Fault& fault : bin_faults(bin, read)) faults.push_back(std::move(fault));
+  if (!faults.empty()) throw input::InputError(source, std::move(faults));
   return bin;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

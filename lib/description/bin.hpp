@@ -7,12 +7,12 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 /// What every item of the bin has in front of the keys of its part.
 struct BinItem {
   Text name;
   Count count;
-  Position at{};
+  input::Position at{};
   template <class Self, class V>
   static void own_fields(Self& self, V& v) {
     v({"name", "what you call it", "grey server fan"}, self.name, nullptr);
@@ -116,7 +116,7 @@ struct BinShared {
 struct BinEngine : BinShared {
   Text name;
   Engine engine;
-  Position at{};
+  input::Position at{};
   bool own_box = false, own_fuse = false, own_wire = false;  // named by the engine itself, not by the file's top
   template <class Self, class V>
   static void fields(Self& self, V& v) {
@@ -125,9 +125,9 @@ struct BinEngine : BinShared {
     BinShared::shared_fields(self, v);
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part
 
-namespace lumwright {
+namespace lumwright::description {
 struct Bin : part::BinShared {
   std::string file{};               // where it was read from
   std::vector<Renamed> renamed{};  // what it says by an older name
@@ -171,5 +171,5 @@ part::AdapterTube tube_for(const part::AdapterTube& tube, const part::BinEngine&
 /// it, a drawer's cells to the packs made of them; without step_ups the fans hang on the packs. Throws InputError that
 /// holds every fault, as read_build does for descriptions; also for names that are missing or stand twice in a list,
 /// packs that take more cells than their drawer holds, and more combinations than `most_combinations`.
-Bin read_bin(const Source& source);
-}  // namespace lumwright
+Bin read_bin(const input::Source& source);
+}  // namespace lumwright::description

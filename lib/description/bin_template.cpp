@@ -1,6 +1,6 @@
 #include "description/template.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 std::string new_bin() {
   return R"(# A bin to choose from, then `lumwright choose`. Everything waits behind a `#`, with an example: take the `#` away from
 # what you have and write your own things over the examples; what you do not know is left out, or has nothing behind its
@@ -48,4 +48,4 @@ engines:
   #    chimney: { bore: 17.6 mm, depth: 36 mm, wall: 1.6 mm, material: brass, seam_ridge: 0 mm }
 )";
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -9,7 +9,7 @@
 #include "description/supply_part.hpp"
 
 // The parts have a namespace of their own: physics has a Grate and a Box too, and there they are cut and measured.
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct Place {
   Given<Temperature> air;
   Given<Pressure> barometer;
@@ -53,9 +53,9 @@ struct MeasuredLoad {
   }
 };
 
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part
 
-namespace lumwright {
+namespace lumwright::description {
 /// Every value of it knows its key.
 struct Build {
   Build();
@@ -87,4 +87,4 @@ struct Build {
     v.section({"load", "a measurement in place of the fan's electrical side", "", expert}, self.load);
   }
 };
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -3,7 +3,7 @@
 #include "description/given.hpp"
 #include "description/words.hpp"
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct BoilerMetal {
   Given<Mass> copper, brass, steel;
   template <class Self, class V>
@@ -142,4 +142,4 @@ struct Engine {
     v.section({"cylinders", "for the blast nozzle rule of thumb", ""}, self.cylinders);
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part

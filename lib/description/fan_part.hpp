@@ -3,7 +3,7 @@
 #include "description/given.hpp"
 #include "description/words.hpp"
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct FanRating {
   Given<Voltage> voltage;
   Given<Current> current;
@@ -76,4 +76,4 @@ struct FanPart {
     v.section({"holes", "where it is screwed down, for drawings", "", expert}, self.holes);
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part

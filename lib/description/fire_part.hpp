@@ -3,7 +3,7 @@
 #include "description/given.hpp"
 #include "description/words.hpp"
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct Fuel {
   Text kind, started_on;
   Given<Length> lump, bed, burn_depth;
@@ -34,4 +34,4 @@ struct Fuel {
     v({"moisture", "share of the fuel as fired that is water", "5 %", expert}, self.moisture, Limits{"0 %", "40 %"});
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part

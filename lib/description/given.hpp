@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 /// Where a field stands: "engine.chimney.bore". It belongs to the place and not to the value: an assignment brings the
 /// value alone, so a fan taken out of a bin has the keys of the description that it is put into.
 class KeyPath {
@@ -31,14 +31,14 @@ struct Given {
   std::optional<Band<Q>> band{};
   std::string unit{};       // the symbol the author wrote; answers come back in it
   bool has_spread = false;  // the author wrote a spread
-  Position at{};
+  input::Position at{};
   KeyPath key{};  // in a description
   explicit operator bool() const { return band.has_value(); }
   const Q& operator*() const { return band->value; }
 };
 struct Count {
   std::optional<int> value{};
-  Position at{};
+  input::Position at{};
   KeyPath key{};
   explicit operator bool() const { return value.has_value(); }
   int operator*() const { return *value; }
@@ -46,7 +46,7 @@ struct Count {
 /// A word from a fixed list, or free text where the list is empty.
 struct Text {
   std::optional<std::string> value{};
-  Position at{};
+  input::Position at{};
   KeyPath key{};
   explicit operator bool() const { return value.has_value(); }
   const std::string& operator*() const { return *value; }
@@ -67,7 +67,7 @@ struct Points {
   };
   std::vector<Point> points{};
   std::string x_unit{}, y_unit{};
-  Position at{};
+  input::Position at{};
   KeyPath key{};
   explicit operator bool() const { return !points.empty(); }
 };
@@ -80,10 +80,15 @@ struct EfficiencyTable {
   };
   std::optional<double> share{};
   std::vector<Point> points{};
-  Position at{};
+  input::Position at{};
   KeyPath key{};
   explicit operator bool() const { return share.has_value() || !points.empty(); }
 };
+/// Adds the key of a field that is not given to those that are missing.
+template <class Field>
+void note_missing(const Field& field, std::vector<std::string>& missing) {
+  if (!field) missing.emplace_back(field.key.text());
+}
 
 /// The span a field must lie in, written as a user would write it; also shown in messages, in the schema and in the
 /// manual.
@@ -99,4 +104,4 @@ struct Field {
 };
 inline constexpr bool expert = true;
 using Allowed = std::vector<std::string> (*)();  // the words a Text may hold; null: any short text
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -5,15 +5,15 @@
 #include "quantity/words.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 std::string_view stripped(std::string_view text) {
   const auto from = text.find_first_not_of(" \t\r");
   return from == std::string_view::npos ? "" : text.substr(from, text.find_last_not_of(" \t\r") - from + 1);
 }
-std::string said_of(const InputError& e) {
+std::string said_of(const input::InputError& e) {
   std::string out;
-  for (const Fault& fault : e.faults()) {
+  for (const input::Fault& fault : e.faults()) {
     out += (out.empty() ? "" : "\n") + fault.message;
     if (!fault.help.empty()) out += "\n" + fault.help;
   }
@@ -52,10 +52,10 @@ std::string Interview::take(std::string_view key, std::string_view answer) {
   with.answers_.insert_or_assign(std::string(key), std::string(text));
   try {
     read_build({"the answers", with.description()});
-  } catch (const InputError& e) {
+  } catch (const input::InputError& e) {
     return said_of(e);
   }
   *this = std::move(with);
   return "";
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace lumwright {
+namespace lumwright::description {
 class Interview {
  public:
   /// Takes the answer to a key as its owner wrote it. Returns what is wrong with it, in the words of the reader, and
@@ -17,4 +17,4 @@ class Interview {
  private:
   std::map<std::string, std::string, std::less<>> answers_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -1,6 +1,6 @@
 #include "description/key_value.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 class KeyFinder {
  public:
@@ -51,4 +51,4 @@ KeyValue value_at(const Build& build, std::string_view path) {
   Build::fields(build, finder);
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

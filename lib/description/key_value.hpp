@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-namespace lumwright {
+namespace lumwright::description {
 struct KeyValue {
   enum class Form { none, quantity, count, words, table } form = Form::none;  // none: there is no such key
   bool written = false;
@@ -16,4 +16,4 @@ struct KeyValue {
   std::string words{};  // of a text
 };
 KeyValue value_at(const Build& build, std::string_view path);
-}  // namespace lumwright
+}  // namespace lumwright::description

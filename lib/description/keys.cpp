@@ -3,7 +3,7 @@
 #include "quantity/words.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 std::string either(const std::vector<std::string>& places) {
   std::string out;
@@ -38,4 +38,4 @@ std::string key_help(const std::vector<Key>& known, std::string_view section, st
   if (!places.empty()) return fmt::format("`{}` belongs {}", unknown, either(places));
   return fmt::format("known here: {}", known_keys(known, section));
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 struct Key {
   std::string section;  // "engine.chimney"; empty at the top
   Field field;
@@ -76,4 +76,4 @@ const std::vector<Key>& keys();
 std::string key_help(const std::vector<Key>& known, std::string_view section, std::string_view unknown);
 /// "adapter, fan": the keys of one section.
 std::string known_keys(const std::vector<Key>& known, std::string_view section);
-}  // namespace lumwright
+}  // namespace lumwright::description

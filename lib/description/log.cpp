@@ -1,11 +1,11 @@
 #include "description/log.hpp"
-#include "description/part_reader.hpp"
+#include "description/detail/part_reader.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 /// Sees every value of one reading.
 struct ReadingCheck {
-  std::vector<Fault>& faults;
+  std::vector<input::Fault>& faults;
   std::string item;
   int values = 0;
   bool timed = false;
@@ -27,7 +27,7 @@ template <class Q>
 class Rising {
  public:
   Rising(std::string key, std::string help) : key_(std::move(key)), help_(std::move(help)) {}
-  void see(const Given<Q>& given, const std::string& item, std::vector<Fault>& faults) {
+  void see(const Given<Q>& given, const std::string& item, std::vector<input::Fault>& faults) {
     if (!given) return;
     if (before_ && *given < **before_)
       faults.push_back({given.at, key_,
@@ -42,8 +42,8 @@ class Rising {
   std::optional<Given<Q>> before_;
 };
 
-std::vector<Fault> contradictions_in(const Log& log) {
-  std::vector<Fault> faults;
+std::vector<input::Fault> contradictions_in(const Log& log) {
+  std::vector<input::Fault> faults;
   Rising<Duration> time("readings.time", "readings stand in the order of time");
   Rising<Mass> fuel("readings.fuel", "it counts from the start");
   for (std::size_t i = 0; i < log.readings.size(); ++i) {
@@ -64,9 +64,9 @@ std::vector<Fault> contradictions_in(const Log& log) {
 }
 }  // namespace
 
-Log read_log(const Source& source) {
+Log read_log(const input::Source& source) {
   Log log = read_parts<Log>(source, "a log", "day: 3 May", contradictions_in);
   log.file = source.name;
   return log;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 /// What was read at one time; any of it, at least one thing.
 struct Reading {
   Given<Duration> time;
@@ -16,7 +16,7 @@ struct Reading {
   Given<Current> fan_current;
   Given<Voltage> pack_voltage;
   Given<Mass> fuel;
-  Position at{};
+  input::Position at{};
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"time", "since the fan was started", "4 min"}, self.time, Limits{"0 s", "12 h"});
@@ -29,9 +29,9 @@ struct Reading {
     v({"fuel", "fuel burnt so far, weighed", "11 g"}, self.fuel, Limits{"0.1 g", "50 kg"});
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part
 
-namespace lumwright {
+namespace lumwright::description {
 /// A spread behind a reading is its uncertainty, taken as two standard deviations.
 struct Log {
   std::string file{};  // where it was read from
@@ -54,7 +54,7 @@ struct Log {
 
 /// Reads a log. Throws InputError that holds every fault, as read_build does for descriptions; also for readings out
 /// of order, without a time or without a value, fuel that becomes less, a spread of nothing.
-Log read_log(const Source& source);
+Log read_log(const input::Source& source);
 /// A log with every key, its meaning and an example behind `#`.
 std::string new_log();
-}  // namespace lumwright
+}  // namespace lumwright::description

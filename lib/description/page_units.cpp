@@ -2,7 +2,7 @@
 #include "quantity/units.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 constexpr double most_draught = 3000.0;     // Pa: beyond it is a barometer's business
 constexpr double coarsest_draught = 300.0;  // Pa: nobody reads a U-tube in bar
@@ -77,4 +77,4 @@ std::string PageUnits::of(AnyQuantity q) const {
   const std::string usual = choose_unit(q, "", UnitSystem::imperial);
   return usual == "thou" ? "in" : usual;  // a limit beside it may be larger
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

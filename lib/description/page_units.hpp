@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 class PageUnits {
  public:
   /// Nothing was written: everything in its usual unit.
@@ -27,4 +27,4 @@ class PageUnits {
   void count(AnyQuantity q, std::string_view unit);
   std::vector<Written> written_;  // in the order of the description
 };
-}  // namespace lumwright
+}  // namespace lumwright::description

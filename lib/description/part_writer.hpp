@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <string>
 
-namespace lumwright {
+namespace lumwright::description {
 /// In quotes where plain YAML would read it as something else.
 std::string yaml_text(const std::string& text);
 
@@ -58,4 +58,4 @@ class PartWriter {
   }
   int depth_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::description

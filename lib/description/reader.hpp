@@ -3,9 +3,9 @@
 #include "description/build.hpp"
 #include "input/source.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 /// Reads the whole schema. Throws InputError that holds every fault of the file: YAML that cannot be read, unknown keys
 /// (the nearest is named), repeated keys, wrong kinds of value, wrong units, values outside their limits, parts that
 /// contradict each other.
-Build read_build(const Source& source);
-}  // namespace lumwright
+Build read_build(const input::Source& source);
+}  // namespace lumwright::description

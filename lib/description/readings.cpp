@@ -1,7 +1,7 @@
 #include "description/readings.hpp"
-#include "description/part_reader.hpp"
+#include "description/detail/part_reader.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 constexpr const char* tube_word = "straight tube";
 
@@ -15,7 +15,7 @@ class Contradictions {
  public:
   Contradictions(const FanReadings& test, ReadingsAre readings)
       : test_(test), readings_(readings), tube_(test.meter.kind && *test.meter.kind == tube_word) {}
-  std::vector<Fault> find() {
+  std::vector<input::Fault> find() {
     box();
     meter();
     if (test_.readings.empty() && readings_ == ReadingsAre::there)
@@ -26,7 +26,7 @@ class Contradictions {
   }
 
  private:
-  void add(Position at, std::string key, std::string message, std::string help) {
+  void add(input::Position at, std::string key, std::string message, std::string help) {
     faults_.push_back({at, std::move(key), std::move(message), std::move(help)});
   }
   void box() {
@@ -73,7 +73,7 @@ class Contradictions {
   const FanReadings& test_;
   ReadingsAre readings_;
   bool tube_;
-  std::vector<Fault> faults_;
+  std::vector<input::Fault> faults_;
 };
 }  // namespace
 
@@ -83,11 +83,11 @@ FanReadings::FanReadings() {
   static const std::vector<Key> known = list_keys(FanReadings(WithoutKeys{}));
   give_keys(*this, known);
 }
-FanReadings read_fan_readings(const Source& source, ReadingsAre readings) {
+FanReadings read_fan_readings(const input::Source& source, ReadingsAre readings) {
   FanReadings test =
       read_parts<FanReadings>(source, "the readings of a fan test", "name: fan from an old drive bay",
                               [&](const FanReadings& all) { return Contradictions(all, readings).find(); });
   test.file = source.name;
   return test;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -6,11 +6,11 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 std::vector<std::string> meter_words();  // "plates in the lid", "straight tube"
-}  // namespace lumwright
+}  // namespace lumwright::description
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct TestedFan {
   Text kind;
   Given<Length> frame, thickness;
@@ -84,7 +84,7 @@ struct FanTestReading {
   Given<Current> current;
   Given<Rotation> speed;
   Given<Temperature> air;
-  Position at{};
+  input::Position at{};
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"plate", "diameter of the hole in the lid; 0 mm is the closed lid", "10 mm"}, self.plate,
@@ -100,9 +100,9 @@ struct FanTestReading {
     v({"air", "temperature of the room, where it changed", "18 degC"}, self.air, Limits{"-40 degC", "55 degC"});
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part
 
-namespace lumwright {
+namespace lumwright::description {
 /// A spread behind a reading is its uncertainty, taken as two standard deviations.
 struct FanReadings {
   FanReadings();
@@ -132,7 +132,7 @@ enum class ReadingsAre { there, to_come };  // to come: the test box is still to
 /// Reads the readings. Throws InputError that holds every fault, as read_build does for descriptions; also for a
 /// reading without a depression or without what its meter needs, a box both round and square, a tube without a bore;
 /// for a file without readings unless they are still to come.
-FanReadings read_fan_readings(const Source& source, ReadingsAre readings = ReadingsAre::there);
+FanReadings read_fan_readings(const input::Source& source, ReadingsAre readings = ReadingsAre::there);
 /// A file to start from: every key, its meaning, its limits and an example.
 std::string new_fan_readings();
-}  // namespace lumwright
+}  // namespace lumwright::description

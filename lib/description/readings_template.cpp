@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 constexpr std::size_t line_width = 80;
 
@@ -129,4 +129,4 @@ std::string new_fan_readings() {
 
 )" + writer.out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -3,17 +3,17 @@
 #include "data/renamed.hpp"
 #include "description/bin.hpp"
 #include "description/build.hpp"
+#include "description/detail/part_reader.hpp"
+#include "description/detail/shop_forms.hpp"
 #include "description/log.hpp"
-#include "description/part_reader.hpp"
 #include "description/readings.hpp"
-#include "description/shop_forms.hpp"
 #include "description/values.hpp"
 #include "quantity/units.hpp"
 #include "quantity/words.hpp"
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 using Json = nlohmann::ordered_json;
 
@@ -230,4 +230,4 @@ std::string json_schema() { return json_schema("description"); }
 std::string editor_line(std::string_view file) {
   return fmt::format("# yaml-language-server: $schema={}.schema.json\n", file);
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 /// Draft 2020-12, from the same lists of keys that the reader walks. Accepts what the reader accepts; it cannot say
 /// what needs arithmetic: limits of quantities with units, rising points, contradictions.
 std::string json_schema();
@@ -15,4 +15,4 @@ const std::vector<std::string_view>& schema_files();
 /// The line by which an editor that knows such schemas finds the one of this kind of file, beside it:
 /// "# yaml-language-server: $schema=bin.schema.json".
 std::string editor_line(std::string_view file);
-}  // namespace lumwright
+}  // namespace lumwright::description

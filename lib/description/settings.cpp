@@ -1,11 +1,11 @@
 #include "description/settings.hpp"
-#include "description/contradictions.hpp"
-#include "description/part_reader.hpp"
+#include "description/detail/contradictions.hpp"
+#include "description/detail/part_reader.hpp"
 #include "input/yaml_tree.hpp"
 #include "quantity/words.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 /// Forgets what a build says under one key path; a section with all that is in it.
 class Forgetting {
@@ -33,24 +33,24 @@ class Forgetting {
  private:
   std::string_view here_, below_;
 };
-void move_to(Node& node, int line, int columns) {
-  for (Position* at : {&node.at, &node.key_at}) {
+void move_to(input::Node& node, int line, int columns) {
+  for (input::Position* at : {&node.at, &node.key_at}) {
     if (at->line == 1) at->column += columns;  // the value begins behind its key
     at->line += line - 1;
   }
-  for (Node& inner : node.children) move_to(inner, line, columns);
+  for (input::Node& inner : node.children) move_to(inner, line, columns);
 }
 /// The value as a node, its faults where they stand in the line "key=value".
-Node node_of(const Setting& setting, int line, const std::string& name, std::vector<Fault>& faults) {
+input::Node node_of(const Setting& setting, int line, const std::string& name, std::vector<input::Fault>& faults) {
   const int columns = static_cast<int>(setting.key.size()) + 1;
-  std::vector<Fault> found;
-  Node node;
+  std::vector<input::Fault> found;
+  input::Node node;
   if (!setting.value.empty()) try {
-      node = read_yaml({name, setting.value}, found);
-    } catch (const InputError& unreadable) {
+      node = input::read_yaml({name, setting.value}, found);
+    } catch (const input::InputError& unreadable) {
       found = unreadable.faults();
     }
-  for (Fault& fault : found) {
+  for (input::Fault& fault : found) {
     fault.at.line = line;
     fault.at.column += columns;
     fault.key = setting.key;
@@ -60,12 +60,12 @@ Node node_of(const Setting& setting, int line, const std::string& name, std::vec
   return node;
 }
 /// Hangs a value into the tree; false where something hangs there already.
-bool hang(Node& root, std::string_view path, Node value, int line, int column = 1) {
+bool hang(input::Node& root, std::string_view path, input::Node value, int line, int column = 1) {
   const auto dot = path.find('.');
   const std::string_view here = path.substr(0, dot);
   const auto known =
-      std::find_if(root.children.begin(), root.children.end(), [&](const Node& n) { return n.key == here; });
-  const Position at{line, column, static_cast<int>(here.size())};
+      std::find_if(root.children.begin(), root.children.end(), [&](const input::Node& n) { return n.key == here; });
+  const input::Position at{line, column, static_cast<int>(here.size())};
   const int below = column + at.width + 1;
   if (dot == std::string_view::npos) {
     if (known != root.children.end()) return false;
@@ -75,15 +75,15 @@ bool hang(Node& root, std::string_view path, Node value, int line, int column = 
     return true;
   }
   if (known != root.children.end())
-    return known->kind == Node::Kind::map && hang(*known, path.substr(dot + 1), std::move(value), line, below);
-  Node section{.kind = Node::Kind::map, .at = at};
+    return known->kind == input::Node::Kind::map && hang(*known, path.substr(dot + 1), std::move(value), line, below);
+  input::Node section{.kind = input::Node::Kind::map, .at = at};
   section.key = here;
   section.key_at = at;
   root.children.push_back(std::move(section));
   return hang(root.children.back(), path.substr(dot + 1), std::move(value), line, below);
 }
 /// Where to show what only several keys together contradict: at the setting of that key, else at the first.
-Position place_of(const std::string& key, const std::vector<Setting>& settings) {
+input::Position place_of(const std::string& key, const std::vector<Setting>& settings) {
   const auto set = std::find_if(settings.begin(), settings.end(), [&](const Setting& one) { return one.key == key; });
   const bool found = set != settings.end();
   return {found ? static_cast<int>(set - settings.begin()) + 1 : 1, 1,
@@ -106,14 +106,14 @@ ReadSetting read_setting(std::string_view text) {
 }
 
 Build with_settings(Build build, const std::vector<Setting>& settings, const std::string& name) {
-  Source source{name, ""};
-  std::vector<Fault> faults;
-  Node root{.kind = Node::Kind::map};
+  input::Source source{name, ""};
+  std::vector<input::Fault> faults;
+  input::Node root{.kind = input::Node::Kind::map};
   int line = 0;
   for (const Setting& setting : settings) {
     source.text += setting.key + "=" + setting.value + "\n";
-    Node value = node_of(setting, ++line, name, faults);
-    const bool forget = value.kind == Node::Kind::empty && is_known_key(setting.key);
+    input::Node value = node_of(setting, ++line, name, faults);
+    const bool forget = value.kind == input::Node::Kind::empty && is_known_key(setting.key);
     if (is_known_key(setting.key)) {
       const Forgetting forgetting(setting.key);
       Build::fields(build, forgetting);
@@ -126,12 +126,12 @@ Build with_settings(Build build, const std::vector<Setting>& settings, const std
   Build::fields(build, reader);
   reader.refuse_the_rest();
   if (faults.empty() && !settings.empty())
-    for (Fault& fault : contradictions(build)) {
+    for (input::Fault& fault : contradictions(build)) {
       fault.at = place_of(fault.key, settings);
       faults.push_back(std::move(fault));
     }
-  if (!faults.empty()) throw InputError(source, std::move(faults));
+  if (!faults.empty()) throw input::InputError(source, std::move(faults));
   build.renamed.insert(build.renamed.end(), renamed.begin(), renamed.end());
   return build;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

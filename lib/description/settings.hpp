@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 /// One key path and its value as it would stand behind the colon in a file; an empty value makes the key unknown again.
 struct Setting {
   std::string key, value;
@@ -18,4 +18,4 @@ ReadSetting read_setting(std::string_view text);
 /// The build with these keys as set. Throws InputError that holds every fault as of a file called `name`, a line for
 /// each setting: unknown keys, a key set twice, faulty values, and what then contradicts itself.
 Build with_settings(Build build, const std::vector<Setting>& settings, const std::string& name = "--set");
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -4,7 +4,7 @@
 #include "quantity/units.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 /// The rule that the name does not speak of: empty where it need not be told.
 std::string other_rule(std::string_view unit, UnitSystem units) {
@@ -47,4 +47,4 @@ std::string stock_tube(const data::TubeRow& tube, UnitSystem units) {
   return rule.empty() ? tube.name
                       : fmt::format("{} ({} x {} {})", tube.name, on(tube.outside, rule), on(tube.wall, rule), rule);
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -5,7 +5,7 @@
 #include "quantity/format.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::description {
 /// "1 3/4 in", "0.25 mm": as its owner wrote it, without powers of ten and endless decimals.
 std::string as_its_owner(AnyQuantity q, std::string_view unit);
 
@@ -21,4 +21,4 @@ std::string stock_tube(const data::TubeRow& tube, UnitSystem units);
 std::string length_on_page(Length length, const Build& build);
 /// The unit that such a row is sold by.
 std::string stock_unit(const data::TubeRow& tube);
-}  // namespace lumwright
+}  // namespace lumwright::description

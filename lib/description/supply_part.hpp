@@ -3,7 +3,7 @@
 #include "description/given.hpp"
 #include "description/words.hpp"
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 struct PackPart {
   Text cell, condition;
   Count series, parallel;
@@ -90,4 +90,4 @@ struct SupplyPart {
       Limits{"0.3 V", "100 V"});
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part

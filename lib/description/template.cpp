@@ -9,7 +9,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 constexpr std::size_t page_width = 80;
 constexpr char hard_blank = '\x01';  // a blank that no line breaks at: between a number and its unit
@@ -186,4 +186,4 @@ thicknesses to different trades), AWG for sheet, commas or points between
 thousands, a quantity without its unit.
 )";
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

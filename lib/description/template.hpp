@@ -2,7 +2,7 @@
 #pragma once
 #include <string>
 
-namespace lumwright {
+namespace lumwright::description {
 /// A description with every key, its meaning, how it is measured, its limits and an example. All but the name stand
 /// behind `#`, so that nothing counts as written that its owner did not write.
 std::string new_description();
@@ -10,4 +10,4 @@ std::string new_description();
 std::string new_bin();
 /// The units by kind of quantity, with examples of fractions and spreads; 80 columns.
 std::string units_listing();
-}  // namespace lumwright
+}  // namespace lumwright::description

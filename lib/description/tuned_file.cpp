@@ -1,11 +1,11 @@
 #include "description/tuned_file.hpp"
-#include "description/part_reader.hpp"
+#include "description/detail/part_reader.hpp"
 #include "description/part_writer.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 struct ValueCheck {
-  std::vector<Fault> faults{};
+  std::vector<input::Fault> faults{};
   bool found = false;
   template <class Q>
   void operator()(const Field& field, const Given<Q>& given, Limits) {
@@ -20,7 +20,7 @@ struct ValueCheck {
     Part::fields(part, *this);
   }
 };
-std::vector<Fault> contradictions_in(const TunedFile& tuned) {
+std::vector<input::Fault> contradictions_in(const TunedFile& tuned) {
   ValueCheck visitor;
   TunedFile::fields(tuned, visitor);
   if (visitor.found) return visitor.faults;
@@ -28,7 +28,7 @@ std::vector<Fault> contradictions_in(const TunedFile& tuned) {
 }
 }  // namespace
 
-TunedFile read_tuned(const Source& source) {
+TunedFile read_tuned(const input::Source& source) {
   TunedFile tuned = read_parts<TunedFile>(source, "tuned values", "log: first-of-may.yaml", contradictions_in);
   tuned.file = source.name;
   return tuned;
@@ -41,4 +41,4 @@ std::string write_tuned(const TunedFile& tuned) {
          "# those of the description beside it. Delete the file to go back.\n" +
          writer.out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

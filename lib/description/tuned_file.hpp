@@ -4,7 +4,7 @@
 #include "input/source.hpp"
 #include <string>
 
-namespace lumwright::part {
+namespace lumwright::description::part {
 // Limits leave room for spreads, which may reach below zero; the reader wants the values themselves above it.
 struct TunedModel {
   Given<double> heat, fan_pressure;
@@ -38,9 +38,9 @@ struct TunedFan {
     v.section({"rated", "what the label says", ""}, self.rated);
   }
 };
-}  // namespace lumwright::part
+}  // namespace lumwright::description::part
 
-namespace lumwright {
+namespace lumwright::description {
 /// The spreads together hold all values with 95 %.
 struct TunedFile {
   std::string file{};  // where it was read from
@@ -58,7 +58,7 @@ struct TunedFile {
   }
 };
 /// Throws InputError that holds every fault, as read_build does; also for a file that tunes nothing.
-TunedFile read_tuned(const Source& source);
+TunedFile read_tuned(const input::Source& source);
 /// Reads back to the same values.
 std::string write_tuned(const TunedFile& tuned);
-}  // namespace lumwright
+}  // namespace lumwright::description

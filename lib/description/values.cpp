@@ -1,6 +1,6 @@
 #include "description/values.hpp"
 #include "data/gauges.hpp"
-#include "description/shop_forms.hpp"
+#include "description/detail/shop_forms.hpp"
 #include "description/written.hpp"
 #include "input/utf8.hpp"
 #include "quantity/format.hpp"
@@ -11,9 +11,9 @@
 #include <fmt/ranges.h>
 #include <utility>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
-Position part_of(const Node& node, std::size_t at, std::size_t width) {
+input::Position part_of(const input::Node& node, std::size_t at, std::size_t width) {
   if (!node.verbatim) return node.at;
   const int offset = static_cast<int>(at) + (node.quoted ? 1 : 0);
   return {node.at.line, node.at.column + offset, static_cast<int>(width)};
@@ -30,13 +30,13 @@ std::string gauge_help(int number, Kind kind, const std::string& forms) {
   return out.empty() ? "measure it, and write " + units
                      : fmt::format("number {} is {}: measure it, and write {}", number, out, units);
 }
-bool expects_scalar(const Node& node, const std::string& wanted, const Complaints& complaints) {
-  if (node.kind == Node::Kind::scalar && node.one_line) return true;
+bool expects_scalar(const input::Node& node, const std::string& wanted, const Complaints& complaints) {
+  if (node.kind == input::Node::Kind::scalar && node.one_line) return true;
   complaints.add(node.at, fmt::format("expected {}, got {}", wanted, found(node)),
-                 node.kind == Node::Kind::scalar ? "write it on one line" : "");
+                 node.kind == input::Node::Kind::scalar ? "write it on one line" : "");
   return false;
 }
-bool within(const WrittenBand& band, const Node& node, Kind kind, Limits limits, const Complaints& complaints) {
+bool within(const WrittenBand& band, const input::Node& node, Kind kind, Limits limits, const Complaints& complaints) {
   const double low = parse_band(limits.low, kind).value, high = parse_band(limits.high, kind).value;
   if (band.low >= low && band.high <= high) return true;
   std::string help;
@@ -51,19 +51,19 @@ bool within(const WrittenBand& band, const Node& node, Kind kind, Limits limits,
 }
 }  // namespace
 
-void Complaints::add(Position at, std::string message, std::string help) const {
+void Complaints::add(input::Position at, std::string message, std::string help) const {
   faults->push_back({at, key, item + message, std::move(help)});
 }
 
-std::string found(const Node& node) {
+std::string found(const input::Node& node) {
   switch (node.kind) {
-    case Node::Kind::empty:
+    case input::Node::Kind::empty:
       return "nothing";
-    case Node::Kind::list:
+    case input::Node::Kind::list:
       return "a list";
-    case Node::Kind::map:
+    case input::Node::Kind::map:
       return "a section";
-    case Node::Kind::scalar:
+    case input::Node::Kind::scalar:
       break;
   }
   if (!node.one_line) return "text over several lines";
@@ -72,7 +72,7 @@ std::string found(const Node& node) {
 }
 std::string listed(const std::vector<std::string>& words) { return fmt::format("{}", fmt::join(words, ", ")); }
 
-std::optional<WrittenBand> read_quantity(const Node& node, Kind kind, Limits limits, Spread spread,
+std::optional<WrittenBand> read_quantity(const input::Node& node, Kind kind, Limits limits, Spread spread,
                                          const Complaints& complaints) {
   if (!expects_scalar(node, kind_name(kind), complaints)) return std::nullopt;
   try {
@@ -88,7 +88,7 @@ std::optional<WrittenBand> read_quantity(const Node& node, Kind kind, Limits lim
   return std::nullopt;
 }
 
-std::optional<int> read_count(const Node& node, int least, int most, const Complaints& complaints) {
+std::optional<int> read_count(const input::Node& node, int least, int most, const Complaints& complaints) {
   const std::string wanted = fmt::format("a whole number from {} to {}", least, most);
   if (!expects_scalar(node, wanted, complaints)) return std::nullopt;
   int count = 0;
@@ -101,7 +101,7 @@ std::optional<int> read_count(const Node& node, int least, int most, const Compl
 
 namespace {
 /// Editors and converters write yes and no as YAML 1.1 has them, as truth values (YAML 1.2.2, 10.3.2).
-std::string truth(const Node& node) {
+std::string truth(const input::Node& node) {
   if (node.quoted) return {};
   for (const char* spelt : {"true", "True", "TRUE"})
     if (node.text == spelt) return "yes";
@@ -111,13 +111,13 @@ std::string truth(const Node& node) {
 }
 }  // namespace
 
-std::optional<std::string> read_words(const Node& node, Allowed allowed, const Complaints& complaints) {
+std::optional<std::string> read_words(const input::Node& node, Allowed allowed, const Complaints& complaints) {
   if (!expects_scalar(node, allowed != nullptr ? "a word" : "a short text", complaints)) return std::nullopt;
   if (allowed == nullptr) {
     if (node.text.empty() || characters(node.text) > longest_text)
       complaints.add(node.at, fmt::format("expected a short text, got {}", node.text.empty() ? "nothing" : found(node)),
                      fmt::format("1 to {} characters", longest_text));
-    else if (printable(node.text) != node.text)
+    else if (input::printable(node.text) != node.text)
       complaints.add(node.at, fmt::format("expected a short text, got {}", found(node)),
                      "it holds a control character");
     else
@@ -128,18 +128,19 @@ std::optional<std::string> read_words(const Node& node, Allowed allowed, const C
   const std::string_view usual = usual_word(node.text, complaints.key);
   for (const std::string& word : words)
     if (word == usual) return word;
-  if (const auto word = truth(node); !word.empty() && std::ranges::find(words, word) != words.end()) return word;
+  if (const auto word = truth(node); !word.empty() && std::find(words.begin(), words.end(), word) != words.end())
+    return word;
   const std::string_view near = nearest(node.text, std::vector<std::string_view>(words.begin(), words.end()));
   complaints.add(node.at, fmt::format("expected one of the words known here, got {}", found(node)),
                  (near.empty() ? "" : fmt::format("did you mean `{}`? ", near)) + "known: " + listed(words));
   return std::nullopt;
 }
 
-std::vector<const Node*> read_items(const Node& node, std::size_t members, std::string_view example,
-                                    const Complaints& complaints) {
+std::vector<const input::Node*> read_items(const input::Node& node, std::size_t members, std::string_view example,
+                                           const Complaints& complaints) {
   const std::string wanted = members == 2 ? "pairs" : "threes", one = members == 2 ? "a pair" : "three values";
   const std::string help = fmt::format("as in {}", example);
-  if (node.kind != Node::Kind::list) {
+  if (node.kind != input::Node::Kind::list) {
     complaints.add(node.at, fmt::format("expected a list of {}, got {}", wanted, found(node)), help);
     return {};
   }
@@ -147,18 +148,18 @@ std::vector<const Node*> read_items(const Node& node, std::size_t members, std::
   if (node.children.size() < fewest || node.children.size() > most_points)
     complaints.add(node.at, fmt::format("expected {} to {} points, got {}", fewest, most_points, node.children.size()),
                    help);
-  std::vector<const Node*> items;
+  std::vector<const input::Node*> items;
   for (std::size_t i = 0; i < node.children.size() && i < most_points; ++i) {
-    const Node& item = node.children[i];
-    if (item.kind == Node::Kind::list && item.children.size() == members) {
+    const input::Node& item = node.children[i];
+    if (item.kind == input::Node::Kind::list && item.children.size() == members) {
       items.push_back(&item);
       continue;
     }
-    const std::string got = item.kind == Node::Kind::list
+    const std::string got = item.kind == input::Node::Kind::list
                                 ? fmt::format("{} value{}", item.children.size(), item.children.size() == 1 ? "" : "s")
                                 : found(item);
     complaints.add(item.at, fmt::format("point {}: expected {}, got {}", i + 1, one, got), help);
   }
   return items;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

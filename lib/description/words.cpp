@@ -7,7 +7,7 @@
 #include "data/step_ups.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::description {
 std::vector<std::string> metal_words() {
   std::vector<std::string> out;
   for (const bool also : {false, true})  // the plain words first
@@ -59,4 +59,4 @@ std::vector<std::string> yes_words() { return {"yes", "no"}; }
 std::vector<std::string> inlet_words() { return {"square", "projecting", "rounded"}; }
 std::vector<std::string> joint_words() { return {"silver braze", "soft solder", "screwed", "press fit"}; }
 std::vector<std::string> control_words() { return {"none", "chopped supply", "lower output", "series regulator"}; }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::description {
 std::vector<std::string> metal_words();
 std::vector<std::string> fuel_words();
 std::vector<std::string> start_words();
@@ -19,4 +19,4 @@ std::vector<std::string> yes_words();
 std::vector<std::string> inlet_words();
 std::vector<std::string> joint_words();
 std::vector<std::string> control_words();
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -1,7 +1,7 @@
 #include "description/writer.hpp"
 #include "description/part_writer.hpp"
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 bool plain(
     const std::string& text) {  // needs no quotes in YAML: letters, digits, and what cannot start or end anything
@@ -26,4 +26,4 @@ std::string write_build(const Build& build) {
   Build::fields(build, writer);
   return writer.out.empty() ? "{}\n" : writer.out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -1,12 +1,12 @@
 #include "description/written.hpp"
+#include "quantity/decimal.hpp"
 #include "quantity/format.hpp"
 #include "quantity/inches.hpp"
 #include "quantity/units.hpp"
-#include <charconv>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::description {
 namespace {
 std::string with_unit(std::string number, std::string_view symbol) {
   return symbol.empty() ? number : number + " " + std::string(symbol);
@@ -14,9 +14,7 @@ std::string with_unit(std::string number, std::string_view symbol) {
 // `x` rounded to some digits, as the shortest text of that number; no exponent for everyday sizes.
 std::string rounded(double x, int digits) {
   const std::string text = fmt::format("{:.{}e}", x, digits - 1);
-  double value = 0;
-  std::from_chars(text.data(), text.data() + text.size(), value);
-  return fmt::format("{}", value);
+  return fmt::format("{}", read_decimal(text).value);
 }
 template <class Test>
 std::string shortest(double x, Test&& is_right) {  // empty if none is right
@@ -57,4 +55,4 @@ std::string written(const WrittenBand& band, Kind kind) {
   const double uneven = std::abs((band.high - band.value) - (band.value - band.low));
   return same(range) || uneven > 1e-9 * (band.high - band.low) ? range : spread(fmt::format("{}", half));
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

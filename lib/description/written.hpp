@@ -4,7 +4,7 @@
 #include "quantity/text.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::description {
 /// "17.2 mm". `symbol` must be able to express the quantity; empty for a pure number.
 std::string written(AnyQuantity q, std::string_view symbol);
 /// "17.2 mm +- 0.03 mm", or "7..9 mm" where only that reads back to the same ends. A spread that lies unevenly about
@@ -18,4 +18,4 @@ std::string written(const Given<Q>& given) {
   return written(WrittenBand{T::to_si(b.value), T::to_si(b.low), T::to_si(b.high), given.unit, given.has_spread},
                  kind_of<Q>);
 }
-}  // namespace lumwright
+}  // namespace lumwright::description

@@ -2,7 +2,7 @@
 #include "quantity/require.hpp"
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 constexpr double inlet_and_exit = 0.5 + 1.0;  // sharp edge, then a free jet
 
@@ -33,4 +33,4 @@ MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Vi
   const Velocity v = 2.0 * drop / (a + root<2>(a * a + 4.0 * b * drop));
   return density * v * ring(annulus);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

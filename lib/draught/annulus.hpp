@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 struct Annulus {
   Length mean_diameter;
   Length radial_gap;    // half the diametral clearance; zero or below is a tight fit and leaks nothing
@@ -14,4 +14,4 @@ struct Annulus {
 /// Reynolds number of 2000 friction is understated, but it is a small share there. Drop not below zero; sizes above
 /// zero, eccentricity 0 to 1, else ModelError.
 MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Viscosity viscosity);
-}  // namespace lumwright
+}  // namespace lumwright::draught

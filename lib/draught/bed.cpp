@@ -5,7 +5,7 @@
 #include "numeric/root.hpp"
 #include "quantity/require.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 struct Shape {
   Length particle;
@@ -89,7 +89,7 @@ Velocity terminal_velocity(const LoosePiece& piece, Density gas, Viscosity visco
   const double re_per_speed = in(gas * piece.diameter / viscosity, 1.0 / m_per_s);
   const double fastest = weight * re_per_speed / 24.0;  // creeping flow: every real drag is higher
   const auto excess = [&](double v) { return v * v * sphere_drag(re_per_speed * v) - weight; };
-  const double v = bracketed_root(excess, 1e-9 * fastest, 1.01 * fastest, "speed at which a piece hangs");
+  const double v = numeric::bracketed_root(excess, 1e-9 * fastest, 1.01 * fastest, "speed at which a piece hangs");
   require_within("Reynolds number of a piece", re_per_speed * v, {0.0, 2e5});
   return v * m_per_s;
 }
@@ -98,4 +98,4 @@ double wall_voidage(double across) {
   require_above_zero("box width over lump size", across);
   return 1.0814 / std::pow(across + 0.1226, 2);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 /// Gas that rises through a bed. The effective size is particle * sphericity.
 struct BedFlow {
   Length particle;    // diameter of the sphere with a lump's volume; for broken fuel the middle of the sieve range
@@ -48,4 +48,4 @@ Velocity terminal_velocity(const LoosePiece& piece, Density gas, Viscosity visco
 /// The part of a bed's voidage that the wall of its box brings, by the widths of lumps that go across: Benyahia and
 /// O'Neill, Particulate Science and Technology 23 (2005) 169-177. Above zero, else ModelError.
 double wall_voidage(double across);
-}  // namespace lumwright
+}  // namespace lumwright::draught

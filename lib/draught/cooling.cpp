@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 double transfer_units(const GasCooling& cooling) {
   require_above_zero("gas flow", cooling.flow);
@@ -92,16 +92,16 @@ Temperature cooled_well_mixed(const GasCooling& cooling) {
 WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient) {
   require_above_zero("tube length", tube.length);
   require_not_negative("wall of the tube", tube.outside - tube.bore);
-  const double nusselt = tube_nusselt({.reynolds = reynolds_tube(flow, tube.bore, air_viscosity(gas)),
-                                       .prandtl = prandtl(gas),
-                                       .bore_over_length = tube.bore / tube.length});
-  const HeatTransfer inside = nusselt * air_conductivity(gas) / tube.bore;
+  const double nusselt = matter::tube_nusselt({.reynolds = reynolds_tube(flow, tube.bore, matter::air_viscosity(gas)),
+                                               .prandtl = matter::prandtl(gas),
+                                               .bore_over_length = tube.bore / tube.length});
+  const HeatTransfer inside = nusselt * matter::air_conductivity(gas) / tube.bore;
   const Area wet = std::numbers::pi * tube.bore * tube.length, bare = std::numbers::pi * tube.outside * tube.length;
   return balance(
       gas, ambient, [&](Temperature) { return inside * wet; },
       [&](Temperature wall) {
-        return (free_convection_cylinder(tube.outside, wall, ambient) +
-                radiation_coefficient(tube.emissivity, wall, ambient)) *
+        return (matter::free_convection_cylinder(tube.outside, wall, ambient) +
+                matter::radiation_coefficient(tube.emissivity, wall, ambient)) *
                bare;
       });
 }
@@ -112,11 +112,11 @@ WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature amb
   require_above_zero("stirring of the gas in the box", box.stirring);
   return balance(
       gas, ambient,
-      [&](Temperature wall) { return box.stirring * free_convection_plate(box.height, wall, gas) * box.area; },
+      [&](Temperature wall) { return box.stirring * matter::free_convection_plate(box.height, wall, gas) * box.area; },
       [&](Temperature wall) {
-        return (free_convection_plate(box.height, wall, ambient) +
-                radiation_coefficient(box.emissivity, wall, ambient)) *
+        return (matter::free_convection_plate(box.height, wall, ambient) +
+                matter::radiation_coefficient(box.emissivity, wall, ambient)) *
                box.area;
       });
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

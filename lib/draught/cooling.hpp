@@ -3,7 +3,7 @@
 #include "quantity/quantity.hpp"
 #include <span>
 
-namespace lumwright {
+namespace lumwright::draught {
 struct GasColumn {
   Length height;    // of the rise; below zero for a duct that leads down
   Density ambient;  // of the air beside it
@@ -66,4 +66,4 @@ struct WallBalance {
 WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient);
 /// Inside and outside free convection on the box's height. A factor of two.
 WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature ambient);
-}  // namespace lumwright
+}  // namespace lumwright::draught

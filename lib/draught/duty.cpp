@@ -6,7 +6,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 struct Probe {
   double bed;     // kg/s
@@ -32,12 +32,12 @@ class Search {
     return in(fan_pressure(f) - f.fan_suction, Pa);
   }
 
-  std::vector<Bracket> brackets() const;
+  std::vector<numeric::Bracket> brackets() const;
 
  private:
   Probe probe(double bed) const;
   Probe far_end() const;
-  void scan(const Probe& low, const Probe& high, int halvings, std::vector<Bracket>& found) const;
+  void scan(const Probe& low, const Probe& high, int halvings, std::vector<numeric::Bracket>& found) const;
 
   const GasNetwork& network_;
   const TemperatureSource& source_;
@@ -49,7 +49,7 @@ Probe Search::probe(double bed) const {
   const double gap = in(fan_pressure(f) - f.fan_suction, Pa), volume = f.fan_volume / fan_.free_air;
   if (!std::isfinite(gap))
     throw ModelError("the fan's pressure at " + format(f.fan_volume, "l/min") + " is not a number");
-  const Pressure most = volume < 1.0 ? fan_.highest * (f.fan_density / standard_fan_air) : 0.0 * Pa;
+  const Pressure most = volume < 1.0 ? fan_.highest * (f.fan_density / matter::standard_fan_air) : 0.0 * Pa;
   return {.bed = bed, .gap = gap, .volume = volume, .beyond = gap < 0.0 && f.fan_suction > most};
 }
 
@@ -67,7 +67,7 @@ Probe Search::far_end() const {
   return end;
 }
 
-void Search::scan(const Probe& low, const Probe& high, int halvings, std::vector<Bracket>& found) const {
+void Search::scan(const Probe& low, const Probe& high, int halvings, std::vector<numeric::Bracket>& found) const {
   if (halvings > 0 && std::abs(high.volume - low.volume) > 0.02) {
     const Probe middle = probe(0.5 * (low.bed + high.bed));
     scan(low, middle, halvings - 1, found);
@@ -77,7 +77,7 @@ void Search::scan(const Probe& low, const Probe& high, int halvings, std::vector
   }
 }
 
-std::vector<Bracket> Search::brackets() const {
+std::vector<numeric::Bracket> Search::brackets() const {
   Probe low = probe(0.0);
   if (!(low.gap > 0.0))
     throw ModelError("no flow: with the gas at rest the fan is " + format(-low.gap * Pa, "Pa") +
@@ -85,7 +85,7 @@ std::vector<Bracket> Search::brackets() const {
   const Probe end = far_end();
   // Steps that grow with the flow: a bleed hole passes the root of the suction, so the fan's flow climbs fast at first.
   const int steps = fan_.rises ? 24 : 6, halvings = fan_.rises ? 6 : 0;
-  std::vector<Bracket> found;
+  std::vector<numeric::Bracket> found;
   for (int i = 1; i <= steps; ++i) {
     const double t = static_cast<double>(i) / steps;
     const Probe high = i == steps ? end : probe(end.bed * t * t);
@@ -104,7 +104,7 @@ void check_closed(const Duty& duty, const RunningFan& fan) {
                      format(gap, "Pa"));
 }
 
-StallZone stall_zone(FanKind kind, double share) {
+StallZone stall_zone(data::FanKind kind, double share) {
   const data::FanStall* stall = data::fan_stall(kind);
   if (!stall || share > stall->to) return StallZone::clear;
   return share < stall->from ? StallZone::stalled : StallZone::unsteady;
@@ -115,9 +115,9 @@ Duty solve_duty(const GasNetwork& network, const TemperatureSource& source, cons
   const Search search(network, source, fan);
   Duty duty{.flow = {}, .static_pressure = {}, .free_air_share = 0.0, .stall = {}, .crossings = {}, .several = false};
   bool stable = true;  // the search begins where the fan has pressure to spare, so the signs alternate from there
-  for (const Bracket& bracket : search.brackets()) {
+  for (const numeric::Bracket& bracket : search.brackets()) {
     const double bed =
-        bracketed_root([&](double m) { return search.gap(m); }, bracket.low, bracket.high, "operating point");
+        numeric::bracketed_root([&](double m) { return search.gap(m); }, bracket.low, bracket.high, "operating point");
     const PathFlow flow = search.follow(bed);
     const Crossing crossing{
         .bed = flow.bed, .fan_volume = flow.fan_volume, .static_pressure = search.fan_pressure(flow), .stable = stable};
@@ -149,7 +149,7 @@ PathFlow follow_engine_flow(const GasNetwork& network, const TemperatureSource& 
   double most = in(engine, kg_per_s);
   for (int i = 0; i < 60 && excess(most) < 0.0; ++i)
     most *= 2.0;  // a firebox that blows out passes more than the engine
-  return network.follow(bracketed_root(excess, 0.0, most, "air flow through the bed") * kg_per_s, source);
+  return network.follow(numeric::bracketed_root(excess, 0.0, most, "air flow through the bed") * kg_per_s, source);
 }
 }  // namespace
 
@@ -164,7 +164,7 @@ std::optional<PathFlow> without_fan(const GasNetwork& network, const Temperature
   constexpr double least = 1e-3;  // of `most`: less than anybody can measure
   const auto asks = [&](double share) { return in(network.follow(share * most, source).fan_suction, Pa); };
   if (asks(least) >= 0.0) return std::nullopt;
-  const double share = asks(1.0) <= 0.0 ? 1.0 : bracketed_root(asks, least, 1.0, "air with the fan off");
+  const double share = asks(1.0) <= 0.0 ? 1.0 : numeric::bracketed_root(asks, least, 1.0, "air with the fan off");
   return network.follow(share * most, source);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// One flow at which fan and path balance.
 struct Crossing {
   MassFlow bed;
@@ -41,4 +41,4 @@ PathFlow at_engine_flow(const GasNetwork& network, const TemperatureSource& sour
 /// The path by the draught of its own heat, the fan standing still and its blades in nobody's way; no further than the
 /// flow `most` through the bed. Nothing where the gas does not rise. Throws ModelError as the parts do.
 std::optional<PathFlow> without_fan(const GasNetwork& network, const TemperatureSource& source, MassFlow most);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -5,7 +5,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 void check_ratios(const FanSimilarity& r) {
   for (const double ratio : {r.speed, r.size, r.density}) require_above_zero("similarity ratio", ratio);
@@ -39,7 +39,7 @@ std::vector<FanPoint> with_free_air(std::vector<FanPoint> points) {
   return points;
 }
 
-MonotoneCurve through_points(const std::vector<FanPoint>& points) {
+numeric::MonotoneCurve through_points(const std::vector<FanPoint>& points) {
   std::vector<double> flows, pressures;
   for (const auto& [flow, pressure] : points) {
     flows.push_back(in(flow, m3_per_s));
@@ -65,7 +65,7 @@ FanPoint similar(FanPoint point, FanSimilarity r) {
           .pressure = point.pressure * (r.density * r.speed * r.speed * r.size * r.size)};
 }
 
-FanCurve::FanCurve(FanKind kind, Rotation speed, const std::vector<FanPoint>& points, CurveBasis basis)
+FanCurve::FanCurve(data::FanKind kind, Rotation speed, const std::vector<FanPoint>& points, CurveBasis basis)
     : kind_(kind),
       speed_(above_zero(speed)),
       points_(checked(points)),
@@ -113,6 +113,6 @@ RunningFan running(const FanCurve& curve, Rotation speed) {
 }
 
 Pressure static_pressure(const RunningFan& fan, VolumeFlow flow, Density inlet) {
-  return fan.static_pressure(flow) * (inlet / standard_fan_air);
+  return fan.static_pressure(flow) * (inlet / matter::standard_fan_air);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -9,9 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
-using data::FanKind;
-
+namespace lumwright::draught {
 /// Static pressure is that of ISO 5801: at the outlet, less the total pressure at the inlet. A fan that draws from a
 /// still box and blows into the open holds exactly this suction in the box; no outlet loss may be added.
 struct FanPoint {
@@ -52,7 +50,7 @@ class FanCurve {
  public:
   /// Points in rising order of flow, the first at zero flow, no pressure below zero and none but the last at zero;
   /// speed above zero. Throws ModelError otherwise.
-  FanCurve(FanKind kind, Rotation speed, const std::vector<FanPoint>& points, CurveBasis basis);
+  FanCurve(data::FanKind kind, Rotation speed, const std::vector<FanPoint>& points, CurveBasis basis);
 
   /// From zero flow to free air. Beyond, where the air drives the fan, it falls below zero with the square of the flow:
   /// an assumption that only closes the search for an operating point.
@@ -61,17 +59,17 @@ class FanCurve {
   Pressure shut_off() const { return shut_off_; }
   Pressure highest() const { return highest_; }
   bool rises() const { return rises_; }  // pressure climbs with flow somewhere: several operating points are possible
-  FanKind kind() const { return kind_; }
+  data::FanKind kind() const { return kind_; }
   Rotation speed() const { return speed_; }
   const CurveBasis& basis() const { return basis_; }
   const std::vector<FanPoint>& points() const { return points_; }
 
  private:
-  FanKind kind_;
+  data::FanKind kind_;
   Rotation speed_;
   std::vector<FanPoint> points_;
   CurveBasis basis_;
-  MonotoneCurve curve_;  // Pa against m3/s
+  numeric::MonotoneCurve curve_;  // Pa against m3/s
   VolumeFlow free_air_;
   Pressure shut_off_, highest_;
   double fall_;  // Pa s2/m6 of the fall beyond free air
@@ -91,11 +89,11 @@ struct RunningFan {
   VolumeFlow free_air;
   Pressure highest;  // not exceeded anywhere: bounds the search
   bool rises;        // the pressure may climb with flow somewhere: the search looks closely
-  FanKind kind;
+  data::FanKind kind;
 };
 /// `curve` carried to `speed` by the similarity laws. Below half of the curve's speed small fans fall 5 to 10 % short
 /// of the pressure (estimate). Speed above zero, else ModelError.
 RunningFan running(const FanCurve& curve, Rotation speed);
 /// Static pressure with gas of this density at the inlet: p ~ rho at one flow and speed.
 Pressure static_pressure(const RunningFan& fan, VolumeFlow flow, Density inlet);
-}  // namespace lumwright
+}  // namespace lumwright::draught

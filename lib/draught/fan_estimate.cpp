@@ -5,7 +5,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 
 // 19 of 20 lie within 1.960 standard deviations, 10 of 100 above 1.282 of them (normal law).
@@ -94,7 +94,7 @@ FanCurve curve_from_label(const FanLabel& label, const FilledLabel& taken) {
   const LabelSpread spread = spread_by_label(label);
   const bool by_size = !label.rated_speed && !label.rated_current;
   const data::FanLaw& law = data::fan_law("axial pressure");
-  const bool axial = label.kind == FanKind::axial;
+  const bool axial = label.kind == data::FanKind::axial;
   CurveBasis basis{.origin = by_size ? CurveOrigin::guess : CurveOrigin::label,
                    .sentence = "",
                    .standing = axial ? law.basis.standing : data::blower_law().basis.standing,
@@ -131,4 +131,4 @@ FanCoefficients coefficients(const FanClaim& claim) {
                                                                                  : Credibility::unusual;
   return {.tip_speed = w.tip_speed, .psi = psi, .phi = phi, .verdict = verdict};
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 struct FanSheet {
-  FanKind kind;
+  data::FanKind kind;
   Rotation speed;  // at which the points hold
   std::vector<FanPoint> points;
   std::optional<Length> thickness{};  // chooses the shape where only the two ends are given; 20 mm without it
@@ -28,7 +28,7 @@ FanCurve curve_from_label(const FanLabel& label);
 
 /// The two ends of a stated curve.
 struct FanClaim {
-  FanKind kind;
+  data::FanKind kind;
   Length frame;
   Rotation speed;
   Pressure shut_off;
@@ -44,4 +44,4 @@ struct FanCoefficients {
 /// Judged by data::fan_credibility: not credible above psi 0.9 (axial) or 4 (blower, whose printed speed is that of free
 /// air). All sizes above zero, else ModelError.
 FanCoefficients coefficients(const FanClaim& claim);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -1,5 +1,5 @@
 #include "draught/fan_fit.hpp"
-#include "draught/fan_smooth.hpp"
+#include "draught/detail/fan_smooth.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
 #include "quantity/require.hpp"
@@ -7,7 +7,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 constexpr double step = SmoothCurve::step;
 constexpr double near_free_air = 0.1;  // of the highest pressure
@@ -243,4 +243,4 @@ CurveBandPoint FanFit::at(VolumeFlow flow) const {
           .high = mix(a.high, b.high),
           .beyond = a.beyond && b.beyond};
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

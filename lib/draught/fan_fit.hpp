@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// One reading, carried to the air and speed of the curve. Uncertainties are single standard deviations.
 struct TestPoint {
   VolumeFlow flow;
@@ -20,7 +20,7 @@ struct CommonError {
   double pressure;
 };
 struct TestedFan {
-  FanKind kind;
+  data::FanKind kind;
   Length thickness;               // chooses the usual shape, which closes the curve beyond the readings
   std::vector<TestPoint> points;  // any order
   std::vector<CommonError> common;
@@ -66,4 +66,4 @@ struct LeakSuspicion {
 /// Nothing if no reading was at zero flow, under two others remain, or the closed lid reads within two sigmas of the
 /// trend or above it.
 std::optional<LeakSuspicion> leak_suspicion(const TestedFan& fan);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 void check(const FanLabel& label) {
   require_above_zero("fan frame", label.frame);
@@ -14,7 +14,7 @@ void check(const FanLabel& label) {
   if (label.rated_current) require_above_zero("rated current", *label.rated_current);
   if (label.rated_speed) require_above_zero("rated speed", *label.rated_speed);
 }
-bool axial(const FanLabel& label) { return label.kind == FanKind::axial; }
+bool axial(const FanLabel& label) { return label.kind == data::FanKind::axial; }
 
 /// What the laws are of; power and tip speed only where the law has them.
 struct Powers {
@@ -137,10 +137,10 @@ FilledLabel filled(const FanLabel& label) {
   return {.thickness = thickness, .current = current, .speed = speed_by_power(label, thickness, current).value};
 }
 
-Wheel wheel(FanKind kind, Length frame, Rotation speed) {
+Wheel wheel(data::FanKind kind, Length frame, Rotation speed) {
   const Length diameter = data::fan_wheel_share(kind) * frame;
   const Velocity u = std::numbers::pi * diameter * speed;
-  return {.tip_speed = u, .head = 0.5 * standard_fan_air * u * u, .disc_flow = circle(diameter) * u};
+  return {.tip_speed = u, .head = 0.5 * matter::standard_fan_air * u * u, .disc_flow = circle(diameter) * u};
 }
 
 CurveEnds ends_by_label(const FanLabel& label, const FilledLabel& taken) {
@@ -163,4 +163,4 @@ CurveEnds ends_by_label(const FanLabel& label, const FilledLabel& taken) {
 LabelSpread spread_by_label(const FanLabel& label) {
   return axial(label) ? axial_spread(label) : blower_spread(label, depth_by_size(label).value);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

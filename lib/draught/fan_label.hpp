@@ -4,10 +4,10 @@
 #include "draught/fan.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// What can be read off the fan.
 struct FanLabel {
-  FanKind kind;
+  data::FanKind kind;
   Length frame;
   std::optional<Length> thickness;
   Voltage rated_voltage;
@@ -39,7 +39,7 @@ struct Wheel {
   Pressure head;         // 1.2 kg/m3 u^2 / 2
   VolumeFlow disc_flow;  // pi/4 D^2 u
 };
-Wheel wheel(FanKind kind, Length frame, Rotation speed);
+Wheel wheel(data::FanKind kind, Length frame, Rotation speed);
 
 struct CurveEnds {
   Pressure shut_off;
@@ -57,4 +57,4 @@ struct LabelSpread {
 LabelSpread spread_by_label(const FanLabel& label);
 /// The body that blowers of this size are taken for.
 const data::BlowerBody& nearest_body(Length frame, Length thickness);
-}  // namespace lumwright
+}  // namespace lumwright::draught

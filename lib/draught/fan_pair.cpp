@@ -1,7 +1,7 @@
 #include "draught/fan_pair.hpp"
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::draught {
 const data::FanPairRow& pair_row(FanPairing pairing) {
   if (pairing == FanPairing::one) throw std::logic_error("one fan is no pair");
   return data::fan_pair(pairing == FanPairing::series ? "series" : "side by side");
@@ -14,4 +14,4 @@ FanCurve paired(const FanCurve& curve, FanPairing pairing) {
   return stretched(
       curve, {.pressure = (series ? 2.0 : 1.0) * row.pressure.value, .flow = (series ? 1.0 : 2.0) * row.flow.value});
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -3,7 +3,7 @@
 #include "data/fan_pairs.hpp"
 #include "draught/fan.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 enum class FanPairing { one, series, side_by_side };
 const data::FanPairRow& pair_row(FanPairing pairing);  // throws std::logic_error for one
 
@@ -12,4 +12,4 @@ const data::FanPairRow& pair_row(FanPairing pairing);  // throws std::logic_erro
 /// path that asks for nearly the shut-off pressure series helps and side by side does next to nothing. Both fans run at
 /// the same voltage: the pair takes twice the current.
 FanCurve paired(const FanCurve& curve, FanPairing pairing);
-}  // namespace lumwright
+}  // namespace lumwright::draught

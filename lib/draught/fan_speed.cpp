@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 Band<Voltage> share_of(Voltage rated, const Band<double>& share) {
   return {.value = share.value * rated, .low = share.low * rated, .high = share.high * rated};
@@ -88,4 +88,4 @@ FanMotion fan_motion(const MotorLaw& law, Voltage voltage) {
   if (!(fan_speed(law, voltage) > 0.0 * rpm)) return FanMotion::stopped;
   return voltage < law.starts.value ? FanMotion::may_not_start : FanMotion::runs;
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

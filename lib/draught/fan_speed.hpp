@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 struct SpeedPoint {
   Voltage voltage;
   Rotation speed;
@@ -50,4 +50,4 @@ enum class FanMotion {
   too_high,  // above what sheets allow
 };
 FanMotion fan_motion(const MotorLaw& law, Voltage voltage);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -5,7 +5,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::draught {
 Density density_in_box(const BoxReading& reading) {
   require_above_zero("density of the room's air", reading.room);
   require_above_zero("barometer", reading.barometer);
@@ -45,4 +45,4 @@ Band<double> speed_to_rated(const MotorLabel& label, Voltage voltage) {
   const double value = ratio(std::nullopt), a = ratio(zero.low), b = ratio(zero.high);
   return {.value = value, .low = std::min({value, a, b}), .high = std::max({value, a, b})};
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

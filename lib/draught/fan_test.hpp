@@ -5,7 +5,7 @@
 #include "draught/fan_speed.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// The fan draws the air out of the box, which it enters through the meter.
 struct BoxReading {
   Pressure depression;  // of the box below the room, at its wall; above zero
@@ -25,4 +25,4 @@ Density density_in_box(const BoxReading& reading);
 /// unless speeds were measured. A fan that was read at a voltage does turn there, whatever usual fans do. Throws
 /// ModelError as motor_law does, and for a voltage at which the law has no speed.
 Band<double> speed_to_rated(const MotorLabel& label, Voltage voltage);
-}  // namespace lumwright
+}  // namespace lumwright::draught

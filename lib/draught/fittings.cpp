@@ -1,11 +1,11 @@
 #include "draught/fittings.hpp"
-#include "draught/fittings_charts.hpp"
+#include "draught/detail/fittings_charts.hpp"
 #include "draught/friction.hpp"
 #include "quantity/require.hpp"
 #include <numbers>
 #include <string>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 using std::numbers::pi;
 
@@ -134,4 +134,4 @@ double sudden_contraction(const Step& step, Handbook handbook) {
   }
   unknown("sudden contraction", handbook);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

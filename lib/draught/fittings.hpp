@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 // Every factor is in velocity heads of the section with the smaller bore, unless it says otherwise, and for Reynolds
 // numbers above about 1e4. Ours are 1e3 to 1e4: bends lose 1.2 to 2 times as much there. Geometry that cannot be cut
 // (a bore of zero, a step that narrows where it should widen) throws ModelError.
@@ -75,4 +75,4 @@ struct BoxDepth {
 };
 /// Shadow of the box's floor on the fan, on the velocity head in the fan's opening.
 double box_shadow(const BoxDepth& box);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -1,9 +1,9 @@
 // Plates, screens and obstacles: the second half of fittings.hpp.
+#include "draught/detail/fittings_charts.hpp"
 #include "draught/fittings.hpp"
-#include "draught/fittings_charts.hpp"
 #include "quantity/require.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 /// The gas turns through a curtain pi D h instead of pi D^2 / 4; the heads of both differ by (D / 4h)^2.
 double curtain_loss(Length opening, Length gap) {
@@ -31,4 +31,4 @@ double box_shadow(const BoxDepth& box) {
   require_above_zero("depth of the box in front of the fan", box.distance);
   return curtain_loss(box.fan_opening, box.distance);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

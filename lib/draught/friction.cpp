@@ -4,24 +4,28 @@
 #include <algorithm>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 void check(double re, double relative_roughness) {
   require_above_zero("Reynolds number", re);
   require_within("relative roughness", relative_roughness, {0.0, 0.1});
 }
 
+double squared(double x) { return x * x; }
+double to_the_8th(double x) { return squared(squared(squared(x))); }
+
 /// (A + B)^(-1/8) of Churchill's equation, so that f / 8 is the 12th root of laminar^12 + turbulent^12.
 double churchill_turbulent(double re, double relative_roughness) {
   const double a = 2.457 * std::log(1.0 / (std::pow(7.0 / re, 0.9) + 0.27 * relative_roughness));
   const double b = 37530.0 / re;
-  return std::pow(std::pow(a, 16) + std::pow(b, 16), -0.125);
+  return 1.0 / std::sqrt(std::sqrt(std::sqrt(squared(to_the_8th(a)) + squared(to_the_8th(b)))));
 }
 
 /// 12th root of a^12 + b^12 without overflow: a creeping flow has a factor of 1e30.
 double twelfth_root_sum(double a, double b) {
   const double big = std::max(a, b), small = std::min(a, b);
-  return big * std::pow(1.0 + std::pow(small / big, 12), 1.0 / 12.0);
+  const double to_the_4th = squared(squared(small / big));
+  return big * std::cbrt(std::sqrt(std::sqrt(1.0 + to_the_4th * to_the_4th * to_the_4th)));
 }
 
 void check_flow(MassFlow flow, Area area, Density density) {
@@ -87,4 +91,4 @@ Pressure loss(double k, MassFlow flow, Area area, Density density) {
   require_not_negative("loss factor", k);
   return k * velocity_head(flow, area, density);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

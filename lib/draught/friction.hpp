@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 // All factors are Darcy's: drop = f (length / bore) velocity head. Reynolds numbers above zero, relative roughness
 // (roughness over bore) 0 to 0.1, length over bore above zero; ModelError outside.
 
@@ -37,4 +37,4 @@ Pressure velocity_head(MassFlow flow, Area area, Density density);
 
 /// k velocity heads. `k` is finite and not below zero.
 Pressure loss(double k, MassFlow flow, Area area, Density density);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 constexpr MassFlow no_flow = 0.0 * kg_per_s;
 
@@ -75,9 +75,9 @@ Temperature between(Temperature a, Temperature b) { return a + 0.5 * (b - a); }
 GasNetwork::GasNetwork(const GasPath& path, const Ambient& ambient)
     : path_(path),
       ambient_(ambient),
-      rho_(air_density(ambient.temperature, ambient.pressure)),
-      mu_(air_viscosity(ambient.temperature)),
-      cp_(air_heat_capacity(ambient.temperature)) {
+      rho_(matter::air_density(ambient.temperature, ambient.pressure)),
+      mu_(matter::air_viscosity(ambient.temperature)),
+      cp_(matter::air_heat_capacity(ambient.temperature)) {
   check(path);
   grate_ = path.grate ? perforated_plate(path.grate->open_share) : 0.0;
   firebox_ = path.tubes ? narrowing(*path.tubes) : 0.0;
@@ -113,7 +113,7 @@ struct GasNetwork::Walk {
     suction -= draught;
   }
   Density density(Temperature gas) const {
-    return gas == net.ambient_.temperature ? net.rho_ : air_density(gas, net.ambient_.pressure);
+    return gas == net.ambient_.temperature ? net.rho_ : matter::air_density(gas, net.ambient_.pressure);
   }
   MassFlow hole(double cd, Area area, Temperature inside) const {
     if (suction < 0.0 * Pa) return -orifice_flow(cd, area, density(inside), -suction);
@@ -132,7 +132,7 @@ struct GasNetwork::Walk {
   // Room air joining gas; what blows out takes the gas's own temperature with it.
   Temperature joined(MassFlow gas_flow, Temperature gas, MassFlow air) const {
     if (!(air > no_flow) || gas == net.ambient_.temperature) return gas;
-    const std::array streams = {Stream{std::max(gas_flow, no_flow), air_heat_capacity(gas), gas},
+    const std::array streams = {Stream{std::max(gas_flow, no_flow), matter::air_heat_capacity(gas), gas},
                                 Stream{air, net.cp_, net.ambient_.temperature}};
     return mixing_temperature(streams);
   }
@@ -155,7 +155,7 @@ void GasNetwork::Walk::to_firebox(MassFlow air) {
   f.ash_pan_suction = suction;
   if (path.grate) lose_heads(Element::grate, air, net.grate_, path.grate->area, net.rho_);
   if (path.bed) {
-    const Viscosity mu = air_viscosity(f.bed_gas);
+    const Viscosity mu = matter::air_viscosity(f.bed_gas);
     const MassFlow gas = air * (1.0 + source.fuel_in_bed());
     lose(Element::bed, gas, [&](MassFlow m) { return bed_drop(*path.bed, m, density(f.bed_gas), mu); });
     climb(path.bed->depth, f.bed_gas);
@@ -178,7 +178,7 @@ void GasNetwork::Walk::to_smokebox() {
     const Area area = section(tubes);
     climb(tubes.above_bed, t.firebox);
     lose_heads(Element::firebox, f.tubes, net.firebox_, area, density(t.firebox));
-    const Viscosity mu = air_viscosity(t.tube_mean);
+    const Viscosity mu = matter::air_viscosity(t.tube_mean);
     const double share = 1.0 / tubes.count;
     // Gas that cools slows down, and what it gives back of its momentum lowers the loss.
     lose(Element::tubes, f.tubes, [&](MassFlow m) {
@@ -207,7 +207,7 @@ void GasNetwork::Walk::to_box() {
     const Density entry = density(f.smokebox_gas), middle = density(mean);
     if (net.path_.blast_pipe_gap) lose_heads(Element::blast_pipe, f.chimney, net.blast_, area, entry);
     lose_heads(Element::adapter_inlet, f.chimney, net.inlet_, area, entry);
-    const Viscosity mu = air_viscosity(mean);
+    const Viscosity mu = matter::air_viscosity(mean);
     lose(Element::adapter_friction, f.chimney, [&](MassFlow m) { return tube_friction(m, adapter.tube, middle, mu); });
     lose_heads(Element::fittings, f.chimney, adapter.fittings, area, middle);
     lose_heads(Element::box_entry, f.chimney, net.box_entry_, area, density(f.adapter_exit_gas));
@@ -237,7 +237,7 @@ Temperature GasNetwork::Walk::along_adapter(const Adapter& adapter, Temperature 
   const Temperature room = net.ambient_.temperature;
   if (!adapter.wall || adapter.wall->length == 0.0 * mm || gas == room || !(f.chimney > no_flow)) return gas;
   return cooled_along_tube({.flow = f.chimney,
-                            .heat_capacity = air_heat_capacity(gas),
+                            .heat_capacity = matter::air_heat_capacity(gas),
                             .conductance = tube_conductance(*adapter.wall, f.chimney, gas, room).conductance,
                             .inlet = gas,
                             .ambient = room});
@@ -247,7 +247,7 @@ Temperature GasNetwork::Walk::in_box(Temperature gas, MassFlow passing) const {
   const Temperature room = net.ambient_.temperature;
   if (!net.path_.box || !net.path_.box->wall || gas == room || !(passing > no_flow)) return gas;
   return cooled_well_mixed({.flow = passing,
-                            .heat_capacity = air_heat_capacity(gas),
+                            .heat_capacity = matter::air_heat_capacity(gas),
                             .conductance = box_conductance(*net.path_.box->wall, gas, room).conductance,
                             .inlet = gas,
                             .ambient = room});
@@ -284,4 +284,4 @@ std::vector<ElementLoss> losses(const GasPath& path, const PathFlow& flow) {
   return found;
 }
 
-}  // namespace lumwright
+}  // namespace lumwright::draught

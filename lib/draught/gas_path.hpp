@@ -14,7 +14,7 @@
 #include <variant>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// A hole, or several alike, between two large spaces.
 struct Hole {
   Area area;
@@ -103,4 +103,4 @@ class GasNetwork {
   double grate_, firebox_, inlet_, blast_, box_entry_, shadow_;  // loss factors
 };
 
-}  // namespace lumwright
+}  // namespace lumwright::draught

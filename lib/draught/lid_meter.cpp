@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 void check(const RoomAir& air) {
   require_above_zero("density of the room's air", air.density);
@@ -110,4 +110,4 @@ Pressure u_tube_sigma(const UTube& tube) {
       tube.incline > 1.0 ? std::max(tube.reads_to / tube.incline, data::laid_down_u_tube().least) : tube.reads_to;
   return limit / std::sqrt(3.0);
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

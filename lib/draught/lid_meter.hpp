@@ -5,7 +5,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// The air of the room, which stands still before it enters.
 struct RoomAir {
   Density density;
@@ -60,4 +60,4 @@ struct UTube {
 /// Standard deviation of a depression: that of an even chance within `reads_to` (GUM, type B), over the incline, but no
 /// less than data::laid_down_u_tube() allows a tube that is not upright. Incline 1 or more, else ModelError.
 Pressure u_tube_sigma(const UTube& tube);
-}  // namespace lumwright
+}  // namespace lumwright::draught

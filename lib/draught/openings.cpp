@@ -3,7 +3,7 @@
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 std::optional<Area> opening(const std::optional<Leak>& leak, MassFlow flow, Pressure suction, Density air,
                             const char* what) {
@@ -29,4 +29,4 @@ GasPath with_openings(GasPath path, const Openings& openings) {
   if (openings.smokebox) path.smokebox = *openings.smokebox;
   return path;
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -4,7 +4,7 @@
 #include "draught/gas_path.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// Openings that leak as much as `hot` leaks, each under its own suction: what stays the same when the fire is out.
 /// Nothing for a leak that the path has not. Throws ModelError if a leak flows where there is no suction to drive it.
 struct Openings {
@@ -13,4 +13,4 @@ struct Openings {
 Openings openings(const GasNetwork& network, const PathFlow& hot);
 /// The path with its leaks as openings instead of shares.
 GasPath with_openings(GasPath path, const Openings& openings);
-}  // namespace lumwright
+}  // namespace lumwright::draught

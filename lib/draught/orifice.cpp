@@ -3,7 +3,7 @@
 #include "quantity/require.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 void check(double cd, Density density) {
   require_above_zero("discharge coefficient", cd);
@@ -44,4 +44,4 @@ Band<double> discharge_coefficient(std::string_view kind) {
     if (row.id == kind) return row.value;
   throw ModelError("no discharge coefficient is known for '" + std::string(kind) + "'");
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

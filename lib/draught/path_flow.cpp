@@ -4,7 +4,7 @@
 #include "quantity/sound.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 constexpr std::array<std::string_view, element_count> element_names = {
     "air_entry",        "grate",    "bed",       "firebox",   "tubes", "smokebox", "blast_pipe", "adapter_inlet",
@@ -39,4 +39,4 @@ void check_sound(const PathFlow& f, Pressure barometer) {
     throw ModelError("a suction of " + format(most, "mbar") + " is more than the pressure of the air, " +
                      format(barometer, "mbar") + ": no fan draws " + format(f.fan, "g/s") + " through this");
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

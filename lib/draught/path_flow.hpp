@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 enum class Element {
   air_entry,
   grate,
@@ -53,4 +53,4 @@ struct PathFlow {
 /// pressure above zero. Throws UnsoundNumber that names the element; ModelError where the path would ask for more
 /// suction than there is air pressure.
 void check_sound(const PathFlow& flow, Pressure barometer);
-}  // namespace lumwright
+}  // namespace lumwright::draught

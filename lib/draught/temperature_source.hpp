@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::draught {
 struct Ambient {
   Temperature temperature;
   Pressure pressure;
@@ -41,4 +41,4 @@ inline FixedTemperatures unlit(const Ambient& ambient) {
   return FixedTemperatures({.bed_mean = t, .firebox = t, .tube_mean = t, .tube_exit = t, .fuel_per_air = 0.0});
 }
 
-}  // namespace lumwright
+}  // namespace lumwright::draught

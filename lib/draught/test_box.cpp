@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::draught {
 namespace {
 constexpr double shares[] = {0.08, 0.15, 0.23, 0.33, 0.45, 0.6, 0.8};  // of free air: closer where fans are worked
 constexpr int most_holes = 4;
@@ -24,15 +24,15 @@ class Planner {
   explicit Planner(const ExpectedFan& fan) : fan_(fan), shape_(shape_of(fan)) {}
   /// One hole for this share of free air, or several smaller ones; those of `widest` if even four are not enough.
   PlannedPlate plate_for(double share, Length widest) const {
-    const MassFlow flow = share * fan_.free_air * standard_fan_air;
-    const Length whole = orifice_diameter(plate_cd(), standard_fan_air, shape_(share) * fan_.shut_off, flow);
+    const MassFlow flow = share * fan_.free_air * matter::standard_fan_air;
+    const Length whole = orifice_diameter(plate_cd(), matter::standard_fan_air, shape_(share) * fan_.shut_off, flow);
     int holes = 1;
     while (holes < most_holes && whole / std::sqrt(holes) > widest) ++holes;
     return met(nearest(whole / std::sqrt(holes), widest), holes);
   }
 
  private:
-  static MonotoneCurve shape_of(const ExpectedFan& fan) {
+  static numeric::MonotoneCurve shape_of(const ExpectedFan& fan) {
     const data::FanShape& shape = data::fan_shape(fan.kind, fan.thickness);
     return {shape.flow, shape.pressure};
   }
@@ -46,10 +46,10 @@ class Planner {
   PlannedPlate met(Length hole, int holes) const {
     const Area area = static_cast<double>(holes) * circle(hole);
     const auto surplus = [&](double x) {
-      const MassFlow flow = x * fan_.free_air * standard_fan_air;
-      return in(shape_(x) * fan_.shut_off - orifice_drop(plate_cd(), area, standard_fan_air, flow), Pa);
+      const MassFlow flow = x * fan_.free_air * matter::standard_fan_air;
+      return in(shape_(x) * fan_.shut_off - orifice_drop(plate_cd(), area, matter::standard_fan_air, flow), Pa);
     };
-    const double share = bracketed_root(surplus, 0.0, 1.0, "share of free air");
+    const double share = numeric::bracketed_root(surplus, 0.0, 1.0, "share of free air");
     return {.hole = hole,
             .holes = holes,
             .flow = share * fan_.free_air,
@@ -57,7 +57,7 @@ class Planner {
             .reading = 0.0};
   }
   const ExpectedFan& fan_;
-  MonotoneCurve shape_;
+  numeric::MonotoneCurve shape_;
 };
 }  // namespace
 
@@ -95,4 +95,4 @@ TestBox test_box_for(const ExpectedFan& fan) {
   box.covered = box.plates.back().flow / fan.free_air;
   return box;
 }
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -4,10 +4,10 @@
 #include "draught/lid_meter.hpp"
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::draught {
 /// What is known beforehand; the fan's label tells it roughly (fan_estimate.hpp).
 struct ExpectedFan {
-  FanKind kind;
+  data::FanKind kind;
   Length frame;
   Length thickness;
   Pressure shut_off;
@@ -36,4 +36,4 @@ struct TestBox {
 /// down, 1 in 10, where an upright one tells the middle plate's depression to no better than a tenth. Sizes, pressure
 /// and flow above zero, else ModelError.
 TestBox test_box_for(const ExpectedFan& fan);
-}  // namespace lumwright
+}  // namespace lumwright::draught

@@ -1,6 +1,6 @@
 // What is measured before anything is cut: a level bar of 100 mm and an upright one of 150 mm, and what the lines mean.
-#include "drawing/lettering.hpp"
-#include "drawing/page.hpp"
+#include "drawing/detail/lettering.hpp"
+#include "drawing/detail/page.hpp"
 #include <array>
 
 namespace lumwright::drawing {

@@ -1,7 +1,7 @@
 // Dimensions after ISO 129-1 (from memory): numbers over their line, read from below or from the right; what the other
 // rule reads stands beneath.
-#include "drawing/ink.hpp"
-#include "drawing/lettering.hpp"
+#include "drawing/detail/ink.hpp"
+#include "drawing/detail/lettering.hpp"
 #include "quantity/inches.hpp"
 #include <algorithm>
 #include <fmt/format.h>

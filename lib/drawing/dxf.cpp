@@ -1,6 +1,6 @@
 // DXF R12 (AC1009): header, line types, layers, one text style, entities. Group codes after the published reference.
-#include "drawing/ink.hpp"
-#include "drawing/lettering.hpp"
+#include "drawing/detail/ink.hpp"
+#include "drawing/detail/lettering.hpp"
 #include <cmath>
 #include <fmt/format.h>
 #include <map>

@@ -1,5 +1,5 @@
 // Slanting lines clipped to polygons and discs by the even-odd rule: exact crossings, nothing approximated.
-#include "drawing/ink.hpp"
+#include "drawing/detail/ink.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <fmt/format.h>

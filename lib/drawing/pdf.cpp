@@ -1,6 +1,6 @@
 // The PDF writer: the only file that names libharu.
-#include "drawing/lettering.hpp"
-#include "drawing/page.hpp"
+#include "drawing/detail/lettering.hpp"
+#include "drawing/detail/page.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <fmt/format.h>

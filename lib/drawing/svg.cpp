@@ -1,6 +1,6 @@
 // The SVG writer: drawings name pugixml here alone. One user unit is one millimetre; y runs down.
-#include "drawing/lettering.hpp"
-#include "drawing/page.hpp"
+#include "drawing/detail/lettering.hpp"
+#include "drawing/detail/page.hpp"
 #include <fmt/format.h>
 #include <map>
 #include <pugixml.hpp>

@@ -1,6 +1,6 @@
 // The strip at the foot of every sheet: what it is, of what, how large, which sheet.
-#include "drawing/lettering.hpp"
-#include "drawing/page.hpp"
+#include "drawing/detail/lettering.hpp"
+#include "drawing/detail/page.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 

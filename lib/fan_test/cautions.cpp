@@ -2,11 +2,11 @@
 #include "plan/cautions.hpp"
 #include <algorithm>
 
-namespace lumwright {
-std::vector<Caution> fan_test_cautions() {
+namespace lumwright::fan_test {
+std::vector<plan::Caution> fan_test_cautions() {
   // A fan on a box of sheet, no fire near it: of what every build is told, blades and sheet bite here.
-  std::vector<Caution> found = cautions_for({}, {});
-  std::erase_if(found, [](const Caution& c) { return c.id != "moving-blades" && c.id != "sharp-edges"; });
+  std::vector<plan::Caution> found = plan::cautions_for({}, {});
+  std::erase_if(found, [](const plan::Caution& c) { return c.id != "moving-blades" && c.id != "sharp-edges"; });
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::fan_test

@@ -1,15 +1,14 @@
 #include "fan_test/fan_test.hpp"
 #include "data/fan_test.hpp"
 #include "description/part_writer.hpp"
-#include "fan_test/parts.hpp"
+#include "fan_test/detail/parts.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::fan_test {
 namespace {
-using namespace fan_testing;
 constexpr double worked = 0.5;  // of free air: no lighting-up fan is worked beyond
 constexpr int every = 4;        // points of the fit between two points of a description
 
@@ -26,8 +25,8 @@ std::optional<Current> current_of(const Setting& s) {
   return sum / static_cast<double>(count);
 }
 /// Evenly spaced, and where the curve turns.
-std::vector<CurveBandPoint> points_of(const FanFit& fit) {
-  std::vector<CurveBandPoint> out;
+std::vector<draught::CurveBandPoint> points_of(const draught::FanFit& fit) {
+  std::vector<draught::CurveBandPoint> out;
   for (std::size_t i = 0; i < fit.curve.size(); ++i) {
     const bool turns =
         i > 0 && i + 1 < fit.curve.size() &&
@@ -36,9 +35,9 @@ std::vector<CurveBandPoint> points_of(const FanFit& fit) {
   }
   return out;
 }
-double worst_share(const FanFit& fit) {
+double worst_share(const draught::FanFit& fit) {
   double worst = 0.0;
-  for (const CurveBandPoint& p : fit.curve)
+  for (const draught::CurveBandPoint& p : fit.curve)
     if (p.flow <= worked * fit.free_air.value && p.pressure > 0.0 * Pa)
       worst = std::max<double>(worst, std::max(p.high - p.pressure, p.pressure - p.low) / p.pressure);
   return worst;
@@ -51,7 +50,7 @@ double worst_share(const FanFit& fit) {
 }
 }  // namespace
 
-FanTest fan_test(const FanReadings& readings) {
+FanTest fan_test(const description::FanReadings& readings) {
   const Setting s(readings);
   FanTest test{.name = readings.name ? *readings.name : readings.file,
                .kind = s.kind,
@@ -70,7 +69,7 @@ FanTest fan_test(const FanReadings& readings) {
                .warnings = {},
                .assumed = s.inputs.assumed()};
   if (s.voltage) test.current = current_of(s);
-  TestedFan fan{.kind = s.kind, .thickness = s.thickness, .points = {}, .common = {}};
+  draught::TestedFan fan{.kind = s.kind, .thickness = s.thickness, .points = {}, .common = {}};
   for (std::size_t i = 0; i < readings.readings.size(); ++i) {
     test.points.push_back(tested_point(s, readings.readings[i], i + 1));
     if (test.points.back().left_out.empty()) fan.points.push_back(test.points.back().point);
@@ -79,7 +78,7 @@ FanTest fan_test(const FanReadings& readings) {
   refuse_rising(s, test.points);
   fan.common = common_errors(s, test.points, test.shared);
   try {
-    test.fit = fit_fan_curve(fan);
+    test.fit = draught::fit_fan_curve(fan);
   } catch (const ModelError& e) {
     refuse(test, e.what());
   }
@@ -96,7 +95,7 @@ std::string curve_lines(const FanTest& test) {
   const auto flow = [](VolumeFlow q) { return format(q, "l/min"); };
   const auto pressure = [](Pressure p) { return format(p, "Pa"); };
   std::string points, bands;
-  for (const CurveBandPoint& p : test.curve) {
+  for (const draught::CurveBandPoint& p : test.curve) {
     points += fmt::format("{}[{}, {}]", points.empty() ? "" : ", ", flow(p.flow), pressure(p.pressure));
     bands += fmt::format("  #   {:>12}  {} to {}{}\n", flow(p.flow), p.low < 0.0 * Pa ? "below 0" : pressure(p.low),
                          pressure(p.high), p.beyond ? ", beyond the readings" : "");
@@ -123,4 +122,4 @@ std::string curve_lines(const FanTest& test) {
       percent(within_told(test), 2), within_told(test));
   return out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::fan_test

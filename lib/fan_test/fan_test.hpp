@@ -10,21 +10,22 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::fan_test {
 /// A reading that no fan can have given, or that no description would take; with its place in the file.
 struct ReadingFault : ModelError {
-  explicit ReadingFault(Fault at_fault) : ModelError(at_fault.message), fault(std::move(at_fault)) {}
-  Fault fault;
+  explicit ReadingFault(input::Fault at_fault) : ModelError(at_fault.message), fault(std::move(at_fault)) {}
+  input::Fault fault;
 };
 
 /// One reading and what became of it.
 struct TestedPoint {
   std::size_t number;                  // in the file, from 1
-  std::string setting;                 // "10 mm", "2 x 25 mm", "closed lid", "tube"
+  std::string setting;                 // as written: "10 mm", "2 x 25 mm", "closed lid", "tube"
+  std::optional<model::Measure> hole;  // in the lid, in the unit it was written in; not with the lid closed, nor a tube
   Pressure depression;                 // an upright U-tube would have shown it
-  std::optional<MeteredFlow> metered;  // not with the lid closed, nor where left out
+  std::optional<draught::MeteredFlow> metered;  // not with the lid closed, nor where left out
   double speed_ratio;                  // rated speed over the speed then; 1 where left out
-  TestPoint point;                     // at 1.2 kg/m3 and rated speed; meaningless where left out
+  draught::TestPoint point;            // at 1.2 kg/m3 and rated speed; meaningless where left out
   std::optional<Current> current;
   std::string left_out;  // why it is not used; else empty
   std::vector<std::string> remarks;
@@ -42,7 +43,7 @@ struct SharedError {
 
 struct FanTest {
   std::string name;  // of the fan, or of the file
-  FanKind kind;
+  data::FanKind kind;
   bool kind_given;
   std::optional<Length> thickness;  // as given
   std::optional<Length> frame;
@@ -51,17 +52,17 @@ struct FanTest {
   std::optional<Current> current;  // of the label, or the mean that was read within 5 % of that voltage
   std::string speed_basis;         // how the readings were carried to that voltage
   std::vector<TestedPoint> points;
-  FanFit fit;
-  std::vector<CurveBandPoint> curve;  // a dozen points for a description, shut to free air
+  draught::FanFit fit;
+  std::vector<draught::CurveBandPoint> curve;  // a dozen points for a description, shut to free air
   double pressure_within;             // half of the band over the pressure, the worst below half of free air
   std::vector<SharedError> shared;
   std::vector<FanTestWarning> warnings;
-  std::vector<Assumed> assumed;
+  std::vector<model::Assumed> assumed;
 };
 
 /// Works out the test. Throws ReadingFault for a reading that cannot be, ModelError where no curve follows from the
 /// readings, with what was wrong with them.
-FanTest fan_test(const FanReadings& readings);
+FanTest fan_test(const description::FanReadings& readings);
 
 /// Its `pressure_within` as it is told and written: whole hundredths, rounded up.
 double within_told(const FanTest& test);
@@ -71,9 +72,9 @@ double within_told(const FanTest& test);
 std::string curve_lines(const FanTest& test);
 
 /// Those that apply to the making and running of a test box.
-std::vector<Caution> fan_test_cautions();
+std::vector<plan::Caution> fan_test_cautions();
 
 /// What is to be expected of a fan of which only this is known: by its speed where there is one, else by the usual fan
 /// of its size. Throws ModelError where none comes near.
-ExpectedFan expected_fan(const FanReadings& readings);
-}  // namespace lumwright
+draught::ExpectedFan expected_fan(const description::FanReadings& readings);
+}  // namespace lumwright::fan_test

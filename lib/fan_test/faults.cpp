@@ -1,15 +1,15 @@
 #include "data/fan_test.hpp"
 #include "description/reader.hpp"
-#include "fan_test/parts.hpp"
+#include "fan_test/detail/parts.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright::fan_testing {
+namespace lumwright::fan_test {
 namespace {
 std::string item_of(std::size_t number) { return fmt::format("{}. of the list: ", number); }
 
-[[noreturn]] void fault(Position at, const char* key, std::string message, std::string help) {
+[[noreturn]] void fault(input::Position at, const char* key, std::string message, std::string help) {
   throw ReadingFault({at, key, std::move(message), std::move(help)});
 }
 
@@ -29,7 +29,7 @@ void refuse_slipped_speeds(const Setting& s, const std::vector<TestedPoint>& poi
   for (std::size_t i = 0; i < points.size(); ++i) {
     const double ratio = points[i].speed_ratio;
     if (!points[i].left_out.empty() || (ratio <= most && ratio >= 1.0 / most)) continue;
-    const part::FanTestReading& r = s.file.readings[i];
+    const description::part::FanTestReading& r = s.file.readings[i];
     const bool counted = r.speed && s.speed;
     const std::string here = counted ? format(*r.speed, "rpm", 4) : format(*r.voltage, "V");
     const std::string there = counted ? format(*s.speed, "rpm", 4) : format(*s.voltage, "V");
@@ -60,12 +60,12 @@ void refuse_rising(const Setting& s, const std::vector<TestedPoint>& points) {
 }
 
 void refuse_unfinite(const Setting& s, const FanTest& test) {
-  const auto sound = [](const CurveBandPoint& p) {
+  const auto sound = [](const draught::CurveBandPoint& p) {
     return std::isfinite(in(p.flow, m3_per_s)) && std::isfinite(in(p.pressure, Pa)) && std::isfinite(in(p.low, Pa)) &&
            std::isfinite(in(p.high, Pa));
   };
   bool all = std::isfinite(test.fit.widened) && std::isfinite(in(test.fit.free_air.high - test.fit.free_air.low, m3_per_s));
-  for (const CurveBandPoint& p : test.fit.curve) all = all && sound(p);
+  for (const draught::CurveBandPoint& p : test.fit.curve) all = all && sound(p);
   if (all) return;
   // The reading furthest from the middle of the others, by what it was carried to.
   const std::size_t worst = foremost(test, [&](const TestedPoint& p) {
@@ -84,9 +84,9 @@ void refuse_unfinite(const Setting& s, const FanTest& test) {
 
 void refuse_unwritable(const Setting& s, const FanTest& test) {
   try {
-    static_cast<void>(read_build({"curve.yaml", curve_lines(test)}));
-  } catch (const InputError& refused) {
-    const Fault& first = refused.faults().front();
+    static_cast<void>(description::read_build({"curve.yaml", curve_lines(test)}));
+  } catch (const input::InputError& refused) {
+    const input::Fault& first = refused.faults().front();
     const bool by_flow = first.message.find("l/min") != std::string::npos;
     const std::size_t worst = foremost(test, [&](const TestedPoint& p) {
       return by_flow ? in(p.point.flow, m3_per_s) : in(p.point.pressure, Pa);
@@ -99,4 +99,4 @@ void refuse_unwritable(const Setting& s, const FanTest& test) {
           "look for a slipped digit or a wrong unit in its depression, plate, voltage and speed");
   }
 }
-}  // namespace lumwright::fan_testing
+}  // namespace lumwright::fan_test

@@ -1,23 +1,24 @@
 #include "data/fan_test.hpp"
 #include "data/tuning.hpp"
 #include "draught/fan_estimate.hpp"
-#include "fan_test/parts.hpp"
+#include "fan_test/detail/parts.hpp"
 #include "matter/air.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright::fan_testing {
+namespace lumwright::fan_test {
 namespace {
-FanKind kind_of_fan(const FanReadings& file, Inputs& inputs) {
+data::FanKind kind_of_fan(const description::FanReadings& file, model::Inputs& inputs) {
   if (!file.fan.kind)
     inputs.note({"fan.kind", "axial", "", "the usual salvaged fan",
                  data::Basis{data::Standing::practice, "common practice, no source"}});
-  return file.fan.kind && *file.fan.kind == data::name(FanKind::centrifugal) ? FanKind::centrifugal : FanKind::axial;
+  return file.fan.kind && *file.fan.kind == data::name(data::FanKind::centrifugal) ? data::FanKind::centrifugal
+                                                                                   : data::FanKind::axial;
 }
 /// The rated voltage, or the highest that was read.
-std::optional<Voltage> curve_voltage(const FanReadings& file, Inputs& inputs) {
+std::optional<Voltage> curve_voltage(const description::FanReadings& file, model::Inputs& inputs) {
   if (file.fan.rated.voltage) return *file.fan.rated.voltage;
   std::optional<Voltage> highest;
   for (const auto& r : file.readings)
@@ -27,20 +28,21 @@ std::optional<Voltage> curve_voltage(const FanReadings& file, Inputs& inputs) {
                  data::Basis{data::Standing::measured, "the readings"}});
   return highest;
 }
-Length length_of_tube(const FanReadings& file, bool tube, Inputs& inputs) {
+Length length_of_tube(const description::FanReadings& file, bool tube, model::Inputs& inputs) {
   if (!tube) return 0.0 * m;
   const auto& t = file.meter.tube;
-  return inputs.otherwise(t.length, exactly(5.0 * *t.bore),
-                          because("a short tube", data::Basis{data::Standing::practice, "common practice, no source"}));
+  return inputs.otherwise(
+      t.length, exactly(5.0 * *t.bore),
+      model::because("a short tube", data::Basis{data::Standing::practice, "common practice, no source"}));
 }
-MotorLabel label_of(const Setting& s, Rotation rated) {
-  MotorLabel label{.rated_voltage = *s.voltage, .rated_speed = rated, .starts_at = {}, .speed_at = {}};
+draught::MotorLabel label_of(const Setting& s, Rotation rated) {
+  draught::MotorLabel label{.rated_voltage = *s.voltage, .rated_speed = rated, .starts_at = {}, .speed_at = {}};
   for (const auto& [voltage, speed] : s.file.fan.speed_at.points) label.speed_at.push_back({voltage, speed});
   return label;
 }
 /// One measured speed is joined to the rated one, so it is of use only where that is known.
-MotorLabel label_for_ratios(const Setting& s) {
-  MotorLabel label = label_of(s, s.speed.value_or(1000.0 * rpm));
+draught::MotorLabel label_for_ratios(const Setting& s) {
+  draught::MotorLabel label = label_of(s, s.speed.value_or(1000.0 * rpm));
   if (!s.speed && label.speed_at.size() < 2) label.speed_at.clear();
   return label;
 }
@@ -50,7 +52,7 @@ std::optional<Rotation> speed_from_readings(const Setting& s) {
   int count = 0;
   for (const auto& r : s.file.readings) {
     if (!r.speed || !s.voltage) continue;
-    sum += *r.speed * (r.voltage ? speed_to_rated(label_for_ratios(s), *r.voltage).value : 1.0);
+    sum += *r.speed * (r.voltage ? draught::speed_to_rated(label_for_ratios(s), *r.voltage).value : 1.0);
     ++count;
   }
   if (count == 0) return std::nullopt;
@@ -73,23 +75,24 @@ std::string basis(const Setting& s) {
 }
 }  // namespace
 
-Setting::Setting(const FanReadings& readings)
+Setting::Setting(const description::FanReadings& readings)
     : file(readings),
       kind(kind_of_fan(readings, inputs)),
       thickness(inputs.otherwise(readings.fan.thickness, exactly(20.0 * mm),
-                                 because("chooses the usual shape of the curve",
-                                         data::Basis{data::Standing::practice, "common depth of small fans"}))),
+                                 model::because("chooses the usual shape of the curve",
+                                                data::Basis{data::Standing::practice, "common depth of small fans"}))),
       barometer(inputs.usual(readings.place.barometer)),
       air(inputs.usual(readings.place.air)),
-      tube(readings.meter.kind && *readings.meter.kind == meter_words().back()),
+      tube(readings.meter.kind && *readings.meter.kind == description::meter_words().back()),
       tube_length(length_of_tube(readings, tube, inputs)),
       plate(tube ? 0.0 * m
-                 : inputs.otherwise(
-                       readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
-                       because("tin of a can", data::Basis{data::Standing::practice, "common practice, no source"}))),
-      u_tube{.reads_to = inputs.otherwise(readings.meter.reads_to, exactly(data::instruments().u_tube),
-                                          because("half a division of a ruler",
-                                                  data::Basis{data::Standing::practice, "common practice, no source"})),
+                 : inputs.otherwise(readings.meter.plate, Band<Length>{0.3 * mm, 0.2 * mm, 0.5 * mm},
+                                    model::because("tin of a can", data::Basis{data::Standing::practice,
+                                                                               "common practice, no source"}))),
+      u_tube{.reads_to =
+                 inputs.otherwise(readings.meter.reads_to, exactly(data::instruments().u_tube),
+                                  model::because("half a division of a ruler",
+                                                 data::Basis{data::Standing::practice, "common practice, no source"})),
              .incline = readings.meter.incline ? *readings.meter.incline : 1.0} {
   reads_to_written = static_cast<bool>(readings.meter.reads_to);
   if (readings.fan.frame) frame = *readings.fan.frame;
@@ -100,7 +103,7 @@ Setting::Setting(const FanReadings& readings)
     box = *b.width * *b.height;
     side = std::min(*b.width, *b.height);
   }
-  const Input &t = *inputs.find("place.air"), &p = *inputs.find("place.barometer");
+  const model::Input &t = *inputs.find("place.air"), &p = *inputs.find("place.barometer");
   // A room's thermometer where no spread is written.
   const double t_half = t.high > t.low ? 0.5 * (t.high - t.low) : in(data::instruments().thermometer, K);
   density_sigma = 0.5 * std::hypot(t_half / t.value.si, 0.5 * (p.high - p.low) / p.value.si);
@@ -112,20 +115,20 @@ Setting::Setting(const FanReadings& readings)
   speed_basis = basis(*this);
 }
 
-SpeedRatio speed_ratio(const Setting& s, const part::FanTestReading& r) {
+SpeedRatio speed_ratio(const Setting& s, const description::part::FanTestReading& r) {
   if (r.speed && s.speed)
     return {*s.speed / *r.speed, relative_sigma(r.speed, data::fan_test_rule("speed counter").value)};
   if (!s.voltage) return {1.0, 0.0};
   const Voltage there = r.voltage ? *r.voltage : *s.voltage;
-  const Band<double> ratio = speed_to_rated(label_for_ratios(s), there);
+  const Band<double> ratio = draught::speed_to_rated(label_for_ratios(s), there);
   const double by_law = 0.25 * (ratio.high - ratio.low) / ratio.value;
   // Speed follows the voltage nearly in proportion, so that it takes over the meter's error.
   const double by_meter = relative_sigma(r.voltage, data::instruments().multimeter);
   return {ratio.value, std::hypot(by_law, by_meter)};
 }
 
-std::vector<CommonError> common_errors(const Setting& s, const std::vector<TestedPoint>& points,
-                                       std::vector<SharedError>& shared) {
+std::vector<draught::CommonError> common_errors(const Setting& s, const std::vector<TestedPoint>& points,
+                                                std::vector<SharedError>& shared) {
   double meter = 0.0, speed = 0.0;
   int metered = 0, used = 0;
   for (const TestedPoint& p : points) {
@@ -137,7 +140,7 @@ std::vector<CommonError> common_errors(const Setting& s, const std::vector<Teste
     const Band<double>& c = p.metered->coefficient;
     meter += 0.25 * (c.high - c.low) / c.value;
   }
-  std::vector<CommonError> out;
+  std::vector<draught::CommonError> out;
   const auto add = [&](std::string cause, double flow, double pressure) {
     if (flow == 0.0 && pressure == 0.0) return;
     out.push_back({.flow = flow, .pressure = pressure});
@@ -153,25 +156,25 @@ std::vector<CommonError> common_errors(const Setting& s, const std::vector<Teste
   }
   return out;
 }
-}  // namespace lumwright::fan_testing
+}  // namespace lumwright::fan_test
 
-namespace lumwright {
-ExpectedFan expected_fan(const FanReadings& readings) {
+namespace lumwright::fan_test {
+draught::ExpectedFan expected_fan(const description::FanReadings& readings) {
   if (!readings.fan.frame) throw ModelError("what to expect of the fan cannot be told without its `fan.frame`");
-  const fan_testing::Setting s(readings);
-  FanLabel label{.kind = s.kind,
-                 .frame = *s.frame,
-                 .thickness = s.thickness,
-                 .rated_voltage = s.voltage.value_or(12.0 * V),
-                 .rated_current = {},
-                 .rated_speed = {}};
+  const Setting s(readings);
+  draught::FanLabel label{.kind = s.kind,
+                          .frame = *s.frame,
+                          .thickness = s.thickness,
+                          .rated_voltage = s.voltage.value_or(12.0 * V),
+                          .rated_current = {},
+                          .rated_speed = {}};
   if (readings.fan.rated.current) label.rated_current = *readings.fan.rated.current;
   if (readings.fan.rated.speed) label.rated_speed = *readings.fan.rated.speed;
-  const FanCurve curve = curve_from_label(label);
+  const draught::FanCurve curve = draught::curve_from_label(label);
   return {.kind = s.kind,
           .frame = *s.frame,
           .thickness = s.thickness,
           .shut_off = curve.shut_off(),
           .free_air = curve.free_air()};
 }
-}  // namespace lumwright
+}  // namespace lumwright::fan_test

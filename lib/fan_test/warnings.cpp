@@ -1,20 +1,20 @@
 #include "data/fan_test.hpp"
 #include "draught/fan_estimate.hpp"
 #include "draught/orifice.hpp"
-#include "fan_test/parts.hpp"
+#include "fan_test/detail/parts.hpp"
 #include "matter/air.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-namespace lumwright::fan_testing {
+namespace lumwright::fan_test {
 namespace {
 double rule(const char* id) { return data::fan_test_rule(id).value; }
 
 class Warner {
  public:
-  Warner(const Setting& setting, const FanTest& test, const TestedFan& fitted)
+  Warner(const Setting& setting, const FanTest& test, const draught::TestedFan& fitted)
       : s_(setting), test_(test), fitted_(fitted) {}
   std::vector<FanTestWarning> all() {
     leak();
@@ -34,10 +34,11 @@ class Warner {
     out_.push_back({id, std::move(text), std::move(action)});
   }
   void leak() {
-    const auto leak = leak_suspicion(fitted_);
+    const auto leak = draught::leak_suspicion(fitted_);
     if (!leak) return;
-    const double cd = discharge_coefficient("sharp hole").value;
-    const Length hole = orifice_diameter(cd, standard_fan_air, leak->read, leak->flow * standard_fan_air);
+    const double cd = draught::discharge_coefficient("sharp hole").value;
+    const Length hole =
+        draught::orifice_diameter(cd, matter::standard_fan_air, leak->read, leak->flow * matter::standard_fan_air);
     add("leak",
         fmt::format(
             "The closed lid reads {} where the open plates point to {}, {:.1f} times its uncertainty. A leak of "
@@ -56,7 +57,7 @@ class Warner {
               format(test_.fit.shut_off.low, "Pa"), format(test_.fit.shut_off.high, "Pa")),
           "close the lid with a blank plate and read the depression");
     const double near = rule("near shut-off");
-    const auto count = std::count_if(fitted_.points.begin(), fitted_.points.end(), [&](const TestPoint& p) {
+    const auto count = std::count_if(fitted_.points.begin(), fitted_.points.end(), [&](const draught::TestPoint& p) {
       return p.flow > 0.0 * m3_per_s && p.flow <= near * test_.fit.free_air.value;
     });
     if (count < 2)
@@ -68,7 +69,7 @@ class Warner {
   }
   void spread_of_flows() {
     VolumeFlow most = 0.0 * m3_per_s;
-    for (const TestPoint& p : fitted_.points) most = std::max(most, p.flow);
+    for (const draught::TestPoint& p : fitted_.points) most = std::max(most, p.flow);
     const double covered = most / test_.fit.free_air.value;
     if (covered < rule("coverage"))
       add("coverage",
@@ -153,12 +154,12 @@ class Warner {
   }
   void credible() {
     if (!s_.frame || !s_.speed) return;
-    const FanCoefficients c = coefficients({.kind = s_.kind,
-                                            .frame = *s_.frame,
-                                            .speed = *s_.speed,
-                                            .shut_off = test_.fit.shut_off.value,
-                                            .free_air = test_.fit.free_air.value});
-    if (c.verdict == Credibility::not_credible)
+    const draught::FanCoefficients c = draught::coefficients({.kind = s_.kind,
+                                                              .frame = *s_.frame,
+                                                              .speed = *s_.speed,
+                                                              .shut_off = test_.fit.shut_off.value,
+                                                              .free_air = test_.fit.free_air.value});
+    if (c.verdict == draught::Credibility::not_credible)
       add("not_credible",
           fmt::format("At a tip speed of {} no fan of this kind develops {}.", format(c.tip_speed, "m/s"),
                       format(test_.fit.shut_off.value, "Pa")),
@@ -167,12 +168,12 @@ class Warner {
 
   const Setting& s_;
   const FanTest& test_;
-  const TestedFan& fitted_;
+  const draught::TestedFan& fitted_;
   std::vector<FanTestWarning> out_;
 };
 }  // namespace
 
-std::vector<FanTestWarning> warnings(const Setting& setting, const FanTest& test, const TestedFan& fitted) {
+std::vector<FanTestWarning> warnings(const Setting& setting, const FanTest& test, const draught::TestedFan& fitted) {
   return Warner(setting, test, fitted).all();
 }
-}  // namespace lumwright::fan_testing
+}  // namespace lumwright::fan_test

@@ -3,14 +3,14 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::fire {
 namespace {
 void check(const BurnDepth& depth) {
   require_above_zero("bed depth", depth.bed);
   require_above_zero("depth in which the bed uses up the oxygen", depth.burn);
 }
 /// Gas in the bed: air as it enters, flue gas 4 to 5 % denser as it leaves.
-Density bed_gas_density(Temperature t) { return 1.02 * air_density(t, atmosphere); }
+Density bed_gas_density(Temperature t) { return 1.02 * matter::air_density(t, atmosphere); }
 }  // namespace
 
 double bed_conversion(const BurnDepth& depth) {
@@ -31,7 +31,7 @@ Temperature bed_gas_mean(const BedGas& bed, double lit) {
 MassFlux lifting_flux(const LooseLump& lump, Temperature gas) {
   require_above_zero("lump size", lump.diameter);
   const Density rho = bed_gas_density(gas);
-  const Viscosity mu = air_viscosity(gas);
+  const Viscosity mu = matter::air_viscosity(gas);
   require_above_zero("weight of a lump in the gas", lump.density - rho);
   const Length d = lump.diameter;
   const double archimedes = d * d * d * rho * (lump.density - rho) * standard_gravity / (mu * mu);
@@ -58,4 +58,4 @@ Energy bed_heat(Mass bed, SpecificHeat heat_capacity, TemperatureRise rise) {
   require_above_zero("rise of the bed from cold to glow", rise);
   return bed * heat_capacity * rise;
 }
-}  // namespace lumwright
+}  // namespace lumwright::fire

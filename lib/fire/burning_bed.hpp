@@ -3,7 +3,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 /// Depth of the bed, and the depth in which it uses up all but 1/e of the oxygen: about one lump.
 struct BurnDepth {
   Length bed;
@@ -40,4 +40,4 @@ Duration top_up_interval(Mass bed, MassFlow burning);
 
 /// Heat that brings a bed from cold to glow.
 Energy bed_heat(Mass bed, SpecificHeat heat_capacity, TemperatureRise rise);
-}  // namespace lumwright
+}  // namespace lumwright::fire

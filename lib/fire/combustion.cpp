@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::fire {
 namespace {
 constexpr Temperature reference = kelvin(298.15);  // of heating values
 const data::RelativeAtomicMasses& atoms() { return data::relative_atomic_masses(); }
@@ -12,11 +12,11 @@ const data::RelativeAtomicMasses& atoms() { return data::relative_atomic_masses(
 /// Heat of formation at 25 degC of what holds one kilogram of carbon.
 SpecificEnergy formation_per_carbon(std::string_view formula) {
   const data::SpeciesRow& row = data::species(formula);
-  return IdealGas(row).enthalpy(reference) * (row.relative_mass / atoms().carbon);
+  return matter::IdealGas(row).enthalpy(reference) * (row.relative_mass / atoms().carbon);
 }
 SpecificEnergy oxygen_per_carbon() {  // one molecule for each atom of carbon; a millionth of the rest
   const data::SpeciesRow& row = data::species("O2");
-  return IdealGas(row).enthalpy(reference) * (row.relative_mass / atoms().carbon);
+  return matter::IdealGas(row).enthalpy(reference) * (row.relative_mass / atoms().carbon);
 }
 }  // namespace
 
@@ -24,7 +24,7 @@ FlueGas flue_gas(const data::FuelAnalysis& fuel, const AirAndFuel& mix) {
   require_within("air ratio", mix.air_ratio, {0.0, 1e6});
   require_within("share of the carbon that leaves as monoxide", mix.monoxide_carbon, {0.0, 1.0});
   const data::RelativeAtomicMasses& a = atoms();
-  const double needed = stoichiometric_air(fuel), air = mix.air_ratio * needed, o2 = oxygen_in_air();
+  const double needed = stoichiometric_air(fuel), air = mix.air_ratio * needed, o2 = matter::oxygen_in_air();
   const double burnt = (1.0 - mix.monoxide_carbon) * fuel.carbon, half_burnt = mix.monoxide_carbon * fuel.carbon;
   // in kilograms for each kilogram of fuel
   const double carbon_dioxide = burnt * (a.carbon + 2.0 * a.oxygen) / a.carbon;
@@ -49,7 +49,7 @@ SpecificEnergy carbon_as_monoxide_heat() {
   return heat;
 }
 double air_spared(double carbon_as_monoxide) {
-  return carbon_as_monoxide * atoms().oxygen / atoms().carbon / oxygen_in_air();
+  return carbon_as_monoxide * atoms().oxygen / atoms().carbon / matter::oxygen_in_air();
 }
 
 SpecificEnergy carbon_monoxide_heat() {
@@ -58,4 +58,4 @@ SpecificEnergy carbon_monoxide_heat() {
       (atoms().carbon / data::species("CO").relative_mass);
   return heat;
 }
-}  // namespace lumwright
+}  // namespace lumwright::fire

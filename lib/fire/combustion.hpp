@@ -4,14 +4,14 @@
 #include "matter/flue_gas.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 struct AirAndFuel {
   double air_ratio;        // air over the air that burns the fuel exactly
   double monoxide_carbon;  // share of the carbon that leaves as carbon monoxide
 };
 /// Flue gas of one kilogram of fuel; the ash stays behind.
 struct FlueGas {
-  GasShares shares;
+  matter::GasShares shares;
   double per_fuel;  // mass of the gas over that of the fuel
 };
 /// Complete burning apart from the carbon monoxide; no dissociation, which matters below an air ratio of 1.3 (-150 K at
@@ -25,4 +25,4 @@ SpecificEnergy carbon_as_monoxide_heat();
 /// Air, over the fuel's mass, that carbon leaving as monoxide (also over the fuel's mass) does without: half a molecule
 /// of oxygen for each atom.
 double air_spared(double carbon_as_monoxide);
-}  // namespace lumwright
+}  // namespace lumwright::fire

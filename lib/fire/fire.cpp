@@ -7,7 +7,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::fire {
 namespace {
 constexpr MassFlow no_flow = 0.0 * kg_per_s;
 constexpr Power no_heat = 0.0 * W;
@@ -51,9 +51,9 @@ Fire::Fire(const FireInput& input)
       gasified_(
           std::min((1.0 - input.ash_left) * richness(input), 1.0)),  // richer than the analysis, with its ash gone
       conversion_(bed_conversion(input.depth)),
-      bed_heat_(lumwright::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
-      products_(gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),
-      air_(dry_air_gas()) {}
+      bed_heat_(fire::bed_heat(input.bed, input.bed_capacity, input.glow - input.air)),
+      products_(matter::gas_of(flue_gas(input.fuel, {.air_ratio = 1.0, .monoxide_carbon = 0.0}).shares)),
+      air_(matter::dry_air_gas()) {}
 
 Power Fire::kindling_heat() const {
   if (!(input_.kindling.duration > 0.0 * s)) return no_heat;
@@ -73,7 +73,7 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
   // Oxygen that is gone counts, not fuel: with monoxide the same oxygen burns more of it.
   const MassFlow used = lit * conversion_ * bed_air;
   const double burnt = whole > no_flow ? (1.0 + gasified_ / air_demand_) * in(used, whole) : 0.0;
-  const IdealGas mixture = mixed(air_, products_, std::min(burnt, 1.0));
+  const matter::IdealGas mixture = matter::mixed(air_, products_, std::min(burnt, 1.0));
   const SpecificEnergy cold = mixture.enthalpy(input_.air);
   return {.air_used = engine > no_flow ? in(used, engine) : 0.0,
           .fuel = fuel,
@@ -90,4 +90,4 @@ Burning Fire::burn(double lit, Power wanted_by_bed, MassFlow bed_air, MassFlow p
 Temperature Fire::bed_gas(double lit) const {
   return bed_gas_mean({.depth = input_.depth, .cold = input_.air, .exit = input_.bed_exit}, lit);
 }
-}  // namespace lumwright
+}  // namespace lumwright::fire

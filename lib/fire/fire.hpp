@@ -5,7 +5,7 @@
 #include "matter/nasa.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 /// The share of the bed that burns climbs on a straight line from `lit_at_start` (0 to 1) to all of it.
 struct Kindling {
   double lit_at_start;
@@ -40,7 +40,7 @@ struct Burning {
   Power bed;                // warms the bed up
   Power to_gas;             // the rest
   SpecificEnergy enthalpy;  // of `mixture` as it leaves the bed, before it has given any heat away
-  IdealGas mixture;         // all the gas that enters the tubes
+  matter::IdealGas mixture;  // all the gas that enters the tubes
 };
 
 /// A fire that has been looked over, with its constants worked out.
@@ -54,7 +54,7 @@ class Fire {
   double monoxide_carbon() const { return monoxide_carbon_; }  // share of the carbon that leaves as monoxide
   double conversion() const { return conversion_; }            // of the oxygen, in the bed
   Energy bed_heat() const { return bed_heat_; }                // from cold to glow, all of it
-  SpecificEnergy cold_enthalpy(const IdealGas& gas) const { return gas.enthalpy(input_.air); }
+  SpecificEnergy cold_enthalpy(const matter::IdealGas& gas) const { return gas.enthalpy(input_.air); }
   double fuel_per_air(double lit) const { return lit * conversion_ / air_taken_; }  // of the bed's air
   double gas_per_air(double lit) const { return gasified_ * fuel_per_air(lit); }
 
@@ -74,6 +74,6 @@ class Fire {
   FireInput input_;
   double air_demand_, monoxide_carbon_, air_taken_, gasified_, conversion_;
   Energy bed_heat_;
-  IdealGas products_, air_;
+  matter::IdealGas products_, air_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::fire

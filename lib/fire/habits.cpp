@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::fire {
 Band<Duration> kindling_time(const data::KindlingRow& row, Area grate) {
   require_above_zero("grate area", grate);
   const data::KindlingSize& size = data::kindling_size();
@@ -37,4 +37,4 @@ Band<double> monoxide_share(const MonoxideFrom& fire) {
   const auto with_leak = [&](double share) { return std::min(left * share, over.most); };
   return {with_leak(usual.value), with_leak(usual.low), with_leak(usual.high)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::fire

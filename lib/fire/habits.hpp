@@ -4,7 +4,7 @@
 #include "quantity/band.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 /// From the match until the whole bed glows, on a grate of this area: as the row's, by the area over the row's to a
 /// power. With less than data::kindling_size().air through the grate it takes longer. Throws ModelError for an area
 /// that is not above zero.
@@ -19,4 +19,4 @@ struct MonoxideFrom {
   double leak;  // share of the engine's air that gets past the bed
 };
 Band<double> monoxide_share(const MonoxideFrom& fire);
-}  // namespace lumwright
+}  // namespace lumwright::fire

@@ -4,7 +4,7 @@
 #include "quantity/errors.hpp"
 #include "quantity/require.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 namespace {
 using Fuel = data::FuelAnalysis;
 
@@ -32,7 +32,7 @@ double stoichiometric_air(const Fuel& fuel) {
   const double o2 = 2.0 * a.oxygen;
   const double oxygen = o2 / a.carbon * fuel.carbon + o2 / (4.0 * a.hydrogen) * fuel.hydrogen +
                         o2 / a.sulphur * fuel.sulphur - fuel.oxygen;
-  const double air = oxygen / oxygen_in_air();
+  const double air = oxygen / matter::oxygen_in_air();
   require_above_zero("air that the fuel needs, over its mass", air);
   return air;
 }
@@ -61,4 +61,4 @@ SpecificEnergy net_heat(SpecificEnergy gross, const Fuel& fuel) {
 }
 
 SpecificEnergy net_heat(const Fuel& fuel) { return net_heat(gross_heat(fuel), fuel); }
-}  // namespace lumwright
+}  // namespace lumwright::fire

@@ -3,7 +3,7 @@
 #include "data/fuels.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::fire {
 // Analyses are mass shares as fired; each throws ModelError for a share outside 0 to 1. Gross (higher) heating values
 // count the heat of condensing the water, net (lower) ones do not: a fire gives the net.
 
@@ -20,4 +20,4 @@ SpecificEnergy gross_heat(const data::FuelAnalysis& fuel);
 SpecificEnergy net_heat(SpecificEnergy gross, const data::FuelAnalysis& fuel);
 /// The usual chain: net_heat(gross_heat(fuel), fuel).
 SpecificEnergy net_heat(const data::FuelAnalysis& fuel);
-}  // namespace lumwright
+}  // namespace lumwright::fire

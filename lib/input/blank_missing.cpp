@@ -2,7 +2,7 @@
 #include <fmt/format.h>
 #include <utility>
 
-namespace lumwright {
+namespace lumwright::input {
 std::optional<std::size_t> colon_without_blank(std::string_view text) {
   const std::size_t colon = text.find_first_not_of("abcdefghijklmnopqrstuvwxyz_");
   if (colon == std::string_view::npos || colon < 2 || text[colon] != ':' || colon + 1 == text.size())
@@ -22,4 +22,4 @@ Fault blank_missing(Position at, std::string key, std::string_view text) {
           whole ? fmt::format("write `{}: {}`", text.substr(0, colon), value)
                 : fmt::format("write `{}: ` before the value", text.substr(0, colon))};
 }
-}  // namespace lumwright
+}  // namespace lumwright::input

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::input {
 namespace {
 constexpr std::size_t widest = 120;     // bytes of the line shown
 constexpr std::size_t most_shown = 50;  // faults shown; the rest are counted
@@ -97,4 +97,4 @@ InputError::InputError(const Source& source, std::vector<Fault> faults)
         return render_all(source, faults);
       }()),
       faults_(std::move(faults)) {}
-}  // namespace lumwright
+}  // namespace lumwright::input

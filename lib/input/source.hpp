@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::input {
 struct Source {
   std::string name, text;
 };
@@ -31,4 +31,4 @@ class InputError : public std::runtime_error {
  private:
   std::vector<Fault> faults_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::input

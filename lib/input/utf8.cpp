@@ -1,7 +1,7 @@
 #include "input/utf8.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::input {
 namespace {
 // Length of the character that starts here, 0 if none does (RFC 3629, section 4: no overlong forms, no surrogates).
 std::size_t character(std::string_view text) {
@@ -50,4 +50,4 @@ std::string printable(std::string_view text) {
   }
   return out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::input

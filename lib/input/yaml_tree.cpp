@@ -11,7 +11,7 @@
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/parser.h>
 
-namespace lumwright {
+namespace lumwright::input {
 namespace {
 using YAML::Mark, YAML::anchor_t;
 using Style = YAML::EmitterStyle::value;
@@ -284,4 +284,4 @@ Node read_yaml(const Source& source, std::vector<Fault>& faults, std::size_t mos
     throw InputError(source, faults);
   }
 }
-}  // namespace lumwright
+}  // namespace lumwright::input

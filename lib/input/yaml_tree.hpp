@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::input {
 struct Node {
   enum class Kind { empty, scalar, list, map } kind = Kind::empty;
   Position at{};
@@ -27,4 +27,4 @@ Fault blank_missing(Position at, std::string key, std::string_view text);
 /// unreadable is thrown at once as InputError: bad syntax, not UTF-8, anchors, aliases, merge keys, tags, nesting
 /// deeper than 16, a second document, more than `most_bytes`.
 Node read_yaml(const Source& source, std::vector<Fault>& faults, std::size_t most_bytes = 64 * 1024);
-}  // namespace lumwright
+}  // namespace lumwright::input

@@ -3,7 +3,7 @@
 #include "numeric/curve.hpp"
 #include "quantity/require.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 constexpr SpecificHeat air_constant = 287.05 * J_per_kg_K;  // dry air, 8.31446 / 0.028965
 constexpr Range known = {200.0, 2500.0};                    // K
@@ -20,7 +20,7 @@ double sutherland(double x0, double s, double t) {
   return x0 * ratio * std::sqrt(ratio) * (t0 + s) / (t + s);
 }
 
-MonotoneCurve heat_capacity_curve() {
+numeric::MonotoneCurve heat_capacity_curve() {
   std::vector<double> t, cp;
   for (const data::AirHeatCapacity& row : data::air_heat_capacities()) {
     t.push_back(in(above_absolute_zero(row.temperature), K));
@@ -41,9 +41,9 @@ Viscosity air_viscosity(Temperature t) { return sutherland(1.716e-5, 110.4, chec
 Conductivity air_conductivity(Temperature t) { return sutherland(0.0241, 194.0, checked_kelvin(t)) * W_per_m_K; }
 
 SpecificHeat air_heat_capacity(Temperature t) {
-  static const MonotoneCurve curve = heat_capacity_curve();
+  static const numeric::MonotoneCurve curve = heat_capacity_curve();
   return curve(checked_kelvin(t)) * J_per_kg_K;
 }
 
 double prandtl(Temperature t) { return air_viscosity(t) * air_heat_capacity(t) / air_conductivity(t); }
-}  // namespace lumwright
+}  // namespace lumwright::matter

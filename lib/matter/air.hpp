@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 /// The density at which fan curves are stated (ISO 5801, AMCA 210).
 inline constexpr Density standard_fan_air = 1.2 * kg_per_m3;
 
@@ -25,4 +25,4 @@ SpecificHeat air_heat_capacity(Temperature t);
 
 /// Prandtl number of air from the three functions above.
 double prandtl(Temperature t);
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -2,7 +2,7 @@
 #include "matter/air.hpp"
 #include "quantity/require.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 // Stefan-Boltzmann constant, SI Brochure 9 (follows from the defining constants).
 constexpr double stefan_boltzmann = 5.670374419e-8;  // W/m2K4
@@ -12,10 +12,12 @@ void check(const FreeConvection& at) {
   require_above_zero("Prandtl number", at.prandtl);
 }
 
+double to_9_16ths(double x) { return std::sqrt(x) * std::sqrt(std::sqrt(std::sqrt(std::sqrt(x)))); }
+
 double churchill_chu(const FreeConvection& at, double still, double prandtl_constant) {
   check(at);
-  const double prandtl_part = std::pow(1.0 + std::pow(prandtl_constant / at.prandtl, 9.0 / 16.0), 8.0 / 27.0);
-  const double root = still + 0.387 * std::pow(at.rayleigh, 1.0 / 6.0) / prandtl_part;
+  const double prandtl_part = std::pow(1.0 + to_9_16ths(prandtl_constant / at.prandtl), 8.0 / 27.0);
+  const double root = still + 0.387 * std::cbrt(std::sqrt(at.rayleigh)) / prandtl_part;
   return root * root;
 }
 
@@ -80,4 +82,4 @@ double tube_nusselt(const TubeHeat& at) {
   const TubeHeat last_laminar = {.reynolds = 2300.0, .prandtl = at.prandtl, .bore_over_length = at.bore_over_length};
   return (1.0 - share) * hausen_nusselt(last_laminar) + share * gnielinski_nusselt(4000.0, at.prandtl);
 }
-}  // namespace lumwright
+}  // namespace lumwright::matter

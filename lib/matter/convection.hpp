@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 /// Rayleigh and Prandtl number of a free boundary layer.
 struct FreeConvection {
   double rayleigh;  // 0 to 1e12
@@ -43,4 +43,4 @@ double gnielinski_nusselt(double reynolds, double prandtl);
 /// One continuous Nusselt number for all flows in a tube: Hausen up to Re 2300, Gnielinski from 4000, and the straight
 /// line in Re between them (Gnielinski, Int. J. Heat Mass Transfer 63 (2013) 134-140). +-15 %.
 double tube_nusselt(const TubeHeat& at);
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 const IdealGas& co2() {
   static const IdealGas gas(data::species("CO2"));
@@ -76,4 +76,4 @@ Conductivity flue_gas_conductivity(Temperature t) {
   constexpr double ln10 = 2.302585092994046;
   return 2.64638e-3 * x * std::sqrt(x) / (x + 245.4 * std::exp(-12.0 * ln10 / x)) * W_per_m_K;
 }
-}  // namespace lumwright
+}  // namespace lumwright::matter

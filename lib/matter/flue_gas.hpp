@@ -3,7 +3,7 @@
 #include "matter/nasa.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 /// Mass shares; they add up to one, else ModelError. "Nitrogen" is all of the air that is not oxygen, argon included;
 /// sulphur dioxide goes with carbon dioxide, whose heat for each molecule is within 7 % of its own.
 struct GasShares {
@@ -25,4 +25,4 @@ const IdealGas& dry_air_gas();
 /// Thermal conductivity of hot air and flue gas: US Standard Atmosphere 1976, eq. 53. Flue gas with 13 % carbon dioxide
 /// conducts 5 % less. 200 to 2500 K, else ModelError. For its viscosity `air_viscosity` is good enough (-2 %).
 Conductivity flue_gas_conductivity(Temperature t);
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -3,7 +3,7 @@
 #include "quantity/format.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 constexpr Temperature measured_at = degC(20);  // ISO 1: lengths are true at 20 degC
 constexpr Temperature coldest = degC(-50);
@@ -48,11 +48,16 @@ Temperature highest_temperature(const data::MetalRow& metal) {
   return form == nullptr ? *metal.solidus : std::min(*metal.solidus, form->to);
 }
 
-double linear_strain(const data::MetalRow& metal, Temperature t) {
-  if (!metal.expansion) throw ModelError("no expansion coefficient is known for " + metal.name);
-  within(metal, t, coldest, highest_temperature(metal));
-  return *metal.expansion * (t - measured_at);
+LinearStrain::LinearStrain(const data::MetalRow& metal)
+    : metal_(metal.expansion ? &metal
+                             : throw ModelError("no expansion coefficient is known for " + metal.name)),
+      highest_(highest_temperature(metal)) {}
+double LinearStrain::at(Temperature t) const {
+  within(*metal_, t, coldest, highest_);
+  return *metal_->expansion * (t - measured_at);
 }
+
+double linear_strain(const data::MetalRow& metal, Temperature t) { return LinearStrain(metal).at(t); }
 
 double tabulated_strain(const data::MetalRow& metal, Temperature t) {
   const data::ElongationForm* form = form_of(metal);
@@ -71,4 +76,4 @@ StrainRange strain(const data::MetalRow& metal, Temperature t) {
   const double curve = tabulated_strain(metal, t);
   return {std::min(linear, curve), std::max(linear, curve)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -3,7 +3,7 @@
 #include "data/metals.hpp"
 #include <string_view>
 
-namespace lumwright {
+namespace lumwright::matter {
 /// The metal of that name or of one of its other names (letter case does not matter).
 /// Throws ModelError, listing the known names, for any other.
 const data::MetalRow& metal(std::string_view name);
@@ -16,6 +16,18 @@ Temperature highest_temperature(const data::MetalRow& metal);
 /// t: -50 degC to `highest_temperature`. Throws ModelError outside, or when the row has no expansion.
 double linear_strain(const data::MetalRow& metal, Temperature t);
 
+/// `linear_strain` of one metal with its range looked up once, for loops over many temperatures.
+/// Throws as that does.
+class LinearStrain {
+ public:
+  explicit LinearStrain(const data::MetalRow& metal);
+  double at(Temperature t) const;
+
+ private:
+  const data::MetalRow* metal_;
+  Temperature highest_;
+};
+
 /// The same by the temperature-dependent curve that a standard gives for this metal (EN 1993-1-2:2005, 3.4.1.1 and
 /// annex C; EN 1999-1-2:2007, 3.3.1). Throws ModelError when there is none or `t` lies outside its range.
 double tabulated_strain(const data::MetalRow& metal, Temperature t);
@@ -27,4 +39,4 @@ struct StrainRange {
 /// Least and most that the forms above allow; alike where there is only one. A fit takes the least for the bore and
 /// the most for the tube. Throws as `linear_strain`.
 StrainRange strain(const data::MetalRow& metal, Temperature t);
-}  // namespace lumwright
+}  // namespace lumwright::matter

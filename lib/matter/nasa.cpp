@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 constexpr double gas_constant = 8314.462618;                                 // J/(kmol K), exact (SI Brochure 9)
 constexpr double table_from = 200.0, table_to = 3500.0, reference = 298.15;  // K
@@ -79,4 +79,4 @@ IdealGas mixed(const IdealGas& a, const IdealGas& b, double share_of_b) {
   out.relative_mass_ = 1.0 / (share_of_a / a.relative_mass_ + share_of_b / b.relative_mass_);
   return out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -5,7 +5,7 @@
 #include "quantity/quantity.hpp"
 #include <array>
 
-namespace lumwright {
+namespace lumwright::matter {
 /// A gas whose heat capacity is a fourth-degree polynomial in each of two ranges, for a unit of mass. The upper range
 /// is shifted, by under 1e-5 of the enthalpy, to join the lower one without a step. Ideal gas; 200 to 3500 K, else
 /// ModelError. A mixture costs no more to evaluate than one species.
@@ -45,4 +45,4 @@ class IdealGas {
 
 /// A mixture of `share_of_b` of b, by mass, with a. Shares outside 0 to 1 throw ModelError.
 IdealGas mixed(const IdealGas& a, const IdealGas& b, double share_of_b);
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -3,7 +3,7 @@
 #include "quantity/format.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::matter {
 namespace {
 constexpr TemperatureRise critical_temperature = 647.096 * K;  // IAPWS R2-83(1992)
 constexpr Pressure critical_pressure = 22.064 * MPa;
@@ -91,4 +91,4 @@ Saturation saturation(Temperature t) {
 }
 
 Saturation saturation_at(Pressure p) { return saturation(saturation_temperature(p)); }
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::matter {
 /// Absolute pressure at which water boils at `t`. 273.15 to 647.096 K.
 /// IAPWS R7-97(2012) (IF97), region 4, eq. 30; within 0.02 % of the scientific formulation. Throws ModelError outside.
 Pressure saturation_pressure(Temperature t);
@@ -30,4 +30,4 @@ struct Saturation {
 Saturation saturation(Temperature t);
 /// The same at an absolute pressure, 611.657 Pa to 22.064 MPa.
 Saturation saturation_at(Pressure p);
-}  // namespace lumwright
+}  // namespace lumwright::matter

@@ -3,10 +3,10 @@
 #include "data/basis.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::model {
 /// As it is listed: the value and its band in words.
 struct Assumed {
   std::string key, value, band, why;
   data::Basis basis{};
 };
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -1,6 +1,9 @@
 // The fan unit as it is to be made: flange, tube, box and fan with every size that the bench needs.
 #pragma once
 #include "data/metals.hpp"
+#include "description/build.hpp"
+#include "model/inputs.hpp"
+#include "model/outcome.hpp"
 #include "workshop/box_development.hpp"
 #include "workshop/brazing.hpp"
 #include "workshop/edges.hpp"
@@ -14,13 +17,13 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::model {
 /// Screws of the flange: tapped where the plate holds a thread, else clearance holes and nuts.
 struct FlangeScrews {
   int count;
   Length pitch_circle;
   data::ThreadRow thread;
-  ThreadHold hold;
+  workshop::ThreadHold hold;
   bool tapped;
   Length drill;      // in the flange
   Length clearance;  // in the sheet that lies on it
@@ -37,7 +40,7 @@ struct MadeFlange {
   data::MetalRow metal;
   std::optional<FlangeScrews> screws;
   std::optional<Length> tube_hole;  // when the tube is known
-  std::optional<BrazeGap> gap;      // when they are silver brazed
+  std::optional<workshop::BrazeGap> gap;  // when they are silver brazed
   std::string joint;
 };
 /// Holes in the side of the box.
@@ -49,21 +52,21 @@ struct MadeBox {
   bool square;
   Length across, height, sheet;         // inside
   std::string metal;                    // as written
-  std::optional<RoundBoxPieces> round;  // strip and two discs
-  std::optional<SquareBoxNet> net;      // open box; its lid is a plate of the outside size
+  std::optional<workshop::RoundBoxPieces> round;  // strip and two discs
+  std::optional<workshop::SquareBoxNet> net;      // open box; its lid is a plate of the outside size
   Length lap;                           // of the round one's seam; width of the net's tabs
   Length skirt;                         // of the round one
   std::optional<Length> tube_hole;      // in the bottom
   std::optional<SideHoles> bleed;
-  std::optional<GrommetChoice> grommet;  // where the leads go through the side
+  std::optional<workshop::GrommetChoice> grommet;  // where the leads go through the side
   Length plate;                          // side or diameter of lid and bottom, finished
 };
 struct MadeFan {
-  FanDrawing drawing;
+  workshop::FanDrawing drawing;
   bool axial, inside;
   Length frame;
   std::optional<Length> thickness;
-  std::optional<PlanePoint> inlet;  // of a blower, from the corner of its body
+  std::optional<workshop::PlanePoint> inlet;  // of a blower, from the corner of its body
   std::optional<Mass> mass;
 };
 /// What the description gives of the unit; what it lacks is in `missing`, by part.
@@ -72,17 +75,19 @@ struct FanUnit {
   std::optional<MadeFlange> flange;
   std::optional<MadeBox> box;
   std::optional<MadeFan> fan;
-  std::optional<Stability> stability;
+  std::optional<workshop::Stability> stability;
   std::vector<std::string> missing;
 };
 
 /// The fan's screw holes and its cut-out about the middle of the lid. Empty where the fan must be measured first, or a
 /// blower's inlet is not placed.
 struct LidHoles {
-  std::vector<PlanePoint> screws;
+  std::vector<workshop::PlanePoint> screws;
   Length screw_hole;
   std::optional<Length> opening;
-  PlanePoint frame_low, frame_high;  // outline of the fan
+  workshop::PlanePoint frame_low, frame_high;  // outline of the fan
 };
 std::optional<LidHoles> lid_holes(const MadeFan& fan);
-}  // namespace lumwright
+
+Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs);
+}  // namespace lumwright::model

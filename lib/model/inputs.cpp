@@ -6,7 +6,7 @@
 #include <mutex>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 using TypicalRows = std::map<std::string, data::Row, std::less<>>;
 const TypicalRows& typical_rows() {
@@ -78,19 +78,19 @@ double Inputs::typical(std::string_view key, Kind kind) {
   const data::Row& row = typical_row(key);
   return assume(key, input, {"", row.text("value"), row.text("band"), row.text("why"), row.basis()});
 }
-std::string Inputs::usual(const Text& given) { return given ? *given : usual_word(given.key.text()); }
+std::string Inputs::usual(const description::Text& given) { return given ? *given : usual_word(given.key.text()); }
 std::string Inputs::usual_word(std::string_view key) {
   const data::Row& row = typical_row(key);
   note({std::string(key), row.text("word"), "", row.text("why"), row.basis()});
   return row.text("word");
 }
-int Inputs::count(const Count& given, int otherwise, std::string_view why) {
+int Inputs::count(const description::Count& given, int otherwise, std::string_view why) {
   if (given) return *given;
   note({std::string(given.key.text()), std::to_string(otherwise), "", std::string(why),
         data::Basis{data::Standing::practice, "common practice, no source"}});
   return otherwise;
 }
-std::vector<Assumed> Inputs::assumed(UnitSystem units, const PageUnits& page) const {
+std::vector<Assumed> Inputs::assumed(UnitSystem units, const description::PageUnits& page) const {
   std::vector<Assumed> converted = assumed_;
   for (Assumed& one : converted) {
     const Input* input = find(one.key);
@@ -108,4 +108,4 @@ void Inputs::note(Assumed assumed) {
   const auto same = [&](const Assumed& one) { return one.key == assumed.key; };
   if (std::none_of(assumed_.begin(), assumed_.end(), same)) assumed_.push_back(std::move(assumed));
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

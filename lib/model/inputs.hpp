@@ -14,7 +14,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::model {
 struct Input {
   AnyQuantity value;
   double low, high;  // SI
@@ -38,13 +38,13 @@ class Inputs {
 
   /// What the user wrote, or nothing.
   template <class Q>
-  std::optional<Q> known(const Given<Q>& given) {
+  std::optional<Q> known(const description::Given<Q>& given) {
     if (!given) return std::nullopt;
     return from_si<Q>(written(given));
   }
   /// What the user wrote, or the typical value of this key (data/typical.yaml), listed as assumed.
   template <class Q>
-  Q usual(const Given<Q>& given) {
+  Q usual(const description::Given<Q>& given) {
     return given ? from_si<Q>(written(given)) : from_si<Q>(typical(given.key.text(), kind_of<Q>));
   }
   /// A constant of the model that no description sets.
@@ -54,7 +54,7 @@ class Inputs {
   }
   /// What the user wrote, or a value that another table gives for this build, listed as assumed.
   template <class Q>
-  Q otherwise(const Given<Q>& given, const Band<Q>& band, Assumed note) {
+  Q otherwise(const description::Given<Q>& given, const Band<Q>& band, Assumed note) {
     return given ? from_si<Q>(written(given)) : taken(given.key.text(), band, std::move(note));
   }
   /// A value that no description sets, as another table gives it for this build, listed as assumed.
@@ -66,7 +66,7 @@ class Inputs {
   }
   /// The same for a factor or a value above zero whose band leaves out ten of a hundred at each end.
   template <class Q>
-  Q scattered(const Given<Q>& given, const Band<Q>& band, Assumed note) {
+  Q scattered(const description::Given<Q>& given, const Band<Q>& band, Assumed note) {
     return given ? from_si<Q>(written(given)) : scattered(given.key.text(), band, std::move(note));
   }
   template <class Q>
@@ -75,8 +75,8 @@ class Inputs {
     return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed, true},
                              std::move(note)));
   }
-  std::string usual(const Text& given);
-  int count(const Count& given, int otherwise, std::string_view why);
+  std::string usual(const description::Text& given);
+  int count(const description::Count& given, int otherwise, std::string_view why);
   /// Lists what stands in for a part of which nothing is said (data/typical.yaml).
   void stands_in(std::string_view key) { usual_word(key); }
   /// Lists something as assumed that is not one number.
@@ -84,7 +84,7 @@ class Inputs {
 
   const std::vector<Assumed>& assumed() const { return assumed_; }
   /// The same in the units of a page.
-  std::vector<Assumed> assumed(UnitSystem units, const PageUnits& page) const;
+  std::vector<Assumed> assumed(UnitSystem units, const description::PageUnits& page) const;
   const std::map<std::string, Input, std::less<>>& all() const { return all_; }
   const Input* find(std::string_view key) const;
   /// A sampler draws the values: nothing is noted, and a written spread is a value that was drawn from it.
@@ -96,7 +96,7 @@ class Inputs {
     return QuantityTraits<Q>::from_si(si);
   }
   template <class Q>
-  double written(const Given<Q>& given) {
+  double written(const description::Given<Q>& given) {
     using T = QuantityTraits<Q>;
     return record(given.key.text(), {Q(given.band->value), T::to_si(given.band->low), T::to_si(given.band->high),
                                      given.unit, Origin::written});
@@ -111,4 +111,4 @@ class Inputs {
   std::map<std::string, Input, std::less<>> all_;
   std::vector<Assumed> assumed_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -5,7 +5,7 @@
 #include <string>
 #include <variant>
 
-namespace lumwright {
+namespace lumwright::model {
 /// A number ready to be shown: the quantity, and the unit the user wrote for things of its kind (empty: no preference).
 struct Measure {
   AnyQuantity quantity;
@@ -20,4 +20,4 @@ struct Result {
   std::optional<Measure> low{}, high{};
   std::optional<double> share{};  // of the samples in which it exists; of a text: in which it is the same
 };
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -1,10 +1,17 @@
+#include "model/fan_unit.hpp"
 #include "model/solved.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
+#include "model/solved_light_ups.hpp"
+#include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 /// All that the fire's course stands on.
 void solve_parts(Solved& solved) {
-  const Build& build = solved.build;
+  const description::Build& build = solved.build;
   solved.fan = solve_fan(build, solved.inputs);
   solved.supply = solve_supply(build, solved.inputs, solved.fan);
   solved.draught = solve_draught(build, solved.inputs, solved.fan, solved.supply);
@@ -12,23 +19,23 @@ void solve_parts(Solved& solved) {
 }
 }  // namespace
 
-Solved solve_cold(const Build& build, const Tuning* tuning) {
+Solved solve_cold(const description::Build& build, const Tuning* tuning) {
   Solved solved{.build = build, .inputs = Inputs({}, tuning), .units = UnitSystem::as_written};
   solve_parts(solved);
-  solved.page = PageUnits(build);
+  solved.page = description::PageUnits(build);
   solved.unit = solve_unit(build, solved.inputs);
   return solved;
 }
-Solved solve(const Build& build, Draw draw, const Tuning* tuning) {
+Solved solve(const description::Build& build, Draw draw, const Tuning* tuning) {
   Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
   solve_parts(solved);
   solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
-  if (!solved.inputs.one_of_many()) solved.page = PageUnits(build);
+  if (!solved.inputs.one_of_many()) solved.page = description::PageUnits(build);
   if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs);
-  const auto steam = solved.raise ? solved.raise->raise.time_of(RaiseEventKind::own_blower) : std::nullopt;
+  const auto steam = solved.raise ? solved.raise->raise.time_of(boiler::RaiseEventKind::own_blower) : std::nullopt;
   solved.light_up = steam ? *steam : solved.inputs.usual(build.want.steam_within);
   if (solved.supply && !solved.raise) solved.inputs.stands_in("raise.light_up");
   solved.light_ups = solve_light_ups(solved);
   return solved;
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -4,43 +4,49 @@
 #include "draught/openings.hpp"
 #include "draught/orifice.hpp"
 #include "matter/water.hpp"
-#include "model/fire_side.hpp"
+#include "model/detail/fire_side.hpp"
+#include "model/solving.hpp"
 #include "model/solved.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
+#include "model/solved_supply.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 using Missing = std::vector<std::string>;
 /// Lumps lie looser along a wall, by the more the fewer of them go across the box: the upper end of the band allows it.
 Band<double> in_a_box(const data::FuelRow& row, const Input* lump, Area grate) {
   Band<double> voidage = row.voidage;
   const double across = root<2>(grate) / (lump->value.si * m);
-  voidage.high = std::min(voidage.high + wall_voidage(across), 0.8);
+  voidage.high = std::min(voidage.high + draught::wall_voidage(across), 0.8);
   return voidage;
 }
-std::optional<Bed> bed_of(const Build& build, Inputs& inputs, Area grate, std::optional<Density>& piece) {
-  const part::Fuel& fuel = build.fuel;
+std::optional<draught::Bed> bed_of(const description::Build& build, Inputs& inputs, Area grate,
+                                   std::optional<Density>& piece) {
+  const description::part::Fuel& fuel = build.fuel;
   const data::FuelRow& row = data::fuel(inputs.usual(fuel.kind));
   piece = row.piece_density.value;
-  return Bed{.particle = inputs.otherwise(fuel.lump, row.lump,
-                                          because("usual for this fuel", row.basis)),
-             .sphericity = inputs.otherwise(fuel.sphericity, row.sphericity,
-                                            because("shape of this fuel", row.basis)),
-             .voidage = inputs.otherwise(fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
-                                         because("gaps in a bed of this fuel", row.basis)),
-             .depth = inputs.usual(fuel.bed),
-             .grate = grate,
-             .resistance = inputs.constant<double>("gas.bed_resistance")};
+  return draught::Bed{
+      .particle = inputs.otherwise(fuel.lump, row.lump, because("usual for this fuel", row.basis)),
+      .sphericity = inputs.otherwise(fuel.sphericity, row.sphericity, because("roundness of its lumps, 1 for balls", row.basis)),
+      .voidage = inputs.otherwise(fuel.voidage, in_a_box(row, inputs.find("fuel.lump"), grate),
+                                  because("share of its bed that is gaps", row.basis)),
+      .depth = inputs.usual(fuel.bed),
+      .grate = grate,
+      .resistance = inputs.constant<double>("gas.bed_resistance")};
 }
 
-void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::optional<Density>& piece, Missing& missing) {
-  const part::Engine& engine = build.engine;
+void engine_parts(const description::Build& build, Inputs& inputs, draught::GasPath& path,
+                  std::optional<Density>& piece, Missing& missing) {
+  const description::part::Engine& engine = build.engine;
   const auto length = needed(inputs, engine.grate.length, missing);
   const auto width = needed(inputs, engine.grate.width, missing);
-  if (!engine.tubes.count) missing.emplace_back("engine.tubes.count");
+  note_missing(engine.tubes.count, missing);
   const auto bore = needed(inputs, engine.tubes.bore, missing);
   const auto reach = needed(inputs, engine.tubes.length, missing);
   if (!missing.empty()) return;
@@ -61,32 +67,32 @@ void engine_parts(const Build& build, Inputs& inputs, GasPath& path, std::option
   if (entry_height && !entry_width) missing.emplace_back("engine.air_entry.width");
   if (!entry_width && !entry_height) inputs.stands_in("engine.air_entry");
   if (entry_width && entry_height)
-    path.air_entry = Hole{*entry_width * *entry_height, discharge_coefficient("door").value};
-  path.grate = Grate{grate, clear};
+    path.air_entry = draught::Hole{*entry_width * *entry_height, draught::discharge_coefficient("door").value};
+  path.grate = draught::Grate{grate, clear};
   path.bed = bed_of(build, inputs, grate, piece);
-  path.past_bed = LeakShare{inputs.usual(engine.leakage.past_bed)};
-  path.smokebox = LeakShare{inputs.usual(engine.leakage.smokebox)};
+  path.past_bed = draught::LeakShare{inputs.usual(engine.leakage.past_bed)};
+  path.smokebox = draught::LeakShare{inputs.usual(engine.leakage.smokebox)};
   const Length across = root<2>(grate);
-  path.tubes = FireTubes{.count = *engine.tubes.count,
-                         .each = {*bore, *reach, data::roughness("sooted").value.value},
-                         .firebox = grate,
-                         .rise = 0.0 * mm,
-                         .above_bed = inputs.constant<double>("gas.firebox_height") * across};
+  path.tubes = draught::FireTubes{.count = *engine.tubes.count,
+                                  .each = {*bore, *reach, data::roughness("sooted").value.value},
+                                  .firebox = grate,
+                                  .rise = 0.0 * mm,
+                                  .above_bed = inputs.constant<double>("gas.firebox_height") * across};
   path.smokebox_rise = inputs.constant<double>("gas.smokebox_height") * across;
 }
 
-InletShape inlet_shape(const std::string& kind, Length bore, Length wall) {
-  return {.kind = kind == "projecting" ? Inlet::projecting
-                  : kind == "rounded"  ? Inlet::rounded
-                                       : Inlet::square,
+draught::InletShape inlet_shape(const std::string& kind, Length bore, Length wall) {
+  return {.kind = kind == "projecting" ? draught::Inlet::projecting
+                  : kind == "rounded"  ? draught::Inlet::rounded
+                                       : draught::Inlet::square,
           .bore = bore,
           .wall = wall,
           .projection = 0.5 * bore,
           .radius = 0.1 * bore};
 }
 
-void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& missing) {
-  const part::AdapterTube& tube = build.adapter.tube;
+void adapter_parts(const description::Build& build, Inputs& inputs, draught::GasPath& path, Missing& missing) {
+  const description::part::AdapterTube& tube = build.adapter.tube;
   const auto outside = needed(inputs, tube.outside, missing);
   const auto length = needed(inputs, tube.length, missing);
   if (!outside || !length) return;
@@ -96,32 +102,32 @@ void adapter_parts(const Build& build, Inputs& inputs, GasPath& path, Missing& m
                   "measure `adapter.tube.outside` and `adapter.tube.wall` once more");
   const auto engaged = engaged_length(build, inputs);
   const Length in_chimney = engaged.value_or(0.0 * mm);
-  path.adapter = Adapter{.tube = {bore, *length, data::roughness("sooted").value.value},
-                         .inlet = inlet_shape(inputs.usual(tube.inlet), bore, wall),
-                         .fittings = 0.0,
-                         .rise = *length,
-                         .wall = TubeWall{bore, *outside, std::max(*length - in_chimney, 0.0 * mm),
-                                          inputs.constant<double>("gas.tube_emissivity")}};
-  const part::Cylinders& cylinders = build.engine.cylinders;
+  path.adapter = draught::Adapter{.tube = {bore, *length, data::roughness("sooted").value.value},
+                                  .inlet = inlet_shape(inputs.usual(tube.inlet), bore, wall),
+                                  .fittings = 0.0,
+                                  .rise = *length,
+                                  .wall = draught::TubeWall{bore, *outside, std::max(*length - in_chimney, 0.0 * mm),
+                                                            inputs.constant<double>("gas.tube_emissivity")}};
+  const description::part::Cylinders& cylinders = build.engine.cylinders;
   if (!cylinders.count && !cylinders.blast_nozzle) inputs.stands_in("engine.cylinders");
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known(build.engine.chimney.bore);
   if (!chimney) inputs.stands_in("engine.chimney.bore");
   if (chimney && *chimney > *outside)
-    path.annulus = Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
-                           inputs.constant<double>("gas.annulus_eccentricity")};
+    path.annulus = draught::Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
+                                    inputs.constant<double>("gas.annulus_eccentricity")};
 }
 
-void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, GasPath& path) {
-  const part::Box& box = build.adapter.box;
+void box_parts(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, draught::GasPath& path) {
+  const description::part::Box& box = build.adapter.box;
   const auto diameter = inputs.known(box.diameter),
              height = inputs.known(box.height);
   if (!diameter || !height) inputs.stands_in("adapter.box");
   if (diameter && height) {
     if (fan && fan->label.frame <= 0.0 * mm) inputs.stands_in("fan.frame");
     const Length frame = fan && fan->label.frame > 0.0 * mm ? fan->label.frame : *diameter;
-    const double wheel = data::fan_wheel_share(fan ? fan->label.kind : FanKind::axial);
+    const double wheel = data::fan_wheel_share(fan ? fan->label.kind : data::FanKind::axial);
     const Length taken = fan && fan->inside ? fan->thickness.value() : 0.0 * mm;
     const Length distance = std::max(*height - taken, 0.1 * *height);
     const Area skin =
@@ -129,27 +135,29 @@ void box_parts(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan
     if (path.adapter && path.adapter->tube.bore > *diameter)
       throw Refused("draught.flow",
                     fmt::format("the tube is {} wide inside, wider than the box of {} that it opens into",
-                                length_on_page(path.adapter->tube.bore, build), length_on_page(*diameter, build)),
+                                description::length_on_page(path.adapter->tube.bore, build),
+                                description::length_on_page(*diameter, build)),
                     "measure tube and box once more");
-    path.box = Box{.bore = *diameter,
-                   .depth = {wheel * frame, distance},
-                   .rise = distance,
-                   .wall = BoxWall{*height, skin, inputs.constant<double>("gas.tin_emissivity"),
-                                   inputs.constant<double>("gas.box_stirring")}};
+    path.box = draught::Box{.bore = *diameter,
+                            .depth = {wheel * frame, distance},
+                            .rise = distance,
+                            .wall = draught::BoxWall{*height, skin, inputs.constant<double>("gas.tin_emissivity"),
+                                                     inputs.constant<double>("gas.box_stirring")}};
   }
   const int holes = build.adapter.bleed.holes ? *build.adapter.bleed.holes : 0;
   const auto each = inputs.known(build.adapter.bleed.diameter);
   if (holes == 0 || !each) inputs.stands_in("adapter.bleed");
   if (holes > 0 && each)
-    path.bleed = Hole{static_cast<double>(holes) * circle(*each), discharge_coefficient("sharp hole").value};
+    path.bleed =
+        draught::Hole{static_cast<double>(holes) * circle(*each), draught::discharge_coefficient("sharp hole").value};
 }
 
 // Water at own-blower pressure: the fire burns brightest against it, and the gas is hottest.
-Temperature judged_at(const Build& build, Inputs& inputs, Pressure barometer) {
+Temperature judged_at(const description::Build& build, Inputs& inputs, Pressure barometer) {
   const auto gauge = take_over(build, inputs);
   if (!build.engine.boiler.own_blower_from)
     inputs.stands_in(gauge ? "engine.boiler.own_blower_from" : "engine.boiler.working");
-  return gauge ? saturation_temperature(gauge->above_barometer + barometer) : degC(110);
+  return gauge ? matter::saturation_temperature(gauge->above_barometer + barometer) : degC(110);
 }
 
 constexpr const char* too_little_air =
@@ -160,14 +168,14 @@ constexpr const char* too_little_suction = "take a fan with more pressure, or sh
 void run_fan(const SolvedFan& fan, const Outcome<SolvedSupply>& supply, Inputs& inputs, SolvedDraught& draught) {
   if (!supply) inputs.stands_in("supply.pack");
   draught.fan_voltage = supply ? supply->start.fan_voltage : fan.label.rated_voltage;
-  const bool chopped = supply && supply->feed.control.kind == Control::Kind::chopped_supply;
-  const FanDrive drive{draught.fan_voltage, chopped ? std::optional(supply->start.speed) : std::nullopt};
+  const bool chopped = supply && supply->feed.control.kind == power::Control::Kind::chopped_supply;
+  const draught::FanDrive drive{draught.fan_voltage, chopped ? std::optional(supply->start.speed) : std::nullopt};
   draught.fan_speed = told_by("fan.voltage", "", "more cells, a higher output, or a fan rated for less",
-                              [&] { return driven_speed(*fan.motor, drive); });
+                              [&] { return draught::driven_speed(*fan.motor, drive); });
 }
 }  // namespace
 
-Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
+Outcome<SolvedDraught> solve_draught(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                      const Outcome<SolvedSupply>& supply) {
   return attempt<SolvedDraught>([&](Missing& missing) -> std::optional<SolvedDraught> {
     SolvedDraught d{};
@@ -186,29 +194,30 @@ Outcome<SolvedDraught> solve_draught(const Build& build, Inputs& inputs, const O
     if (!d.path.adapter) inputs.stands_in("adapter.tube");
     box_parts(build, inputs, fan, d.path);
 
-    const GasNetwork hot(d.path, d.ambient);
+    const draught::GasNetwork hot(d.path, d.ambient);
     d.fire = fire_of(build, inputs, d.path.grate->area);
     d.boiler = boiler_of(build, inputs, d.path.grate->area);
     d.water = judged_at(build, inputs, d.ambient.pressure);
-    const FiredBoiler alight(*d.fire, *d.boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
-    const FixedTemperatures out = unlit(d.ambient);
-    std::optional<RunningFan> running_fan;
+    const boiler::FiredBoiler alight(*d.fire, *d.boiler, {.lit = 1.0, .wanted_by_bed = 0.0 * W, .water = d.water});
+    const draught::FixedTemperatures out = draught::unlit(d.ambient);
+    std::optional<draught::RunningFan> running_fan;
     if (measured) {
-      d.hot_flow = at_engine_flow(hot, alight, *measured);
+      d.hot_flow = draught::at_engine_flow(hot, alight, *measured);
     } else {
       run_fan(*fan, supply, inputs, d);
-      running_fan = running(fan->curve, d.fan_speed);
-      d.hot = solve_duty(hot, alight, *running_fan);
+      running_fan = draught::running(fan->curve, d.fan_speed);
+      d.hot = draught::solve_duty(hot, alight, *running_fan);
       d.hot_flow = d.hot->flow;
     }
     d.burning = d.fire->burn(1.0, 0.0 * W, d.hot_flow.bed, d.hot_flow.past_bed);
-    d.cold_path = with_openings(d.path, told_by("draught.flow", "", d.measured ? too_little_air : too_little_suction,
-                                                [&] { return openings(hot, d.hot_flow); }));
-    const GasNetwork cold(d.cold_path, d.ambient);
-    if (running_fan) d.cold = solve_duty(cold, out, *running_fan);
-    if (!inputs.one_of_many()) d.fan_off = without_fan(hot, alight, d.hot_flow.bed);
-    d.cold_flow = d.cold ? d.cold->flow : at_engine_flow(cold, out, *measured);
+    d.cold_path =
+        draught::with_openings(d.path, told_by("draught.flow", "", d.measured ? too_little_air : too_little_suction,
+                                               [&] { return draught::openings(hot, d.hot_flow); }));
+    const draught::GasNetwork cold(d.cold_path, d.ambient);
+    if (running_fan) d.cold = draught::solve_duty(cold, out, *running_fan);
+    if (!inputs.one_of_many()) d.fan_off = draught::without_fan(hot, alight, d.hot_flow.bed);
+    d.cold_flow = d.cold ? d.cold->flow : draught::at_engine_flow(cold, out, *measured);
     return d;
   });
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

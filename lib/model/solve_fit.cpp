@@ -2,23 +2,27 @@
 #include "data/measuring.hpp"
 #include "description/stock_name.hpp"
 #include "matter/metal.hpp"
+#include "model/solving.hpp"
 #include "model/solved.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fit.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 // A spread in the description is the measuring uncertainty unless that is given by itself.
-Length measured_within(Inputs& inputs, const Given<Length>& size, const Given<Length>& within, const char* method) {
+Length measured_within(Inputs& inputs, const description::Given<Length>& size, const description::Given<Length>& within,
+                       const char* method) {
   if (!within && size.has_spread) return 0.0 * mm;
   const data::MeasuringMethod& usual = data::measuring_method(method);
   return inputs.otherwise(within, exactly(usual.uncertainty),
                           because("as measured with a " + usual.name, usual.basis));
 }
-Band<Length> band(const Inputs& inputs, const Given<Length>& given, Length used) {
+Band<Length> band(const Inputs& inputs, const description::Given<Length>& given, Length used) {
   return inputs.one_of_many() ? exactly(used) : Band<Length>{used, given.band->low, given.band->high};
 }
-FitHeat heat_of(const Build& build, Inputs& inputs) {
+workshop::FitHeat heat_of(const description::Build& build, Inputs& inputs) {
   const auto length = inputs.known(build.adapter.tube.length);
   const auto engaged = engaged_length(build, inputs);
   if (!engaged) inputs.stands_in("adapter.tube.engaged");
@@ -32,9 +36,9 @@ FitHeat heat_of(const Build& build, Inputs& inputs) {
 }
 }  // namespace
 
-std::optional<Length> engaged_length(const Build& build, Inputs& inputs) {
-  const part::AdapterTube& tube = build.adapter.tube;
-  const part::Chimney& chimney = build.engine.chimney;
+std::optional<Length> engaged_length(const description::Build& build, Inputs& inputs) {
+  const description::part::AdapterTube& tube = build.adapter.tube;
+  const description::part::Chimney& chimney = build.engine.chimney;
   if (auto engaged = inputs.known(tube.engaged)) return engaged;
   const auto length = inputs.known(tube.length),
              depth = inputs.known(chimney.depth);
@@ -45,10 +49,10 @@ std::optional<Length> engaged_length(const Build& build, Inputs& inputs) {
   return engaged;
 }
 
-Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught) {
+Outcome<SolvedFit> solve_fit(const description::Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught) {
   return attempt<SolvedFit>([&](std::vector<std::string>& missing) -> std::optional<SolvedFit> {
-    const part::Chimney& chimney = build.engine.chimney;
-    const part::AdapterTube& tube = build.adapter.tube;
+    const description::part::Chimney& chimney = build.engine.chimney;
+    const description::part::AdapterTube& tube = build.adapter.tube;
     const auto bore = needed(inputs, chimney.bore, missing);
     const auto outside = needed(inputs, tube.outside, missing);
     if (!bore || !outside) return std::nullopt;
@@ -56,35 +60,34 @@ Outcome<SolvedFit> solve_fit(const Build& build, Inputs& inputs, const Outcome<S
     const Temperature gas = draught ? draught->hot_flow.smokebox_gas : inputs.constant<Temperature>("gas.tube_exit");
     const auto& running = data::length_rule("running clearance");
     const auto& soot = data::length_rule("soot");
-    FitInput in{
+    workshop::FitInput in{
         .bore = band(inputs, chimney.bore, *bore),
-        .bore_measured_within = measured_within(inputs, chimney.bore,
-                                                chimney.measured_within, "caliper_inside"),
+        .bore_measured_within = measured_within(inputs, chimney.bore, chimney.measured_within, "caliper_inside"),
         .chimney_wall = inputs.known(chimney.wall),
         .seam_ridge = inputs.usual(chimney.seam_ridge),
         .depth = inputs.known(chimney.depth),
-        .chimney_metal = metal(inputs.usual(chimney.material)),
+        .chimney_metal = matter::metal(inputs.usual(chimney.material)),
         .outside = band(inputs, tube.outside, *outside),
-        .outside_measured_within =
-            measured_within(inputs, tube.outside, tube.measured_within, "micrometer"),
+        .outside_measured_within = measured_within(inputs, tube.outside, tube.measured_within, "micrometer"),
         .tube_wall = inputs.usual(tube.wall),
         .engaged = engaged_length(build, inputs),
-        .tube_metal = metal(inputs.usual(tube.material)),
+        .tube_metal = matter::metal(inputs.usual(tube.material)),
         .tube_hot = gas,
         .chimney_cold = air,
         .chimney_hot = gas,
-        .soot = inputs.otherwise(tube.soot, soot.value,
-                                 because("between two cleanings", soot.basis)),
+        .soot = inputs.otherwise(tube.soot, soot.value, because("between two cleanings", soot.basis)),
         .running_clearance = running.value.value,
         .heat = heat_of(build, inputs),
     };
     if (!(in.seam_ridge < 0.5 * in.bore.low))
       throw Refused("fit.cold",
                     fmt::format("a seam ridge of {} leaves no way for a tube in a bore of {}",
-                                length_on_page(in.seam_ridge, build), length_on_page(in.bore.low, build)),
+                                description::length_on_page(in.seam_ridge, build),
+                                description::length_on_page(in.bore.low, build)),
                     "measure the ridge and the bore once more");
-    const Fit result = fit(in);
-    return SolvedFit{in, result, inputs.one_of_many() ? std::vector<StockTube>{} : stock_tubes(in, 3)};
+    const workshop::Fit result = workshop::fit(in);
+    return SolvedFit{in, result,
+                     inputs.one_of_many() ? std::vector<workshop::StockTube>{} : workshop::stock_tubes(in, 3)};
   });
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

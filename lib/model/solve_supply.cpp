@@ -1,24 +1,29 @@
 #include "data/cells.hpp"
 #include "data/fuses.hpp"
 #include "data/speed_control.hpp"
+#include "model/solving.hpp"
 #include "model/solved.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_supply.hpp"
+#include "power/fuse.hpp"
 #include "power/leads.hpp"
 #include "power/step_up.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 using Missing = std::vector<std::string>;
 
-std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, Missing& missing) {
+std::optional<power::FanLaw> fan_law(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
+                                     Missing& missing) {
   const auto& electrics = data::fan_electrics();
   const double exponent = inputs.taken("fan.current_exponent", electrics.current_exponent,
-                                       because("current goes with voltage to this power", electrics.basis));
+                                       because("how current rises with voltage: 1 in step, 2 with its square", electrics.basis));
   const auto power = inputs.known(build.load.power);
   const auto voltage = inputs.known(build.load.voltage);
-  if (power && voltage) return FanLaw{*voltage, *power / *voltage, exponent};
+  if (power && voltage) return power::FanLaw{*voltage, *power / *voltage, exponent};
   if (!fan) {
     missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
     if (fan.missing.empty()) missing.emplace_back("load.power");
@@ -28,27 +33,28 @@ std::optional<FanLaw> fan_law(const Build& build, Inputs& inputs, const Outcome<
     missing.emplace_back("fan.rated.current");
     return std::nullopt;
   }
-  return FanLaw{fan->label.rated_voltage, *fan->current, exponent};
+  return power::FanLaw{fan->label.rated_voltage, *fan->current, exponent};
 }
 
-Control control_of(const Build& build, Inputs& inputs) {
+power::Control control_of(const description::Build& build, Inputs& inputs) {
   const std::string kind = inputs.usual(build.supply.control.kind);
-  Control control = uncontrolled();
+  power::Control control = power::uncontrolled();
   if (kind == "chopped supply")
-    control = {Control::Kind::chopped_supply, inputs.known(build.supply.control.duty).value(), control.voltage};
+    control = {power::Control::Kind::chopped_supply, inputs.known(build.supply.control.duty).value(), control.voltage};
   if (kind == "lower output" || kind == "series regulator")
-    control = {kind == "lower output" ? Control::Kind::lower_output : Control::Kind::series_regulator, 1.0,
-               inputs.known(build.supply.control.output).value()};
+    control = {kind == "lower output" ? power::Control::Kind::lower_output : power::Control::Kind::series_regulator,
+               1.0, inputs.known(build.supply.control.output).value()};
   return control;
 }
 
-bool has_step_up(const part::StepUpPart& part) {
+bool has_step_up(const description::part::StepUpPart& part) {
   return part.module || part.output || part.efficiency || part.input_limit || part.input_min || part.input_most ||
          part.output_most;
 }
 
-StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<data::StepUpRow>& module) {
-  const part::StepUpPart& part = build.supply.step_up;
+power::StepUp step_up(const description::Build& build, Inputs& inputs, Voltage rated,
+                      std::optional<data::StepUpRow>& module) {
+  const description::part::StepUpPart& part = build.supply.step_up;
   std::string name = part.module ? *part.module : std::string();
   if (name.empty() && !part.efficiency) {
     name = "small 1.2 MHz";
@@ -62,25 +68,25 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
   const auto measured_min = inputs.known(part.input_min);
   Voltage least = measured_min.value_or(0.0 * V);
   if (!measured_min && module) {
-    least = inputs.otherwise(part.input_min, exactly(real_minimum(*module, std::nullopt)),
+    least = inputs.otherwise(part.input_min, exactly(power::real_minimum(*module, std::nullopt)),
                              because("below this, step-ups of this kind misbehave", module->basis));
   } else if (!measured_min) {
     least = inputs.otherwise(
         part.input_min, Band<Voltage>{2.5 * V, 0.9 * V, 4.0 * V},
         because("least input of small step-ups", data::Basis{data::Standing::secondary, "tests of hobby step-ups"}));
   }
-  StepUp made = module ? step_up_of(*module, output, least)
-                       : StepUp{.output = output,
-                                .efficiency = 1.0,
-                                .passing_drop = data::unknown_step_up().diode_drop,
-                                .input_min = least,
-                                .runs_away = false};
+  power::StepUp made = module ? power::step_up_of(*module, output, least)
+                              : power::StepUp{.output = output,
+                                              .efficiency = 1.0,
+                                              .passing_drop = data::unknown_step_up().diode_drop,
+                                              .input_min = least,
+                                              .runs_away = false};
   if (!part.efficiency)
     inputs.note({"supply.step_up.efficiency", "by its load", "", "as one of this kind was measured", module->basis});
   if (part.efficiency.share)
     made.efficiency = *part.efficiency.share;
   else if (part.efficiency) {
-    std::vector<EfficiencyPoint> points;
+    std::vector<power::EfficiencyPoint> points;
     for (const auto& p : part.efficiency.points) points.push_back({p.input, p.output, p.share});
     made.efficiency = points;
   }
@@ -88,16 +94,17 @@ StepUp step_up(const Build& build, Inputs& inputs, Voltage rated, std::optional<
 }
 
 // Both wires; those that are not described cost nothing.
-Resistance leads_of(const Build& build, Inputs& inputs) {
-  const part::LeadsPart& wires = build.supply.leads;
+Resistance leads_of(const description::Build& build, Inputs& inputs) {
+  const description::part::LeadsPart& wires = build.supply.leads;
   if (!wires.section && !wires.length) {
     inputs.stands_in("supply.leads");
     return 0.0 * ohm;
   }
   const Area section = inputs.usual(wires.section);
-  return loop_resistance(wire_resistance(section), inputs.usual(wires.length), inputs.usual(build.place.air));
+  const Temperature air = inputs.usual(build.place.air);  // by itself: what is assumed is listed in the order of asking
+  return power::loop_resistance(power::wire_resistance(section), inputs.usual(wires.length), air);
 }
-Resistance fuse_of(const Build& build, Inputs& inputs) {
+Resistance fuse_of(const description::Build& build, Inputs& inputs) {
   const auto fuse = inputs.known(build.supply.fuse);
   if (!fuse) return 0.0 * ohm;
   const Current least = data::fuses().front().rating, most = data::fuses().back().rating;
@@ -107,11 +114,11 @@ Resistance fuse_of(const Build& build, Inputs& inputs) {
                               format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)), format(least, "A"),
                               format(most, "A")),
                   "read the rating on the fuse; it must carry the fan and protect the wires");
-  return fuse_resistance(*fuse);
+  return power::fuse_resistance(*fuse);
 }
 
 /// Two contacts for every cell or block; those of strings side by side share the current.
-Resistance contacts_of(const part::PackPart& part, Inputs& inputs, const data::CellRow& cell, int series) {
+Resistance contacts_of(const description::part::PackPart& part, Inputs& inputs, const data::CellRow& cell, int series) {
   if (part.resistance || cell.bank) return 0.0 * ohm;
   const data::SeriesResistanceRow& row = cell.contact;
   const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
@@ -129,8 +136,8 @@ void must_stand(const data::ChemistryRow& cells, Temperature t) {
                 "keep the pack out of frost and heat, and write how warm it is as `supply.pack.temperature`");
 }
 
-PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
-  const part::PackPart& part = build.supply.pack;
+power::PackInput pack_input(const description::Build& build, Inputs& inputs, Resistance outside) {
+  const description::part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
   const int series = inputs.count(part.series, 1, "one cell or block");
   const data::ConditionRow& condition = data::condition(inputs.usual(part.condition));
@@ -139,7 +146,7 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
     throw Refused("power.bank", fmt::format("{} power banks in series are written: a bank stands alone", series),
                   "write `supply.pack.series: 1`");
   const Temperature air = inputs.usual(build.place.air);
-  return PackInput{
+  return power::PackInput{
       .cell = cell,
       .series = series,
       .parallel = part.parallel ? *part.parallel : 1,
@@ -152,7 +159,7 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
                                               because("what the condition does to the resistance", condition.basis)),
       .charged = inputs.usual(part.charged),
       .rate_exponent =
-          inputs.otherwise(part.rate_exponent, cell.rate_exponent, note("how the capacity shrinks with current")),
+          inputs.otherwise(part.rate_exponent, cell.rate_exponent, note("how capacity shrinks as the current rises: 1 not at all")),
       .temperature =
           inputs.otherwise(part.temperature, exactly(air),
                            because("as the air", data::Basis{data::Standing::practice, "common practice, no source"})),
@@ -164,7 +171,8 @@ PackInput pack_input(const Build& build, Inputs& inputs, Resistance outside) {
   };
 }
 
-std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const data::CellRow& cell, int series) {
+std::optional<Voltage> stop_voltage(const description::Build& build, Inputs& inputs, const data::CellRow& cell,
+                                    int series) {
   if (auto stop = inputs.known(build.supply.stop_at)) return stop;
   if (cell.bank) return std::nullopt;  // a power bank switches itself off
   const Voltage usual = cell.chemistry.end * static_cast<double>(series * cell.cells_inside);
@@ -174,7 +182,7 @@ std::optional<Voltage> stop_voltage(const Build& build, Inputs& inputs, const da
 
 // Cells lose their charge by themselves in less, which the model leaves out. Common practice, no source.
 constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
-void check_run(const Run& run, std::optional<Voltage> stop) {
+void check_run(const power::Run& run, std::optional<Voltage> stop) {
   if (!run.starts)
     throw Refused("power.light_ups",
                   "the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
@@ -188,11 +196,13 @@ void check_run(const Run& run, std::optional<Voltage> stop) {
 }
 
 // Not the state at the socket's open voltage: the supply answers to what is left behind leads and fuse.
-SupplyState state_at(const FanSupply& feed, const Sample& sample) { return supply_state(feed, sample.voltage); }
+power::SupplyState state_at(const power::FanSupply& feed, const power::Sample& sample) {
+  return power::supply_state(feed, sample.voltage);
+}
 
 // What the step-up stands: as written, else as its kind does.
-void add_limits(SolvedSupply& s, const Build& build, Inputs& inputs) {
-  const part::StepUpPart& part = build.supply.step_up;
+void add_limits(SolvedSupply& s, const description::Build& build, Inputs& inputs) {
+  const description::part::StepUpPart& part = build.supply.step_up;
   s.input_limit = inputs.known(part.input_limit);
   s.input_most = inputs.known(part.input_most);
   s.output_most = inputs.known(part.output_most);
@@ -207,30 +217,30 @@ void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
   s.weakest = condition.weakest.value;
   const bool matters = !cell.chemistry.reversed_soc.empty() || cell.chemistry.spoilt_below_end;
   if (s.pack_input.series < 2 || cell.cells_inside > 1 || !matters) return;
-  PackInput uneven = s.pack_input;
+  power::PackInput uneven = s.pack_input;
   uneven.weakest = condition.weakest.value;
-  s.with_weak_cell = discharge(make_pack(uneven), s.feed, s.stop_at);
+  s.with_weak_cell = power::discharge(power::make_pack(uneven), s.feed, s.stop_at);
 }
 }  // namespace
 
-Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan) {
+Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan) {
   return attempt<SolvedSupply>([&](Missing& missing) -> std::optional<SolvedSupply> {
-    if (!build.supply.pack.cell) missing.emplace_back("supply.pack.cell");
+    note_missing(build.supply.pack.cell, missing);
     const auto law = fan_law(build, inputs, fan, missing);
     if (!law || !build.supply.pack.cell) return std::nullopt;
     const Resistance leads = leads_of(build, inputs);
-    const PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
+    const power::PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
     must_stand(input.cell.chemistry, input.temperature);
     std::optional<data::StepUpRow> module;
-    FanSupply feed{.fan = *law,
-                   .control = control_of(build, inputs),
-                   .step_up = std::nullopt,
-                   .motor = data::motor_shares(),
-                   .regulator_dropout = data::fan_electrics().regulator_dropout};
+    power::FanSupply feed{.fan = *law,
+                          .control = control_of(build, inputs),
+                          .step_up = std::nullopt,
+                          .motor = data::motor_shares(),
+                          .regulator_dropout = data::fan_electrics().regulator_dropout};
     if (has_step_up(build.supply.step_up)) feed.step_up = step_up(build, inputs, law->rated_voltage, module);
-    const Pack pack = make_pack(input);
+    const power::Pack pack = power::make_pack(input);
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
-    const Run run = discharge(pack, feed, stop);
+    const power::Run run = power::discharge(pack, feed, stop);
     check_run(run, stop);
     SolvedSupply solved{.pack_input = input,
                         .pack = pack,
@@ -257,4 +267,4 @@ Outcome<SolvedSupply> solve_supply(const Build& build, Inputs& inputs, const Out
     return solved;
   });
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

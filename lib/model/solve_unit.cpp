@@ -2,17 +2,21 @@
 #include "data/shop_rules.hpp"
 #include "data/strengths.hpp"
 #include "matter/metal.hpp"
+#include "model/solving.hpp"
+#include "model/fan_unit.hpp"
 #include "model/solved.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include "workshop/solids.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::model {
 namespace {
 using Missing = std::vector<std::string>;
 
-std::optional<MadeTube> tube_of(const Build& build, Inputs& inputs, Missing& missing) {
-  const part::AdapterTube& tube = build.adapter.tube;
+std::optional<MadeTube> tube_of(const description::Build& build, Inputs& inputs, Missing& missing) {
+  const description::part::AdapterTube& tube = build.adapter.tube;
   Missing lacks;
   const auto outside = needed(inputs, tube.outside, lacks),
              length = needed(inputs, tube.length, lacks);
@@ -23,27 +27,27 @@ std::optional<MadeTube> tube_of(const Build& build, Inputs& inputs, Missing& mis
                   .wall = wall,
                   .length = *length,
                   .engaged = engaged_length(build, inputs),
-                  .metal = metal(inputs.usual(tube.material)),
+                  .metal = matter::metal(inputs.usual(tube.material)),
                   .inlet = inputs.usual(tube.inlet),
                   .chamfer = 0.5 * wall};
 }
 
-std::optional<FlangeScrews> screws_of(const Build& build, const MadeFlange& flange, Missing& missing) {
-  const part::FlangeHoles& holes = build.adapter.flange.holes;
+std::optional<FlangeScrews> screws_of(const description::Build& build, const MadeFlange& flange, Missing& missing) {
+  const description::part::FlangeHoles& holes = build.adapter.flange.holes;
   if (!holes.count && !holes.pitch_circle && !holes.thread) return std::nullopt;
-  if (!holes.count) missing.emplace_back("adapter.flange.holes.count");
-  if (!holes.pitch_circle) missing.emplace_back("adapter.flange.holes.pitch_circle");
-  if (!holes.thread) missing.emplace_back("adapter.flange.holes.thread");
+  note_missing(holes.count, missing);
+  note_missing(holes.pitch_circle, missing);
+  note_missing(holes.thread, missing);
   if (!holes.count || !holes.pitch_circle || !holes.thread) return std::nullopt;
-  const data::ThreadRow& row = thread(*holes.thread);
-  const ThreadHold hold = thread_hold({row, flange.thickness, flange.metal.name, 1.0});
-  const bool tapped = hold.hold == Hold::enough || hold.hold == Hold::short_of_wish;
-  const Length clearance = clearance_hole(row, ClearanceFit::medium);
+  const data::ThreadRow& row = workshop::thread(*holes.thread);
+  const workshop::ThreadHold hold = workshop::thread_hold({row, flange.thickness, flange.metal.name, 1.0});
+  const bool tapped = hold.hold == workshop::Hold::enough || hold.hold == workshop::Hold::short_of_wish;
+  const Length clearance = workshop::clearance_hole(row, workshop::ClearanceFit::medium);
   return FlangeScrews{*holes.count, *holes.pitch_circle, row, hold, tapped, tapped ? row.tap : clearance, clearance};
 }
-std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
-                                    Missing& missing) {
-  const part::Flange& part = build.adapter.flange;
+std::optional<MadeFlange> flange_of(const description::Build& build, Inputs& inputs,
+                                    const std::optional<MadeTube>& tube, Missing& missing) {
+  const description::part::Flange& part = build.adapter.flange;
   Missing lacks;
   const auto outside = needed(inputs, part.outside, lacks),
              thickness = needed(inputs, part.thickness, lacks);
@@ -51,7 +55,7 @@ std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const st
   if (!outside || !thickness) return std::nullopt;
   MadeFlange made{.outside = *outside,
                   .thickness = *thickness,
-                  .metal = metal(inputs.usual(part.material)),
+                  .metal = matter::metal(inputs.usual(part.material)),
                   .screws = std::nullopt,
                   .tube_hole = std::nullopt,
                   .gap = std::nullopt,
@@ -61,11 +65,11 @@ std::optional<MadeFlange> flange_of(const Build& build, Inputs& inputs, const st
   made.tube_hole = tube->outside;  // a press fit or a thread is made to the tube in hand
   if (made.joint == "silver braze") {
     told_by("heat.joint", "silver braze cannot be used here: ", "screw the tube to its flange or press it in", [&] {
-      const BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
-                              data::filler("Ag 155")};
-      const Length hole = braze_gap(joint).hole_to_bore.value;
+      const workshop::BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
+                                        data::filler("Ag 155")};
+      const Length hole = workshop::braze_gap(joint).hole_to_bore.value;
       made.tube_hole = hole;
-      made.gap = braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
+      made.gap = workshop::braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
     });
   }
   return made;
@@ -75,17 +79,17 @@ void develop(MadeBox& box) {
   const Length skirt = data::shop_length("hem").value.value, lap = data::shop_length("sheet lap").value.value;
   box.lap = lap;
   if (box.square) {
-    box.net = square_box({box.across, box.across, box.height, box.sheet, 0.0 * mm, lap, 0.0 * mm, box.metal});
+    box.net = workshop::square_box({box.across, box.across, box.height, box.sheet, 0.0 * mm, lap, 0.0 * mm, box.metal});
     box.plate = box.across + 2.0 * box.sheet;
     return;
   }
   box.skirt = skirt;
-  box.round = round_box({box.across, box.height, box.sheet, lap, skirt, DiscFit::on_top});
+  box.round = workshop::round_box({box.across, box.height, box.sheet, lap, skirt, workshop::DiscFit::on_top});
   box.plate = box.round->disc;
 }
-std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
+std::optional<MadeBox> box_of(const description::Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
                               Missing& missing) {
-  const part::Box& part = build.adapter.box;
+  const description::part::Box& part = build.adapter.box;
   Missing lacks;
   const auto across = needed(inputs, part.diameter, lacks),
              height = needed(inputs, part.height, lacks),
@@ -96,7 +100,7 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
               .across = *across,
               .height = *height,
               .sheet = *sheet,
-              .metal = metal(inputs.usual(part.material)).name,
+              .metal = matter::metal(inputs.usual(part.material)).name,
               .round = std::nullopt,
               .net = std::nullopt,
               .lap = 0.0 * mm,
@@ -107,33 +111,32 @@ std::optional<MadeBox> box_of(const Build& build, Inputs& inputs, const std::opt
               .plate = 0.0 * mm};
   develop(box);
   if (tube) box.tube_hole = tube->outside + data::shop_length("opening over").value.value;
-  const part::Bleed& bleed = build.adapter.bleed;
+  const description::part::Bleed& bleed = build.adapter.bleed;
   if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
   if (inputs.usual(build.fan.mount) == "inside")
-    box.grommet =
-        told_by("power.leads", "the fan's leads go through the wall of the box: ",
-                "thinner leads, or bring them out in a sleeve and write the outside of one", [&] {
-                  return grommet_for({inputs.usual(build.supply.leads.outside), *sheet});
-                });
+    box.grommet = told_by("power.leads", "the fan's leads go through the wall of the box: ",
+                          "thinner leads, or bring them out in a sleeve and write the outside of one", [&] {
+                            return workshop::grommet_for({inputs.usual(build.supply.leads.outside), *sheet});
+                          });
   return box;
 }
 
-std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missing) {
-  const part::FanPart& fan = build.fan;
-  if (!fan.kind) missing.emplace_back("fan.kind");
+std::optional<MadeFan> fan_of(const description::Build& build, Inputs& inputs, Missing& missing) {
+  const description::part::FanPart& fan = build.fan;
+  note_missing(fan.kind, missing);
   const auto frame = needed(inputs, fan.frame, missing);
   if (!fan.kind || !frame) return std::nullopt;
-  const part::FanHoles& holes = fan.holes;
-  FanInHand in_hand{.kind = *fan.kind == "axial" ? data::FanKind::axial : data::FanKind::centrifugal,
-                    .frame = *frame,
-                    .thickness = inputs.known(fan.thickness),
-                    .measured = holes.measured && *holes.measured == "yes",
-                    .hole_pitch = inputs.known(holes.pitch),
-                    .lugs = {},
-                    .hole = inputs.known(holes.diameter),
-                    .opening = inputs.known(holes.opening)};
+  const description::part::FanHoles& holes = fan.holes;
+  workshop::FanInHand in_hand{.kind = *fan.kind == "axial" ? data::FanKind::axial : data::FanKind::centrifugal,
+                              .frame = *frame,
+                              .thickness = inputs.known(fan.thickness),
+                              .measured = holes.measured && *holes.measured == "yes",
+                              .hole_pitch = inputs.known(holes.pitch),
+                              .lugs = {},
+                              .hole = inputs.known(holes.diameter),
+                              .opening = inputs.known(holes.opening)};
   for (const auto& p : holes.lugs.points) in_hand.lugs.push_back({p.x, p.y});
-  MadeFan made{.drawing = fan_drawing(in_hand),
+  MadeFan made{.drawing = workshop::fan_drawing(in_hand),
                .axial = in_hand.kind == data::FanKind::axial,
                .inside = inputs.usual(fan.mount) == "inside",
                .frame = *frame,
@@ -146,13 +149,12 @@ std::optional<MadeFan> fan_of(const Build& build, Inputs& inputs, Missing& missi
         "centrifugal fans follow no standard: compare these sizes with the one in hand, then write that";
   }
   if (holes.inlet_x && holes.inlet_y)
-    made.inlet = PlanePoint{*inputs.known(holes.inlet_x),
-                            *inputs.known(holes.inlet_y)};
+    made.inlet = workshop::PlanePoint{*inputs.known(holes.inlet_x), *inputs.known(holes.inlet_y)};
   return made;
 }
 
 // The tube hangs in the chimney, the flange rests on its mouth, box and fan stand on it.
-std::vector<StackPart> stack_parts(const FanUnit& unit) {
+std::vector<workshop::StackPart> stack_parts(const FanUnit& unit) {
   const MadeTube& tube = *unit.tube;
   const MadeFlange& flange = *unit.flange;
   const MadeBox& box = *unit.box;
@@ -162,17 +164,18 @@ std::vector<StackPart> stack_parts(const FanUnit& unit) {
                              ? std::min(*unit.fan->drawing.pattern->opening, 0.95 * box.across)
                              : 0.0 * mm;
   const Length floor = flange.thickness, lid = floor + box.height + 2.0 * box.sheet;
-  std::vector<StackPart> parts = {
-      {"tube", mass_of(tube_volume({tube.outside, tube.wall, tube.length}), tube.metal.name),
+  std::vector<workshop::StackPart> parts = {
+      {"tube", workshop::mass_of(workshop::tube_volume({tube.outside, tube.wall, tube.length}), tube.metal.name),
        0.5 * tube.length - engaged, 0.0 * mm},
       {"flange",
-       mass_of(plate_volume({flange.outside, flange.thickness, flange.tube_hole.value_or(0.0 * mm),
-                             screws ? screws->count : 0, screws ? screws->drill : 1.0 * mm}),
-               flange.metal.name),
+       workshop::mass_of(workshop::plate_volume({flange.outside, flange.thickness, flange.tube_hole.value_or(0.0 * mm),
+                                                 screws ? screws->count : 0, screws ? screws->drill : 1.0 * mm}),
+                         flange.metal.name),
        0.5 * flange.thickness, 0.0 * mm},
       {"box",
-       mass_of(box_volume({box.across, box.height, box.sheet, box.square, opening, box.tube_hole.value_or(0.0 * mm)}),
-               box.metal),
+       workshop::mass_of(workshop::box_volume({box.across, box.height, box.sheet, box.square, opening,
+                                               box.tube_hole.value_or(0.0 * mm)}),
+                         box.metal),
        0.5 * (floor + lid), 0.0 * mm}};
   if (unit.fan && unit.fan->mass) {
     const Length deep = unit.fan->thickness.value_or(0.0 * mm);
@@ -180,41 +183,42 @@ std::vector<StackPart> stack_parts(const FanUnit& unit) {
   }
   return parts;
 }
-std::optional<Stability> stability_of(const Build& build, Inputs& inputs, const FanUnit& unit) {
-  const part::Chimney& chimney = build.engine.chimney;
+std::optional<workshop::Stability> stability_of(const description::Build& build, Inputs& inputs, const FanUnit& unit) {
+  const description::part::Chimney& chimney = build.engine.chimney;
   const auto bore = inputs.known(chimney.bore);
   if (!unit.tube || !unit.flange || !unit.box || !unit.fan || !unit.fan->mass || !bore || *bore <= unit.tube->outside)
     return std::nullopt;
   const Length wall = inputs.known(chimney.wall).value_or(0.0 * mm);
   const Length deep = unit.fan->inside ? 0.0 * mm : unit.fan->thickness.value_or(0.0 * mm);
-  return stability({.parts = stack_parts(unit),
-                    .engaged = unit.tube->engaged.value_or(unit.tube->length),
-                    .clearance = *bore - unit.tube->outside,
-                    .seat = std::min(0.5 * unit.flange->outside, 0.5 * *bore + wall),
-                    .top = unit.flange->thickness + unit.box->height + 2.0 * unit.box->sheet + deep,
-                    .push = usual_knock(),
-                    .chimney = {.bore = *bore,
-                                .wall = inputs.known(chimney.wall),
-                                .height = inputs.known(chimney.depth),
-                                .metal = metal(inputs.usual(chimney.material)).name}});
+  return workshop::stability({.parts = stack_parts(unit),
+                              .engaged = unit.tube->engaged.value_or(unit.tube->length),
+                              .clearance = *bore - unit.tube->outside,
+                              .seat = std::min(0.5 * unit.flange->outside, 0.5 * *bore + wall),
+                              .top = unit.flange->thickness + unit.box->height + 2.0 * unit.box->sheet + deep,
+                              .push = workshop::usual_knock(),
+                              .chimney = {.bore = *bore,
+                                          .wall = inputs.known(chimney.wall),
+                                          .height = inputs.known(chimney.depth),
+                                          .metal = matter::metal(inputs.usual(chimney.material)).name}});
 }
 }  // namespace
 
 std::optional<LidHoles> lid_holes(const MadeFan& fan) {
   if (!fan.drawing.pattern) return std::nullopt;
-  const FanPattern& pattern = *fan.drawing.pattern;
+  const workshop::FanPattern& pattern = *fan.drawing.pattern;
   if (!fan.axial && !fan.inlet) return std::nullopt;
-  const PlanePoint middle = fan.inlet.value_or(PlanePoint{0.5 * pattern.width, 0.5 * pattern.height});
+  const workshop::PlanePoint middle =
+      fan.inlet.value_or(workshop::PlanePoint{0.5 * pattern.width, 0.5 * pattern.height});
   LidHoles lid{.screws = {},
                .screw_hole = pattern.hole,
                .opening = pattern.opening,
                .frame_low = {0.0 * mm - middle.x, 0.0 * mm - middle.y},
                .frame_high = {pattern.width - middle.x, pattern.height - middle.y}};
-  for (const PlanePoint& hole : pattern.holes) lid.screws.push_back({hole.x - middle.x, hole.y - middle.y});
+  for (const workshop::PlanePoint& hole : pattern.holes) lid.screws.push_back({hole.x - middle.x, hole.y - middle.y});
   return lid;
 }
 
-Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs) {
+Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs) {
   return attempt<FanUnit>([&](Missing& missing) -> std::optional<FanUnit> {
     FanUnit unit{};
     unit.tube = tube_of(build, inputs, unit.missing);
@@ -234,4 +238,4 @@ Outcome<FanUnit> solve_unit(const Build& build, Inputs& inputs) {
     return unit;
   });
 }
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -4,7 +4,7 @@
 #include <map>
 #include <string>
 
-namespace lumwright {
+namespace lumwright::model {
 struct TunedValue {
   AnyQuantity value;
   double low, high;  // SI
@@ -14,4 +14,4 @@ struct Tuning {
   std::string file;  // where it was read from, for the report
   std::map<std::string, TunedValue, std::less<>> values;
 };
-}  // namespace lumwright
+}  // namespace lumwright::model

@@ -7,7 +7,7 @@
 #include <boost/math/interpolators/pchip.hpp>
 // clang-format on
 
-namespace lumwright {
+namespace lumwright::numeric {
 namespace {
 std::size_t piece(const std::vector<double>& x, double at) {  // index of the left end
   const auto above = std::upper_bound(x.begin(), x.end(), at) - x.begin();
@@ -48,4 +48,4 @@ double MonotoneCurve::operator()(double at) const {
   if (!cubic_ || at <= line_.x().front() || at >= line_.x().back()) return line_(at);
   return cubic_->curve(at);
 }
-}  // namespace lumwright
+}  // namespace lumwright::numeric

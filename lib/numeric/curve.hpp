@@ -3,7 +3,7 @@
 #include <memory>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::numeric {
 /// Straight lines between points; the end pieces go on as straight lines.
 /// x must rise strictly; at least one point (which is then a constant). Throws ModelError otherwise.
 class LinearCurve {
@@ -33,4 +33,4 @@ class MonotoneCurve {
   LinearCurve line_;
   std::shared_ptr<const Cubic> cubic_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::numeric

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::numeric {
 namespace {
 using Vector = std::vector<double>;
 double squares(const Vector& r) {
@@ -176,4 +176,4 @@ Matrix slopes(const VectorFunction& f, const Vector& x, const Vector& here, cons
   return j;
 }
 LeastSquaresFit least_squares(const LeastSquares& problem) { return Search(problem).find(); }
-}  // namespace lumwright
+}  // namespace lumwright::numeric

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::numeric {
 using Matrix = std::vector<std::vector<double>>;  // rows
 
 /// Inverse of a symmetric positive matrix (Cholesky). Throws ModelError if it is none.
@@ -37,4 +37,4 @@ struct LeastSquaresFit {
 /// Steps into regions where the model throws are shortened; a minimum that lies there leaves `edge` set. Throws
 /// ModelError if the model has no answer at the start, or no minimum is found in 200 steps.
 LeastSquaresFit least_squares(const LeastSquares& problem);
-}  // namespace lumwright
+}  // namespace lumwright::numeric

@@ -6,7 +6,7 @@
 #include <numeric>
 #include <utility>
 
-namespace lumwright {
+namespace lumwright::numeric {
 namespace {
 using Engine = boost::random::sobol_engine<std::uint32_t, 32, boost::random::default_sobol_table>;
 constexpr std::size_t most_points = std::size_t{1} << 24, most_dimensions = 1000;
@@ -79,4 +79,4 @@ double stray_coordinate(std::size_t point, std::string_view name, std::uint64_t 
   const std::uint32_t index = scrambled(static_cast<std::uint32_t>(point), order);
   return in_open_interval(scrambled(reversed(index), digits));
 }
-}  // namespace lumwright
+}  // namespace lumwright::numeric

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::numeric {
 /// Points in the open unit cube, co-ordinates in pairs. Each pair is the first `count` points of the first two
 /// dimensions of Sobol's sequence (1967; Boost.Random), which fill every dyadic box evenly, each co-ordinate scrambled
 /// by a hashed nested permutation of its binary digits (Owen 1995; the hash of Laine and Karras 2011, constants of
@@ -32,4 +32,4 @@ class QuasiRandom {
 /// One more co-ordinate for point `point`, even by itself and unrelated to others of other names: for what turns up
 /// while sampling.
 double stray_coordinate(std::size_t point, std::string_view name, std::uint64_t seed);
-}  // namespace lumwright
+}  // namespace lumwright::numeric

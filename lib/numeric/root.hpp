@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::numeric {
 struct Bracket {
   double low, high;
 };
@@ -26,4 +26,4 @@ double bracketed_root(F&& f, double low, double high, const char* what = "root",
                                                         boost::math::tools::eps_tolerance<double>(bits), steps);
   return 0.5 * (a + b);
 }
-}  // namespace lumwright
+}  // namespace lumwright::numeric

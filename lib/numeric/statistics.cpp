@@ -6,7 +6,7 @@
 #include <numbers>
 #include <numeric>
 
-namespace lumwright {
+namespace lumwright::numeric {
 double quantile(std::vector<double> values, double p) {
   if (values.empty() || !(p >= 0.0 && p <= 1.0)) throw ModelError("no quantile of nothing, or beyond 0 and 1");
   const double place = p * static_cast<double>(values.size() - 1);
@@ -53,4 +53,4 @@ double variance_share(Scatter scatter) {
   const double left = (whole - between) / whole * (number - 1.0) / (number - static_cast<double>(slices));
   return std::clamp(1.0 - left, 0.0, 1.0);
 }
-}  // namespace lumwright
+}  // namespace lumwright::numeric

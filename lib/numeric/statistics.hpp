@@ -3,7 +3,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::numeric {
 /// The value that a share `p` of the samples lie below, between neighbours in proportion (Hyndman and Fan 1996,
 /// definition 7). `values` is taken by value to be sorted; infinities may be among them. Not empty, 0 <= p <= 1;
 /// throws ModelError otherwise.
@@ -26,4 +26,4 @@ double share_of_nothing(std::size_t samples);
 /// How many standard deviations a share of the normal distribution reaches, and back. 0 < share < 1.
 double normal_score(double share);
 double normal_share(double score);
-}  // namespace lumwright
+}  // namespace lumwright::numeric

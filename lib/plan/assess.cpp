@@ -1,7 +1,7 @@
 #include "plan/assess.hpp"
-#include "plan/bands.hpp"
 #include "plan/cautions.hpp"
 #include "plan/check.hpp"
+#include "plan/detail/bands.hpp"
 #include "plan/results.hpp"
 #include "plan/slips.hpp"
 #include "quantity/format.hpp"
@@ -10,16 +10,16 @@
 #include <set>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> run(const Check& check, const Solved& solved) {
+std::optional<Finding> run(const Check& check, const model::Solved& solved) {
   std::optional<Finding> finding;
   try {
     finding = check.judge(solved);
   } catch (const ModelError& e) {
     finding = Finding{.verdict = Verdict::fail,
                       .why = std::string("this cannot be worked out: ") + e.what(),
-                      .action = std::string(look_for_a_slip),
+                      .action = std::string(model::look_for_a_slip),
                       .basis = {data::Standing::derived, "the model"}};
   }
   if (!finding) return std::nullopt;
@@ -76,26 +76,28 @@ Verdict overall(const std::vector<Finding>& findings) {
 }
 }  // namespace
 
-Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning) {
+Assessment assess(const description::Build& build, UnitSystem units, const model::Tuning* tuning) {
   return assess(build, units, tuning, SamplesAsked{});
 }
 
-Assessment assess(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples) {
+Assessment assess(const description::Build& build, UnitSystem units, const model::Tuning* tuning,
+                  const SamplesAsked& samples) {
   return judged(solved_to_judge(build, units, tuning, samples), tuning, samples);
 }
 
-Solved solved_to_judge(const Build& build, UnitSystem units, const Tuning* tuning, const SamplesAsked& samples) {
-  Solved solved = solve(build, {}, tuning);
+model::Solved solved_to_judge(const description::Build& build, UnitSystem units, const model::Tuning* tuning,
+                              const SamplesAsked& samples) {
+  model::Solved solved = model::solve(build, {}, tuning);
   solved.units = units;
   solved.spread_tried = samples.count > 0;
   return solved;
 }
 
-Assessment judged(const Solved& solved, const Tuning* tuning, const SamplesAsked& samples) {
-  const Build& build = solved.build;
+Assessment judged(const model::Solved& solved, const model::Tuning* tuning, const SamplesAsked& samples) {
+  const description::Build& build = solved.build;
   std::optional<Samples> tried;
   if (samples.count > 0) tried = try_samples(build, solved, tuning, samples);
-  Solved on_page = solved;  // sentences round a result as its band lets them
+  model::Solved on_page = solved;  // sentences round a result as its band lets them
   on_page.results = results_of(solved);
   if (tried) add_result_bands(on_page.results, *tried);
   Assessment assessment{.build = build.name ? *build.name : std::string(),
@@ -113,7 +115,7 @@ Assessment judged(const Solved& solved, const Tuning* tuning, const SamplesAsked
   wait_for_the_one(assessment.checks);
   if (tried) {
     add_bands(assessment, solved, *tried, samples);
-    for (Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
+    for (model::Assumed& one : measuring_spreads(build)) assessment.assumed.push_back(std::move(one));
   }
   assessment.verdict = overall(assessment.checks);
   assessment.remarks = older_names(build.renamed);
@@ -128,4 +130,4 @@ std::vector<CheckName> check_names() {
   for (const Check& check : all_checks()) names.push_back({check.id, check.title, check.asks});
   return names;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

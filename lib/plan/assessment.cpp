@@ -1,16 +1,17 @@
 #include "plan/assessment.hpp"
 #include "quantity/sound.hpp"
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-void require_sound(const std::string& key, std::string_view what, const std::optional<Measure>& measure) {
+void require_sound(const std::string& key, std::string_view what, const std::optional<model::Measure>& measure) {
   if (measure) sound(measure->quantity, Sound::finite, key, what, {});
 }
 }  // namespace
 
 void require_sound(const Assessment& assessment) {
-  for (const Result& result : assessment.results) {
-    if (const Measure* measure = std::get_if<Measure>(&result.value)) require_sound(result.key, "the result", *measure);
+  for (const model::Result& result : assessment.results) {
+    if (const model::Measure* measure = std::get_if<model::Measure>(&result.value))
+      require_sound(result.key, "the result", *measure);
     require_sound(result.key, "the low end", result.low);
     require_sound(result.key, "the high end", result.high);
     if (result.share) sound(*result.share, Sound::not_negative, result.key, "the share of samples", {});
@@ -41,8 +42,8 @@ const char* verdict_word(Verdict verdict) {
   }
   return "unknown";
 }
-const Result* find_result(const Assessment& assessment, std::string_view key) {
-  for (const Result& result : assessment.results)
+const model::Result* find_result(const Assessment& assessment, std::string_view key) {
+  for (const model::Result& result : assessment.results)
     if (result.key == key) return &result;
   return nullptr;
 }
@@ -51,4 +52,4 @@ const Finding* find_check(const Assessment& assessment, std::string_view id) {
     if (finding.id == id) return &finding;
   return nullptr;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

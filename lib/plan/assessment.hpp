@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
 enum class Verdict { pass, watch, fail, unknown };
 /// On which side of its limit a value should lie.
 enum class Bound { at_most, at_least };
@@ -22,8 +22,8 @@ enum class LimitName { to_pass, not_to_fail };
 /// One number that went into a check, for `explain`.
 struct Term {
   std::string symbol, meaning;
-  Measure value;
-  Origin origin = Origin::computed;
+  model::Measure value;
+  model::Origin origin = model::Origin::computed;
   std::string key{};  // "engine.chimney.bore"; none of what is computed
 };
 
@@ -32,14 +32,14 @@ struct Move {
   std::string words;                  // "a box 93 mm wide"
   std::vector<std::string> settings;  // "adapter.box.diameter=93 mm" each, as `--set` takes them
   Verdict verdict = Verdict::pass;    // of the check then: to watch, where it failed and nothing makes it pass
-  std::optional<Measure> value{};     // what the check then finds
-  std::optional<Measure> steam{};     // time to own-blower pressure then
+  std::optional<model::Measure> value{};  // what the check then finds
+  std::optional<model::Measure> steam{};  // time to own-blower pressure then
 };
 /// What one check found.
 struct Finding {
   std::string id{}, title{};
   Verdict verdict = Verdict::unknown;
-  std::optional<Measure> value{}, limit{};
+  std::optional<model::Measure> value{}, limit{};
   Bound bound = Bound::at_most;
   LimitName limit_name = LimitName::to_pass;  // of the limit that decided
   std::string why{};       // one or two sentences with the numbers in them
@@ -64,7 +64,7 @@ struct Remark {
 struct Caution {
   std::string id, title, text, authority;
   std::string near{};  // the part that it is told beside: everything, air, steam, pack, making
-  std::vector<std::string> steps{};  // of the build sheet, where it bites: ids of report/build_sheet_steps.hpp
+  std::vector<std::string> steps{};  // of the build sheet, where it bites: ids of report/detail/build_sheet_steps.hpp
   std::string brief{};   // one sentence, of what can kill: told even where the rest is told by title
   bool general = false;  // it applies to every build
 };
@@ -82,7 +82,7 @@ struct Series {
 
 /// Something that happens during the raise.
 struct Event {
-  RaiseEventKind kind;
+  boiler::RaiseEventKind kind;
   Duration time;
 };
 
@@ -90,7 +90,7 @@ struct Event {
 struct Widening {
   std::string key, meaning;
   double share;  // of the answer's variance, first order
-  Measure value, low, high;
+  model::Measure value, low, high;
 };
 /// A measurement that would narrow an answer.
 struct Narrowing {
@@ -119,9 +119,9 @@ struct Assessment {
   std::string file;
   std::string tuned{};  // the file of measured values that was used, if any
   Verdict verdict = Verdict::unknown;
-  std::vector<Result> results;
+  std::vector<model::Result> results;
   std::vector<Finding> checks;
-  std::vector<Assumed> assumed;
+  std::vector<model::Assumed> assumed;
   std::vector<Caution> cautions;
   std::vector<Series> series;
   std::vector<Event> events{};  // of the raise, in the order of time
@@ -134,6 +134,6 @@ void require_sound(const Assessment& assessment);
 
 const char* limit_words(LimitName name);    // "to pass", "or it fails"
 const char* verdict_word(Verdict verdict);  // "pass", "watch", "fail", "unknown"
-const Result* find_result(const Assessment& assessment, std::string_view key);
+const model::Result* find_result(const Assessment& assessment, std::string_view key);
 const Finding* find_check(const Assessment& assessment, std::string_view id);
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,14 +1,14 @@
 #include "plan/cautions.hpp"
 #include "data/embedded.hpp"
 #include "data/table.hpp"
-#include "plan/rules.hpp"
+#include "plan/detail/rules.hpp"
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 struct Entry {
   Caution caution;
@@ -49,8 +49,8 @@ const std::vector<Entry>& entries() {
 }  // namespace
 
 std::optional<std::string> garage_reckoning(const Assessment& so_far) {
-  const Result* result = find_result(so_far, "raise.carbon_monoxide");
-  const Measure* made = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
+  const model::Result* result = find_result(so_far, "raise.carbon_monoxide");
+  const model::Measure* made = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
   if (made == nullptr) return std::nullopt;
   const Rule garage = rule<Volume>("rule.garage"), most = rule<Density>("rule.carbon_monoxide");
   const double mg_per_m3 = 1e6 * made->quantity.si / garage.input.value.si;
@@ -61,7 +61,7 @@ std::optional<std::string> garage_reckoning(const Assessment& so_far) {
       1e6 * most.input.value.si);
 }
 
-std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far) {
+std::vector<Caution> cautions_for(const description::Build& build, const Assessment& so_far) {
   std::vector<Caution> apply;
   for (const Entry& entry : entries())
     if (entry.when->holds(build, so_far)) {
@@ -77,4 +77,4 @@ std::vector<Caution> cautions_called(const std::set<std::string>& ids) {
     if (ids.contains(entry.caution.id)) called.push_back(entry.caution);
   return called;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -9,12 +9,12 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
 /// A condition that a caution may name in its `when`. Judged from the description and from what the checks found.
 struct CautionCondition {
   std::string_view name;     // "always", "lithium_cells", "hot_gas_at_fan"
   std::string_view meaning;  // for the developer's manual
-  bool (*holds)(const Build& build, const Assessment& so_far);
+  bool (*holds)(const description::Build& build, const Assessment& so_far);
 };
 std::span<const CautionCondition> conditions();
 
@@ -23,7 +23,7 @@ std::optional<std::string> garage_reckoning(const Assessment& so_far);
 
 /// The cautions that apply, those that head every output first, each once. Throws std::logic_error for a caution whose `when`
 /// names no condition: our mistake.
-std::vector<Caution> cautions_for(const Build& build, const Assessment& so_far);
+std::vector<Caution> cautions_for(const description::Build& build, const Assessment& so_far);
 /// Those of some ids, in the same order, without what is worked out for one build.
 std::vector<Caution> cautions_called(const std::set<std::string>& ids);
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -7,17 +7,17 @@
 #include "quantity/errors.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 /// Visits the fields of a part and finds out whether the author wrote any of them.
 struct AnyWritten {
   bool found = false;
   template <class T, class... Rest>
-  void operator()(const Field&, const T& member, const Rest&...) {
+  void operator()(const description::Field&, const T& member, const Rest&...) {
     found = found || static_cast<bool>(member);
   }
   template <class Part>
-  void section(const Field&, const Part& part) {
+  void section(const description::Field&, const Part& part) {
     Part::fields(part, *this);
   }
 };
@@ -30,8 +30,8 @@ bool described(const Part& part) {
 
 template <class Q>
 std::optional<Q> value(const Assessment& a, std::string_view key) {
-  const Result* result = find_result(a, key);
-  const Measure* measure = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
+  const model::Result* result = find_result(a, key);
+  const model::Measure* measure = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
   if (measure == nullptr || measure->quantity.kind != kind_of<Q>) return std::nullopt;
   return QuantityTraits<Q>::from_si(measure->quantity.si);
 }
@@ -40,10 +40,10 @@ bool passes(const Assessment& a, std::string_view check) {
   const Finding* finding = find_check(a, check);
   return finding != nullptr && finding->verdict == Verdict::pass;
 }
-bool says(const Text& text, std::string_view word) { return text && *text == word; }
-bool known_and_not(const Text& text, std::string_view word) { return text && *text != word; }
+bool says(const description::Text& text, std::string_view word) { return text && *text == word; }
+bool known_and_not(const description::Text& text, std::string_view word) { return text && *text != word; }
 
-const data::CellRow* cell_of(const Build& build) {
+const data::CellRow* cell_of(const description::Build& build) {
   if (!build.supply.pack.cell) return nullptr;
   const auto& all = data::cells();
   const auto found =
@@ -51,28 +51,28 @@ const data::CellRow* cell_of(const Build& build) {
   return found == all.end() ? nullptr : &*found;
 }
 /// Cells of this chemistry, or nobody knows of which.
-bool may_be_of(const Build& build, std::string_view chemistry) {
+bool may_be_of(const description::Build& build, std::string_view chemistry) {
   const data::CellRow* cell = cell_of(build);
   return cell == nullptr || (!cell->bank && cell->chemistry.id.starts_with(chemistry));
 }
 /// What the pack gives by its name; nothing where the description does not say.
-std::optional<Voltage> nominal(const Build& build) {
+std::optional<Voltage> nominal(const description::Build& build) {
   const data::CellRow* cell = cell_of(build);
   if (cell == nullptr) return std::nullopt;
   if (cell->bank) return cell->bank->output;
   if (!build.supply.pack.series) return std::nullopt;
   return static_cast<double>(*build.supply.pack.series * cell->cells_inside) * cell->chemistry.nominal;
 }
-bool is_metal(const Text& written, std::string_view name) {
+bool is_metal(const description::Text& written, std::string_view name) {
   try {
-    return written && metal(*written).name == name;
+    return written && matter::metal(*written).name == name;
   } catch (const ModelError&) {
     return false;
   }
 }
-bool metal_known(const Text& written) {
+bool metal_known(const description::Text& written) {
   try {
-    return written && !metal(*written).name.empty();
+    return written && !matter::metal(*written).name.empty();
   } catch (const ModelError&) {
     return false;
   }
@@ -80,53 +80,57 @@ bool metal_known(const Text& written) {
 
 // What is not known counts as present: a condition is false only where the description, or a check that passes on
 // written values, says that the thing is absent.
-bool always(const Build&, const Assessment&) { return true; }
-bool tinplate_box(const Build& b, const Assessment&) {
-  const Text& material = b.adapter.box.material;
+bool always(const description::Build&, const Assessment&) { return true; }
+bool tinplate_box(const description::Build& b, const Assessment&) {
+  const description::Text& material = b.adapter.box.material;
   return !metal_known(material) || is_metal(material, "tinplate");
 }
 /// A fuel that is not lit from cold, or nobody says what is burnt.
-bool coal_burnt(const Build& b, const Assessment&) {
+bool coal_burnt(const description::Build& b, const Assessment&) {
   return !b.fuel.kind || data::needs_bright_charcoal(*b.fuel.kind);
 }
-bool silver_brazed(const Build& b, const Assessment&) { return !known_and_not(b.adapter.joint, "silver braze"); }
+bool silver_brazed(const description::Build& b, const Assessment&) {
+  return !known_and_not(b.adapter.joint, "silver braze");
+}
 /// Seams and corners of a box are soldered too, whatever holds the tube; aluminium alone takes no soft solder.
-bool soft_soldered(const Build& b, const Assessment&) {
+bool soft_soldered(const description::Build& b, const Assessment&) {
   return !known_and_not(b.adapter.joint, "soft solder") || !is_metal(b.adapter.box.material, "aluminium");
 }
-bool clearance_short(const Build&, const Assessment& a) {
+bool clearance_short(const description::Build&, const Assessment& a) {
   const bool seam = find_check(a, "fit.seam") == nullptr || passes(a, "fit.seam");
   return !passes(a, "fit.cold") || !passes(a, "fit.hot") || !seam;
 }
-bool hot_gas_at_fan(const Build& b, const Assessment& a) { return !b.fan.gas_limit || !passes(a, "heat.fan_gas"); }
-bool fan_inside_box(const Build& b, const Assessment&) { return !known_and_not(b.fan.mount, "inside"); }
-bool lithium_cells(const Build& b, const Assessment&) { return may_be_of(b, "Li"); }
-bool lead_acid_cells(const Build& b, const Assessment&) { return may_be_of(b, "lead-acid"); }
-bool alkaline_cells(const Build& b, const Assessment&) { return may_be_of(b, "alkaline"); }
-bool nickel_cells(const Build& b, const Assessment&) { return may_be_of(b, "NiMH"); }
-bool power_bank(const Build& b, const Assessment&) {
+bool hot_gas_at_fan(const description::Build& b, const Assessment& a) {
+  return !b.fan.gas_limit || !passes(a, "heat.fan_gas");
+}
+bool fan_inside_box(const description::Build& b, const Assessment&) { return !known_and_not(b.fan.mount, "inside"); }
+bool lithium_cells(const description::Build& b, const Assessment&) { return may_be_of(b, "Li"); }
+bool lead_acid_cells(const description::Build& b, const Assessment&) { return may_be_of(b, "lead-acid"); }
+bool alkaline_cells(const description::Build& b, const Assessment&) { return may_be_of(b, "alkaline"); }
+bool nickel_cells(const description::Build& b, const Assessment&) { return may_be_of(b, "NiMH"); }
+bool power_bank(const description::Build& b, const Assessment&) {
   const data::CellRow* cell = cell_of(b);
   return cell == nullptr || cell->bank.has_value();
 }
-bool unfused_pack(const Build& b, const Assessment&) {
+bool unfused_pack(const description::Build& b, const Assessment&) {
   const data::CellRow* cell = cell_of(b);
   const bool limits_itself = cell != nullptr && cell->bank;
   return !limits_itself && !b.supply.fuse;
 }
 /// A pack whose name gives the fan nearly its rating has nothing to step up.
-bool step_up_possible(const Build& b, const Assessment&) {
+bool step_up_possible(const description::Build& b, const Assessment&) {
   if (described(b.supply.step_up)) return true;
   const auto pack = nominal(b);
   return !pack || !b.fan.rated.voltage || *pack < 0.85 * *b.fan.rated.voltage;
 }
-bool step_up_runs_away(const Build& b, const Assessment& a) {
+bool step_up_runs_away(const description::Build& b, const Assessment& a) {
   const auto& all = data::step_ups();
   const bool steady = std::any_of(all.begin(), all.end(), [&](const data::StepUpRow& row) {
     return !row.runs_away && says(b.supply.step_up.module, row.id);
   });
   return step_up_possible(b, a) && !steady;
 }
-bool fan_over_voltage(const Build& b, const Assessment& a) {
+bool fan_over_voltage(const description::Build& b, const Assessment& a) {
   const auto supplied = value<Voltage>(a, "power.fan_voltage");
   const Voltage most = b.fan.voltage_most    ? *b.fan.voltage_most
                        : b.fan.rated.voltage ? data::fan_voltage().highest * *b.fan.rated.voltage
@@ -157,4 +161,4 @@ constexpr CautionCondition table[] = {
 }  // namespace
 
 std::span<const CautionCondition> conditions() { return table; }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -2,9 +2,11 @@
 #pragma once
 #include "draught/gas_path.hpp"
 #include "model/solved.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
 struct FlowPoint {
   VolumeFlow flow;  // at the fan's inlet
   Pressure pressure;
@@ -22,7 +24,7 @@ struct DraughtState {
   std::vector<FlowPoint> path;      // what the gas path asks for
   FlowPoint at;                     // where the two meet
   std::vector<FlowPoint> others;    // where they meet besides: the fan may settle there
-  std::vector<ElementLoss> losses;  // in the order of the flow
+  std::vector<draught::ElementLoss> losses;  // in the order of the flow
   Pressure natural_draught;
 };
 struct StallFlows {
@@ -38,5 +40,5 @@ struct DraughtCurves {
 
 /// Follows the gas path at prescribed flows; some 5 ms. The hot fan curve is that of the gas at the operating point.
 /// Throws ModelError as the gas path does.
-DraughtCurves draught_curves(const SolvedDraught& draught, const Outcome<SolvedFan>& fan);
-}  // namespace lumwright
+DraughtCurves draught_curves(const model::SolvedDraught& draught, const model::Outcome<model::SolvedFan>& fan);
+}  // namespace lumwright::plan

@@ -4,14 +4,14 @@
 #include "numeric/quasi_random.hpp"
 #include <map>
 
-namespace lumwright {
+namespace lumwright::plan {
 /// Hands every key its co-ordinate in every sample.
 class Draws {
  public:
   /// `inputs`: of the build as it stands. Those with a spread get the even co-ordinates.
-  Draws(const Inputs& inputs, std::size_t count, std::uint64_t seed);
+  Draws(const model::Inputs& inputs, std::size_t count, std::uint64_t seed);
   /// For one sample; refers to this object.
-  Draw of_sample(std::size_t sample) const;
+  model::Draw of_sample(std::size_t sample) const;
   /// Keys with a spread, in order.
   const std::map<std::string, std::size_t, std::less<>>& keys() const { return dimension_; }
 
@@ -22,9 +22,9 @@ class Draws {
   /// The same once the values that it goes together with have pulled it along.
   double coordinate(std::size_t sample, std::string_view key) const;
   std::map<std::string, std::size_t, std::less<>> dimension_;
-  QuasiRandom points_;
+  numeric::QuasiRandom points_;
   std::uint64_t seed_;
 };
 /// Something that a sample draws: it has a spread, and is not a wish.
-bool is_drawn(std::string_view key, const Input& input);
-}  // namespace lumwright
+bool is_drawn(std::string_view key, const model::Input& input);
+}  // namespace lumwright::plan

@@ -1,12 +1,12 @@
 #include "plan/moves.hpp"
-#include "plan/changed_builds.hpp"
 #include "plan/check.hpp"
+#include "plan/detail/changed_builds.hpp"
 #include "plan/workers.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
 #include <thread>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 constexpr std::size_t samples_to_confirm = 64;
 constexpr double sure_in_samples = 0.95;  // of few samples, so that nine in ten of many hold as well
@@ -15,19 +15,19 @@ int gravity_of(Verdict verdict) { return verdict == Verdict::fail ? 2 : verdict 
 
 /// The build as described, and what a change of it may not make worse.
 struct Bench {
-  const Build& build;
+  const description::Build& build;
   UnitSystem units;
-  const Tuning* tuning;
+  const model::Tuning* tuning;
   SamplesAsked samples;
   Assessment now;  // without samples
-  Solved central;
+  model::Solved central;
   ChangedBuilds& changed;
 };
 const Check& check_named(std::string_view id) {
   const auto& all = all_checks();
   return *std::find_if(all.begin(), all.end(), [&](const Check& check) { return check.id == id; });
 }
-Verdict judged_alone(const Check& check, const Solved& solved) {
+Verdict judged_alone(const Check& check, const model::Solved& solved) {
   try {
     const auto finding = check.judge(solved);
     return finding ? finding->verdict : Verdict::unknown;
@@ -77,7 +77,7 @@ bool spoils_another(const Assessment& before, const Assessment& after, std::stri
   return std::any_of(after.checks.begin(), after.checks.end(),
                      [&](const Finding& f) { return f.id != id && is_spoilt(find_check(before, f.id), f, target); });
 }
-bool holds_in_samples(const Bench& bench, const Build& build, std::string_view id, Verdict wanted) {
+bool holds_in_samples(const Bench& bench, const description::Build& build, std::string_view id, Verdict wanted) {
   if (bench.samples.count == 0) return true;
   SamplesAsked few = bench.samples;
   few.count = std::min(few.count, samples_to_confirm);
@@ -96,8 +96,9 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
     return std::nullopt;
   if (!holds_in_samples(bench, then->build(), id, wanted)) return std::nullopt;
   Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
-  for (const Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
-  if (const Result* steam = find_result(after, "raise.to_own_blower")) move.steam = std::get<Measure>(steam->value);
+  for (const description::Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
+  if (const model::Result* steam = find_result(after, "raise.to_own_blower"))
+    move.steam = std::get<model::Measure>(steam->value);
   return move;
 }
 /// The least of the changes that is good enough by itself, if a larger one is; changes grow along the list.
@@ -146,13 +147,13 @@ void try_for(const Bench& bench, Finding& finding) {
 }
 }  // namespace
 
-void try_moves(Assessment& assessment, const Build& build, UnitSystem units, const Tuning* tuning,
+void try_moves(Assessment& assessment, const description::Build& build, UnitSystem units, const model::Tuning* tuning,
                const SamplesAsked& samples, std::size_t most) {
   std::vector<Finding*> open;
   for (Finding& f : assessment.checks)
     if ((f.verdict == Verdict::fail || f.verdict == Verdict::watch) && !data::is_habit(f.id)) open.push_back(&f);
   if (open.empty()) return;
-  Solved central = solved_to_judge(build, units, tuning);
+  model::Solved central = solved_to_judge(build, units, tuning);
   Assessment now = judged(central, tuning);
   ChangedBuilds changed(build, units, tuning);
   const Bench bench{build, units, tuning, samples, std::move(now), std::move(central), changed};
@@ -165,4 +166,4 @@ void try_moves(Assessment& assessment, const Build& build, UnitSystem units, con
   if (open.size() > most) open.resize(most);
   share_out(open.size(), std::thread::hardware_concurrency(), [&](std::size_t i) { try_for(bench, *open[i]); });
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -26,14 +26,14 @@ function(register_checks target folder)
   file(GENERATE OUTPUT ${out} CONTENT "// Written by lib/plan/registry.cmake: do not edit.
 #include \"plan/check.hpp\"
 
-namespace lumwright {
+namespace lumwright::plan {
 ${declarations}
 const std::vector<Check>& all_checks() {
   static const std::vector<Check> checks = {
 ${calls}  };
   return checks;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan
 ")
   target_sources(${target} PRIVATE ${out})
 endfunction()

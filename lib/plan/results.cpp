@@ -1,3 +1,9 @@
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
+#include "model/solved_light_ups.hpp"
+#include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/results.hpp"
 #include "draught/bed.hpp"
 #include "fire/combustion.hpp"
@@ -8,19 +14,19 @@
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 class List {
  public:
-  explicit List(const Solved& solved) : solved_(solved) {}
+  explicit List(const model::Solved& solved) : solved_(solved) {}
   void add(std::string key, AnyQuantity quantity) { put(std::move(key), measure(solved_, quantity)); }
-  void add_share(std::string key, double share) { put(std::move(key), Measure{AnyQuantity(share), "%"}); }
-  void put(std::string key, Measure measure) {
+  void add_share(std::string key, double share) { put(std::move(key), model::Measure{AnyQuantity(share), "%"}); }
+  void put(std::string key, model::Measure measure) {
     if (!std::isfinite(measure.quantity.si)) refuse(key, measure.quantity);
     found.push_back({std::move(key), std::move(measure), {}, {}});
   }
   void add_text(std::string key, std::string text) { found.push_back({std::move(key), std::move(text), {}, {}}); }
-  std::vector<Result> found;
+  std::vector<model::Result> found;
 
  private:
   /// Names everything that went into the solve: our mistake must be found from what its user sees.
@@ -31,12 +37,12 @@ class List {
                             si_symbol(input.value.kind));
     throw UnsoundNumber(fmt::format("{} came to {} {}{}", key, quantity.si, si_symbol(quantity.kind), inputs));
   }
-  const Solved& solved_;
+  const model::Solved& solved_;
 };
 
-void add_draught(const Solved& solved, List& list) {
+void add_draught(const model::Solved& solved, List& list) {
   if (!solved.draught) return;
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   list.add("draught.air_flow", d.hot_flow.engine);
   list.add("draught.cold_air_flow", d.cold_flow.engine);
   if (d.hot) {
@@ -48,7 +54,7 @@ void add_draught(const Solved& solved, List& list) {
   }
   list.put("draught.smokebox_depression", on_u_tube(d.hot_flow.smokebox_suction, solved.page));
   list.put("draught.cold_smokebox_depression", on_u_tube(d.cold_flow.smokebox_suction, solved.page));
-  for (const ElementLoss& loss : losses(d.path, d.hot_flow))
+  for (const draught::ElementLoss& loss : draught::losses(d.path, d.hot_flow))
     list.add("draught.loss." + std::string(loss.name), loss.loss);
   list.add("draught.natural", d.hot_flow.natural_draught);
   if (d.fan_off) {
@@ -59,38 +65,38 @@ void add_draught(const Solved& solved, List& list) {
   list.add("draught.bleed", d.hot_flow.bleed);
 }
 /// As it is without an engine: at rated voltage, 1.2 kg/m3.
-void add_fan(const Solved& solved, List& list) {
+void add_fan(const model::Solved& solved, List& list) {
   if (!solved.fan) return;
   list.add("fan.shut_off_pressure", solved.fan->curve.shut_off());
   list.add("fan.free_air_flow", solved.fan->curve.free_air());
 }
-void add_fire(const Solved& solved, List& list) {
+void add_fire(const model::Solved& solved, List& list) {
   if (!solved.draught) return;
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas);
   list.add("heat.chimney_gas", d.hot_flow.smokebox_gas);
   list.add("fire.power", d.burning->chemical);
   list.add_share("fire.air_used", d.burning->air_used);
   list.add("fire.fuel_rate", d.burning->fuel);
   if (d.path.bed && d.fuel_piece)
-    list.add_share("fire.bed_lift_share", d.hot_flow.loss[static_cast<std::size_t>(Element::bed)] /
-                                              bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
+    list.add_share("fire.bed_lift_share", d.hot_flow.loss[static_cast<std::size_t>(draught::Element::bed)] /
+                                              draught::bed_lifting_pressure(*d.path.bed, *d.fuel_piece));
 }
-void add_raise(const Solved& solved, List& list) {
+void add_raise(const model::Solved& solved, List& list) {
   if (!solved.raise) return;
-  const Raise& raise = solved.raise->raise;
-  if (const auto t = raise.time_of(RaiseEventKind::own_blower)) list.add("raise.to_own_blower", *t);
-  if (const auto t = raise.time_of(RaiseEventKind::working)) list.add("raise.to_working", *t);
-  const RaiseEvent* taken_over = raise.find(RaiseEventKind::own_blower);
-  const RaiseAccount& account = taken_over ? taken_over->account : raise.account;
+  const boiler::Raise& raise = solved.raise->raise;
+  if (const auto t = raise.time_of(boiler::RaiseEventKind::own_blower)) list.add("raise.to_own_blower", *t);
+  if (const auto t = raise.time_of(boiler::RaiseEventKind::working)) list.add("raise.to_working", *t);
+  const boiler::RaiseEvent* taken_over = raise.find(boiler::RaiseEventKind::own_blower);
+  const boiler::RaiseAccount& account = taken_over ? taken_over->account : raise.account;
   list.add("raise.fuel_burnt", account.fuel);
-  list.add("raise.carbon_monoxide", Mass(account.carbon_monoxide / carbon_monoxide_heat()));
+  list.add("raise.carbon_monoxide", Mass(account.carbon_monoxide / fire::carbon_monoxide_heat()));
   list.add("raise.heat_absorbed", account.absorbed);
   list.add_share("raise.efficiency", account.efficiency());
 }
-void add_power(const Solved& solved, List& list) {
+void add_power(const model::Solved& solved, List& list) {
   if (!solved.supply) return;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   list.add("power.fan", s.start.fan);
   list.add("power.fan_voltage", s.start.fan_voltage);
   list.add("power.pack_current_start", s.run.start.current);
@@ -102,13 +108,13 @@ void add_power(const Solved& solved, List& list) {
   list.add("power.light_ups_per_charge", static_cast<double>(solved.light_ups->count));
   if (solved.light_ups->count > 0) list.add("power.light_up_last", solved.light_ups->last);
   list.add_share("power.charge_left_share", s.run.charge_left_share);
-  list.add_text("power.stop_reason", name(s.run.reason));
-  const part::LeadsPart& leads = solved.build.supply.leads;
+  list.add_text("power.stop_reason", power::name(s.run.reason));
+  const description::part::LeadsPart& leads = solved.build.supply.leads;
   if (leads.section || leads.length) list.add("power.lead_drop", s.run.start.current * s.leads);
 }
-void add_fit(const Solved& solved, List& list) {
+void add_fit(const model::Solved& solved, List& list) {
   if (!solved.fit) return;
-  const Fit& fit = solved.fit->fit;
+  const workshop::Fit& fit = solved.fit->fit;
   list.add("fit.clearance_cold", fit.cold.value);
   list.add("fit.clearance_hot", fit.lighting_up.clearance.value);
   list.add("fit.clearance_both_hot", fit.both_hot.clearance.value);
@@ -117,7 +123,7 @@ void add_fit(const Solved& solved, List& list) {
 }
 }  // namespace
 
-std::vector<Result> results_of(const Solved& solved) {
+std::vector<model::Result> results_of(const model::Solved& solved) {
   List list(solved);
   add_draught(solved, list);
   add_fan(solved, list);
@@ -129,7 +135,7 @@ std::vector<Result> results_of(const Solved& solved) {
 }
 
 namespace {
-Series raise_series(const Raise& raise) {
+Series raise_series(const boiler::Raise& raise) {
   Series series{"raise",
                 {{"t", kind_of<Duration>, {}},
                  {"water_temperature", kind_of<Temperature>, {}},
@@ -138,7 +144,7 @@ Series raise_series(const Raise& raise) {
                  {"fan_gas_temperature", kind_of<Temperature>, {}},
                  {"pack_voltage", kind_of<Voltage>, {}},
                  {"pack_current", kind_of<Current>, {}}}};
-  for (const RaiseInstant& at : raise.series) {
+  for (const boiler::RaiseInstant& at : raise.series) {
     auto column = series.columns.begin();
     const auto add = [&](AnyQuantity quantity) { (column++)->si.push_back(quantity.si); };
     const auto skip = [&] { ++column; };
@@ -152,11 +158,11 @@ Series raise_series(const Raise& raise) {
   }
   return series;
 }
-Series discharge_series(const Run& run) {
+Series discharge_series(const power::Run& run) {
   Series series{
       "discharge",
       {{"t", kind_of<Duration>, {}}, {"pack_voltage", kind_of<Voltage>, {}}, {"pack_current", kind_of<Current>, {}}}};
-  for (const Sample& sample : run.series) {
+  for (const power::Sample& sample : run.series) {
     series.columns[0].si.push_back(in(sample.time, s));
     series.columns[1].si.push_back(in(sample.voltage, V));
     series.columns[2].si.push_back(in(sample.current, A));
@@ -165,17 +171,17 @@ Series discharge_series(const Run& run) {
 }
 }  // namespace
 
-std::vector<Series> series_of(const Solved& solved) {
+std::vector<Series> series_of(const model::Solved& solved) {
   std::vector<Series> found;
   if (solved.raise) found.push_back(raise_series(solved.raise->raise));
   if (solved.supply) found.push_back(discharge_series(solved.supply->run));
   return found;
 }
 
-std::vector<Event> events_of(const Solved& solved) {
+std::vector<Event> events_of(const model::Solved& solved) {
   std::vector<Event> found;
   if (solved.raise)
-    for (const RaiseEvent& event : solved.raise->raise.events) found.push_back({event.kind, event.at.time});
+    for (const boiler::RaiseEvent& event : solved.raise->raise.events) found.push_back({event.kind, event.at.time});
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

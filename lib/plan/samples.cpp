@@ -1,8 +1,8 @@
 #include "plan/samples.hpp"
 #include "data/measuring.hpp"
 #include "plan/check.hpp"
-#include "plan/draws.hpp"
 #include "plan/results.hpp"
+#include "plan/draws.hpp"
 #include "plan/workers.hpp"
 #include <algorithm>
 #include <fmt/format.h>
@@ -10,10 +10,10 @@
 #include <mutex>
 #include <set>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 /// Where judging costs too much, what is to be watched is not told apart.
-Sampled how(const Check& check, const Solved& solved, std::set<std::string>& stopped) {
+Sampled how(const Check& check, const model::Solved& solved, std::set<std::string>& stopped) {
   if (check.holds != nullptr) return fails(check, solved) ? Sampled::fails : Sampled::passes;
   try {
     const auto finding = check.judge(solved);
@@ -28,7 +28,7 @@ Sampled how(const Check& check, const Solved& solved, std::set<std::string>& sto
 }
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();  // stays inside: every reader filters it
 
-void widen(Given<Length>& size, Given<Length>& within, const char* method) {
+void widen(description::Given<Length>& size, description::Given<Length>& within, const char* method) {
   if (!size || (!within && size.has_spread)) return;
   const Length by = within ? *within : data::measuring_method(method).uncertainty;
   size.band->low = std::max(size.band->low - by, 0.01 * size.band->value);
@@ -39,7 +39,7 @@ void widen(Given<Length>& size, Given<Length>& within, const char* method) {
 
 /// A share that was measured but written without a spread is as good as a workshop's measuring of it.
 template <class Q>
-void blur(Given<Q>& given, const char* key) {
+void blur(description::Given<Q>& given, const char* key) {
   if (!given || given.has_spread) return;
   using T = QuantityTraits<Q>;
   double by = data::measuring_share(key).value * T::to_si(given.band->value);
@@ -51,11 +51,12 @@ void blur(Given<Q>& given, const char* key) {
 
 class Trial {
  public:
-  Trial(const Build& build, const Solved& central, const Tuning* tuning, const SamplesAsked& asked)
+  Trial(const description::Build& build, const model::Solved& central, const model::Tuning* tuning,
+        const SamplesAsked& asked)
       : build_(with_measuring_spread(build)),
         tuning_(tuning),
         asked_(asked),
-        out_{.count = asked.count, .drawn_from = solve(build_, {}, tuning).inputs},
+        out_{.count = asked.count, .drawn_from = model::solve(build_, {}, tuning).inputs},
         draws_(out_.drawn_from, asked.count, asked.seed) {
     const std::size_t n = asked.count;
     for (const auto& [key, dimension] : draws_.keys()) {
@@ -63,8 +64,8 @@ class Trial {
       out_.chances.push_back({key, std::vector<double>(n, nothing)});
       for (std::size_t sample = 0; sample < n; ++sample) out_.chances.back().si[sample] = draws_.chance(sample, key);
     }
-    for (const Result& result : results_of(central)) {
-      if (std::holds_alternative<Measure>(result.value))
+    for (const model::Result& result : results_of(central)) {
+      if (std::holds_alternative<model::Measure>(result.value))
         out_.results.push_back({result.key, std::vector<double>(n, nothing)});
       else
         out_.words.push_back({result.key, std::vector<std::string>(n)});
@@ -92,24 +93,24 @@ class Trial {
     if (asked_.progress) asked_.progress(done_, asked_.count);
   }
   void live(std::size_t sample) {
-    Solved solved = solve(build_, draws_.of_sample(sample), tuning_);
+    model::Solved solved = model::solve(build_, draws_.of_sample(sample), tuning_);
     solved.spread_tried = true;
     for (SampleColumn& column : out_.inputs)
-      if (const Input* input = solved.inputs.find(column.key)) column.si[sample] = input->value.si;
-    for (const Result& result : results_of(solved)) keep(sample, result);
+      if (const model::Input* input = solved.inputs.find(column.key)) column.si[sample] = input->value.si;
+    for (const model::Result& result : results_of(solved)) keep(sample, result);
     std::set<std::string> stopped;  // what stopped a check of this sample already
     for (std::size_t i = 0; i < checks_.size(); ++i) out_.checks[i].answers[sample] = how(*checks_[i], solved, stopped);
   }
-  void keep(std::size_t sample, const Result& result) {
-    if (const auto* measure = std::get_if<Measure>(&result.value)) {
+  void keep(std::size_t sample, const model::Result& result) {
+    if (const auto* measure = std::get_if<model::Measure>(&result.value)) {
       if (SampleColumn* column = find_column(out_.results, result.key)) column->si[sample] = measure->quantity.si;
     } else if (SampleWords* column = find_column(out_.words, result.key)) {
       column->words[sample] = std::get<std::string>(result.value);
     }
   }
 
-  Build build_;
-  const Tuning* tuning_;
+  description::Build build_;
+  const model::Tuning* tuning_;
   const SamplesAsked& asked_;
   Samples out_;
   Draws draws_;
@@ -127,16 +128,16 @@ void for_each_share(B& build, F&& visit) {
 }
 }  // namespace
 
-Build with_measuring_spread(const Build& build) {
-  Build wider = build;
+description::Build with_measuring_spread(const description::Build& build) {
+  description::Build wider = build;
   widen(wider.engine.chimney.bore, wider.engine.chimney.measured_within, "caliper_inside");
   for_each_share(wider, [](auto& given, const char* key) { blur(given, key); });
   widen(wider.adapter.tube.outside, wider.adapter.tube.measured_within, "micrometer");
   return wider;
 }
 
-std::vector<Assumed> measuring_spreads(const Build& build) {
-  std::vector<Assumed> all;
+std::vector<model::Assumed> measuring_spreads(const description::Build& build) {
+  std::vector<model::Assumed> all;
   for_each_share(build, [&](const auto& given, const char* key) {
     if (!given || given.has_spread) return;
     const data::MeasuringShare& row = data::measuring_share(key);
@@ -146,7 +147,8 @@ std::vector<Assumed> measuring_spreads(const Build& build) {
   return all;
 }
 
-Samples try_samples(const Build& build, const Solved& central, const Tuning* tuning, const SamplesAsked& asked) {
+Samples try_samples(const description::Build& build, const model::Solved& central, const model::Tuning* tuning,
+                    const SamplesAsked& asked) {
   return Trial(build, central, tuning, asked).run();
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

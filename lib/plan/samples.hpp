@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
 // A band runs between these shares of the samples: eight of ten lie in it.
 constexpr double low_end = 0.1, high_end = 0.9;
 
@@ -42,7 +42,7 @@ struct Samples {
   std::vector<SampleColumn> results{};  // as the build itself has them
   std::vector<SampleWords> words{};     // results that are text
   std::vector<SampleCheck> checks{};    // those that are asked in samples
-  Inputs drawn_from{};                  // the spreads that were drawn from
+  model::Inputs drawn_from{};           // the spreads that were drawn from
 };
 /// The column of a key, or null where the samples do not follow it.
 template <class Columns>
@@ -56,14 +56,15 @@ auto find_column(Columns& columns, std::string_view key) -> decltype(columns.dat
 /// that are followed. Inputs are spread over a scrambled Sobol sequence, shaped and correlated as data/spreads.yaml
 /// says; what the owner wants is not drawn. The same for any number of threads. Throws ModelError for more than 16
 /// million samples.
-Samples try_samples(const Build& build, const Solved& central, const Tuning* tuning, const SamplesAsked& asked);
+Samples try_samples(const description::Build& build, const model::Solved& central, const model::Tuning* tuning,
+                    const SamplesAsked& asked);
 
 /// The value below which a share `u` of a spread lies: uniform between low and high, or a triangle with its peak at the
 /// value (JCGM 101:2008, 6.4.2 and 6.4.5, the triangle here with its own mode).
-double drawn_from(const Input& input, std::string_view key, double u);
+double drawn_from(const model::Input& input, std::string_view key, double u);
 
 /// A description in which a size without a spread has that of its measuring, so that samples draw it.
-Build with_measuring_spread(const Build& build);
+description::Build with_measuring_spread(const description::Build& build);
 /// What that takes for granted of shares and depths that are written without a spread.
-std::vector<Assumed> measuring_spreads(const Build& build);
-}  // namespace lumwright
+std::vector<model::Assumed> measuring_spreads(const description::Build& build);
+}  // namespace lumwright::plan

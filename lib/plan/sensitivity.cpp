@@ -1,13 +1,13 @@
 #include "description/keys.hpp"
 #include "numeric/quasi_random.hpp"
 #include "numeric/statistics.hpp"
-#include "plan/bands.hpp"
+#include "plan/detail/bands.hpp"
 #include "quantity/text.hpp"
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 constexpr std::size_t most_widenings = 3, most_narrowings = 4;
 constexpr double worth_a_word = 0.02;     // of the variance
@@ -23,12 +23,12 @@ struct Pairs {
         effect.push_back(y[i]);
       }
   }
-  double share() const { return variance_share({cause, effect}); }
+  double share() const { return numeric::variance_share({cause, effect}); }
 };
-std::string meaning_of(const std::string& key, const Solved& central) {
-  for (const Key& known : keys())
+std::string meaning_of(const std::string& key, const model::Solved& central) {
+  for (const description::Key& known : description::keys())
     if (known.section + "." + std::string(known.field.key) == key) return std::string(known.field.meaning);
-  for (const Assumed& assumed : central.inputs.assumed())
+  for (const model::Assumed& assumed : central.inputs.assumed())
     if (assumed.key == key) return assumed.why;
   return "";
 }
@@ -38,16 +38,16 @@ struct Observed {
   AnyQuantity value;
 };
 /// The quantity that a measurement takes, if the samples know it and it varies.
-std::optional<Observed> observed(const std::string& key, const Solved& central, const Samples& samples,
-                                 const std::vector<Result>& results) {
+std::optional<Observed> observed(const std::string& key, const model::Solved& central, const Samples& samples,
+                                 const std::vector<model::Result>& results) {
   if (const SampleColumn* input = find_column(samples.inputs, key)) {
-    const Input* used = central.inputs.find(key);
+    const model::Input* used = central.inputs.find(key);
     if (used == nullptr) return std::nullopt;
     return Observed{input, used->value};
   }
   const SampleColumn* result = find_column(samples.results, key);
-  for (const Result& one : results)
-    if (result != nullptr && one.key == key) return Observed{result, std::get<Measure>(one.value).quantity};
+  for (const model::Result& one : results)
+    if (result != nullptr && one.key == key) return Observed{result, std::get<model::Measure>(one.value).quantity};
   return std::nullopt;
 }
 double standard_error(const data::MeasurementRow& row, AnyQuantity value) {
@@ -58,7 +58,7 @@ double standard_error(const data::MeasurementRow& row, AnyQuantity value) {
   return parse_band(row.within, kind).value / expanded;
 }
 /// How well it measures, in the unit that such things have on the page.
-std::string within_on_page(const data::MeasurementRow& row, AnyQuantity value, const Solved& central) {
+std::string within_on_page(const data::MeasurementRow& row, AnyQuantity value, const model::Solved& central) {
   if (row.within.ends_with("%") || value.kind.scale == Scale::point) return row.within;
   const WrittenBand written = parse_band(row.within, value.kind);
   const AnyQuantity within(written.value, value.kind);
@@ -68,8 +68,8 @@ std::string within_on_page(const data::MeasurementRow& row, AnyQuantity value, c
 }
 }  // namespace
 
-std::vector<SampleReadings> readings_in(const Samples& samples, const Solved& central,
-                                        const std::vector<Result>& results, std::uint64_t seed) {
+std::vector<SampleReadings> readings_in(const Samples& samples, const model::Solved& central,
+                                        const std::vector<model::Result>& results, std::uint64_t seed) {
   std::vector<SampleReadings> all;
   for (const data::MeasurementRow& row : data::measurements()) {
     const auto seen = observed(row.of, central, samples, results);
@@ -77,25 +77,27 @@ std::vector<SampleReadings> readings_in(const Samples& samples, const Solved& ce
     const double error = standard_error(row, seen->value);
     const std::string name = "reading of " + row.id;
     std::vector<double> read = seen->column->si;
-    for (std::size_t i = 0; i < read.size(); ++i) read[i] += error * normal_score(stray_coordinate(i, name, seed));
+    for (std::size_t i = 0; i < read.size(); ++i)
+      read[i] += error * numeric::normal_score(numeric::stray_coordinate(i, name, seed));
     all.push_back({row, within_on_page(row, seen->value, central), std::move(read)});
   }
   return all;
 }
 
-Sensitivity sensitivity_of(const std::string& answer, const Solved& central, const Samples& samples,
+Sensitivity sensitivity_of(const std::string& answer, const model::Solved& central, const Samples& samples,
                            const std::vector<SampleReadings>& readings) {
   const SampleColumn* effect = find_column(samples.results, answer);
   if (effect == nullptr) throw std::logic_error("the samples know no " + answer);
   Sensitivity sensitivity{answer, {}, {}};
-  const double least = std::max(worth_a_word, 3.0 * share_of_nothing(samples.count));  // one of some forty inputs
+  const double least =
+      std::max(worth_a_word, 3.0 * numeric::share_of_nothing(samples.count));  // one of some forty inputs
   for (const SampleColumn& cause : samples.chances) {
     const double share = Pairs(cause.si, effect->si).share();
-    const Input* input = samples.drawn_from.find(cause.key);
+    const model::Input* input = samples.drawn_from.find(cause.key);
     if (share < least || input == nullptr || central.inputs.find(cause.key) == nullptr) continue;
-    const std::string of = input->origin == Origin::written ? "" : central.page.of(input->value);
+    const std::string of = input->origin == model::Origin::written ? "" : central.page.of(input->value);
     const std::string& unit = of.empty() ? input->unit : of;
-    const auto shown = [&](double si) { return Measure{AnyQuantity(si, input->value.kind), unit}; };
+    const auto shown = [&](double si) { return model::Measure{AnyQuantity(si, input->value.kind), unit}; };
     sensitivity.widest.push_back({cause.key, meaning_of(cause.key, central), share, shown(input->value.si),
                                   shown(input->low), shown(input->high)});
   }
@@ -114,4 +116,4 @@ Sensitivity sensitivity_of(const std::string& answer, const Solved& central, con
   cut(sensitivity.narrowings, most_narrowings, [](const Narrowing& a, const Narrowing& b) { return a.left < b.left; });
   return sensitivity;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

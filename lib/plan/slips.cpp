@@ -9,7 +9,7 @@
 #include <fmt/ranges.h>
 #include <map>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 struct WrittenNumber {
   AnyQuantity value;
@@ -23,19 +23,20 @@ class NumberCollector {
  public:
   NumberCollector(WrittenNumbers& numbers, std::string path) : numbers_(numbers), path_(std::move(path)) {}
   template <class Q>
-  void operator()(Field field, const Given<Q>& given, Limits) {
+  void operator()(description::Field field, const description::Given<Q>& given, description::Limits) {
     if (!given) return;
     const AnyQuantity value(*given);  // a value that was never written, as a program sets it, has no unit of its own
     const bool named = !given.unit.empty() || value.kind == kind_of<double>;
-    add(field, {}, value, named ? written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)),
-        given.at);
+    add(field, {}, value,
+        named ? description::written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
   }
-  void operator()(Field field, const Count& count, int, int) {
+  void operator()(description::Field field, const description::Count& count, int, int) {
     if (count) add(field, {}, AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
   }
-  void operator()(Field, const Text&, Allowed) {}
+  void operator()(description::Field, const description::Text&, description::Allowed) {}
   template <class X, class Y>
-  void operator()(Field field, const Points<X, Y>& points, Limits, Limits) {
+  void operator()(description::Field field, const description::Points<X, Y>& points, description::Limits,
+                  description::Limits) {
     if (!points) return;
     AnyQuantity x(points.points.front().x), y(points.points.front().y), rise(0.0, kind_of<Y>);
     double before = y.si;
@@ -55,9 +56,9 @@ class NumberCollector {
       add(field, {".rise", "the steepest rise of "}, rise, in_short(rise, points.y_unit), points.at);
     }
   }
-  void operator()(Field, const EfficiencyTable&) {}
+  void operator()(description::Field, const description::EfficiencyTable&) {}
   template <class Part>
-  void section(Field field, const Part& part) {
+  void section(description::Field field, const Part& part) {
     NumberCollector inner(numbers_, path_ + std::string(field.key) + ".");
     Part::fields(part, inner);
   }
@@ -70,7 +71,7 @@ class NumberCollector {
   static std::string in_short(AnyQuantity value, const std::string& unit) {
     return format(value, choose_unit(value, unit, UnitSystem::as_written));
   }
-  void add(Field field, Member member, AnyQuantity value, std::string text, Position at) {
+  void add(description::Field field, Member member, AnyQuantity value, std::string text, input::Position at) {
     const std::string key = path_ + std::string(field.key);
     numbers_.insert_or_assign(key + std::string(member.ending),
                               WrittenNumber{value, std::string(member.words) + key, std::move(text), at.line});
@@ -78,11 +79,11 @@ class NumberCollector {
   WrittenNumbers& numbers_;
   std::string path_;
 };
-WrittenNumbers numbers_of(const Build& build) {
+WrittenNumbers numbers_of(const description::Build& build) {
   WrittenNumbers numbers;
   NumberCollector collector(numbers, "");
-  Build::fields(build, collector);
-  const part::PackPart& pack = build.supply.pack;
+  description::Build::fields(build, collector);
+  const description::part::PackPart& pack = build.supply.pack;
   if (pack.cell)
     for (const data::CellRow& cell : data::cells())
       if (cell.id == *pack.cell)
@@ -119,7 +120,7 @@ std::optional<Remark> strange_ratio(const data::Row& row, const WrittenNumbers& 
       const WrittenNumber& number = numbers.find(key)->second;
       if (key == "supply.pack.usual_capacity") continue;  // of a table, on no line
       const std::string one = fmt::format("{} {} on line {}", number.named, number.text, number.line);
-      if (std::ranges::find(named, one) == named.end()) named.push_back(one);
+      if (std::find(named.begin(), named.end(), one) == named.end()) named.push_back(one);
     }
   return Remark{of.front(), fmt::format("{}: {} the {} that is usual for small engines ({}); {}", row.text("what"),
                                         times_the_limit(ratio > high ? ratio / high : ratio / low),
@@ -138,7 +139,7 @@ std::optional<Remark> strange_value(const data::Row& row, const WrittenNumbers& 
 }
 }  // namespace
 
-std::vector<Remark> likely_slips(const Build& build) {
+std::vector<Remark> likely_slips(const description::Build& build) {
   const WrittenNumbers numbers = numbers_of(build);
   std::vector<Remark> remarks;
   for (const data::Row& row : data::rows("slips", "ratios"))
@@ -147,10 +148,10 @@ std::vector<Remark> likely_slips(const Build& build) {
     if (auto remark = strange_value(row, numbers)) remarks.push_back(std::move(*remark));
   return remarks;
 }
-std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
+std::vector<Remark> older_names(const std::vector<description::Renamed>& renamed) {
   std::vector<Remark> remarks;
-  for (const Renamed& one : renamed)
-    if (one.why == Renamed::Why::weighed_water)
+  for (const description::Renamed& one : renamed)
+    if (one.why == description::Renamed::Why::weighed_water)
       remarks.push_back(
           {one.key, fmt::format("`{}: {}` is read as {}: 1 g of water is 1 ml.", one.key, one.old, one.now)});
     else
@@ -158,4 +159,4 @@ std::vector<Remark> older_names(const std::vector<Renamed>& renamed) {
                                             one.old == one.key ? one.key : one.key + ": " + one.old, one.now)});
   return remarks;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

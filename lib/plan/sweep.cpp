@@ -9,13 +9,13 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 [[noreturn]] void refuse(const std::string& key, const std::string& range, const std::string& why,
                          const std::string& help) {
-  const Source source{"sweep", key + " " + range};
+  const input::Source source{"sweep", key + " " + range};
   const int width = static_cast<int>(range.size());
-  throw InputError(source, {{{1, static_cast<int>(key.size()) + 2, std::max(width, 1)}, key, why, help}});
+  throw input::InputError(source, {{{1, static_cast<int>(key.size()) + 2, std::max(width, 1)}, key, why, help}});
 }
 /// No finer than a thousandth of the range, so that the values read well.
 std::string rounded(double number, double span) {
@@ -70,9 +70,10 @@ std::vector<std::string> by_words(const std::string& key, const std::string& ran
 }
 }  // namespace
 
-SweepAxis sweep_axis(const Build& build, const std::string& key, const std::string& range, std::size_t steps) {
-  using Form = KeyValue::Form;
-  const KeyValue now = value_at(build, key);
+SweepAxis sweep_axis(const description::Build& build, const std::string& key, const std::string& range,
+                     std::size_t steps) {
+  using Form = description::KeyValue::Form;
+  const description::KeyValue now = description::value_at(build, key);
   switch (now.form) {
     case Form::quantity:
       return {key, quantities(key, range, now.kind, steps)};
@@ -86,22 +87,24 @@ SweepAxis sweep_axis(const Build& build, const std::string& key, const std::stri
   }
   const auto dot = key.rfind('.');
   const std::string section = dot == std::string::npos ? "" : key.substr(0, dot);
-  throw InputError(
+  throw input::InputError(
       {"sweep", key + " " + range},
       {{{1, 1, std::max(1, static_cast<int>(key.size()))},
         key,
         now.form == Form::none ? "this key is not known" : "a table has no range",
-        now.form == Form::none ? key_help(keys(), section, key.substr(dot == std::string::npos ? 0 : dot + 1)) : ""}});
+        now.form == Form::none
+            ? description::key_help(description::keys(), section, key.substr(dot == std::string::npos ? 0 : dot + 1))
+            : ""}});
 }
 
-std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
-                              const Tuning* tuning, unsigned threads, const SamplesAsked& samples) {
+std::vector<SweepPoint> sweep(const description::Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
+                              const model::Tuning* tuning, unsigned threads, const SamplesAsked& samples) {
   std::size_t count = 1;
   for (const SweepAxis& axis : axes) count *= axis.values.size();
   std::vector<SweepPoint> points(count);
-  std::vector<Build> builds;
+  std::vector<description::Build> builds;
   for (std::size_t i = 0; i < count; ++i) {
-    std::vector<Setting> settings;
+    std::vector<description::Setting> settings;
     std::size_t rest = i;
     for (std::size_t k = axes.size(); k-- > 0;) {
       const std::string& value = axes[k].values[rest % axes[k].values.size()];
@@ -109,9 +112,9 @@ std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& 
       settings.insert(settings.begin(), {axes[k].key, value});
       points[i].at.insert(points[i].at.begin(), value);
     }
-    builds.push_back(with_settings(build, settings, "sweep"));
+    builds.push_back(description::with_settings(build, settings, "sweep"));
   }
   share_out(count, threads, [&](std::size_t i) { points[i].assessment = assess(builds[i], units, tuning, samples); });
   return points;
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
 /// One key and the values that it takes, as text with units.
 struct SweepAxis {
   std::string key;
@@ -13,7 +13,8 @@ struct SweepAxis {
 };
 /// The values of "6 mm..12 mm" in so many steps, of "2..8" for a count, or the words of "good,old" one by one. Throws
 /// InputError for a key that there is not, a range that is none, or values that the key does not take.
-SweepAxis sweep_axis(const Build& build, const std::string& key, const std::string& range, std::size_t steps);
+SweepAxis sweep_axis(const description::Build& build, const std::string& key, const std::string& range,
+                     std::size_t steps);
 
 struct SweepPoint {
   std::vector<std::string> at;  // a value for each axis
@@ -21,6 +22,6 @@ struct SweepPoint {
 };
 /// Every combination of the values, the last axis fastest; on so many threads; with bands where samples
 /// are asked for. Throws InputError where a value contradicts the rest of the build.
-std::vector<SweepPoint> sweep(const Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
-                              const Tuning* tuning, unsigned threads, const SamplesAsked& samples = {});
-}  // namespace lumwright
+std::vector<SweepPoint> sweep(const description::Build& build, const std::vector<SweepAxis>& axes, UnitSystem units,
+                              const model::Tuning* tuning, unsigned threads, const SamplesAsked& samples = {});
+}  // namespace lumwright::plan

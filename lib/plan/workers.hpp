@@ -9,7 +9,13 @@
 #include <thread>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::plan {
+// a browser's program has no threads unless it was built for them
+#if defined(__EMSCRIPTEN__) && !defined(__EMSCRIPTEN_PTHREADS__)
+inline constexpr bool has_threads = false;
+#else
+inline constexpr bool has_threads = true;
+#endif
 /// work(i) for every i below `count`, in any order and on any thread, the caller's among them; on fewer threads than
 /// asked where the machine gives no more. The first exception is thrown on when all have stopped.
 template <class F>
@@ -26,7 +32,8 @@ void share_out(std::size_t count, unsigned threads, const F& work) {
       next = count;
     }
   };
-  const std::size_t helpers = std::min<std::size_t>(std::max(threads, 1U), std::max<std::size_t>(count, 1)) - 1;
+  const std::size_t most = has_threads ? std::max(threads, 1U) : 1;
+  const std::size_t helpers = std::min(most, std::max<std::size_t>(count, 1)) - 1;
   std::vector<std::thread> workers;
   workers.reserve(helpers);
   try {
@@ -37,4 +44,4 @@ void share_out(std::size_t count, unsigned threads, const F& work) {
   for (std::thread& one : workers) one.join();
   if (failure) std::rethrow_exception(failure);
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

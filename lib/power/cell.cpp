@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 TemperatureFactors temperature_factors(const data::ChemistryRow& chemistry, Temperature t) {
   std::vector<double> points;
   for (const Temperature& point : chemistry.temperatures) points.push_back(in_degC(point));
@@ -13,8 +13,8 @@ TemperatureFactors temperature_factors(const data::ChemistryRow& chemistry, Temp
     throw ModelError("temperature " + format(t, "degC") + " of " + chemistry.id + " cells is not between " +
                      format(chemistry.temperatures.front(), "degC") + " and " +
                      format(chemistry.temperatures.back(), "degC"));
-  return {.capacity = LinearCurve(points, chemistry.capacity_share)(at),
-          .resistance = LinearCurve(points, chemistry.resistance_factor)(at)};
+  return {.capacity = numeric::LinearCurve(points, chemistry.capacity_share)(at),
+          .resistance = numeric::LinearCurve(points, chemistry.resistance_factor)(at)};
 }
 
 Charge capacity_at(const Rating& rating, Current current) {
@@ -59,4 +59,4 @@ double charge_kept(const data::ChemistryRow& chemistry, double loss_per_month, D
   const double first_day = 1.0 - chemistry.loss_on_first_day * std::min(1.0, in(time, day));
   return first_day * std::pow(1.0 - loss_per_month, pace * in(time, month));
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

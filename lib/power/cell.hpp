@@ -3,7 +3,7 @@
 #include "data/cells.hpp"
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::power {
 /// Factors of a temperature on capacity and on resistance, straight between the row's points.
 /// Throws ModelError outside them. The scatter between makes is wide: +-10 % at 0 degC, +-20 % at -20 degC.
 struct TemperatureFactors {
@@ -42,4 +42,4 @@ Resistance pulse_resistance(LoadPoint light, LoadPoint heavy);
 /// The share of charge that is left after lying at `t` for `time`: exponential, with the first day's extra loss where
 /// the chemistry has one. `loss_per_month` is a share, from the row's band. Throws ModelError for a negative time.
 double charge_kept(const data::ChemistryRow& chemistry, double loss_per_month, Duration time, Temperature t);
-}  // namespace lumwright
+}  // namespace lumwright::power

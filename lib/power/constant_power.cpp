@@ -3,7 +3,7 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 using VoltageSquared = quantity<detail::times<si::electric_potential, si::electric_potential>>;
 
@@ -55,4 +55,4 @@ Duration time_to_draw(const StraightPiece& piece, Resistance resistance, Power p
   };
   return piece.charge / fall * (integral(piece.from) - integral(piece.to)) / (2.0 * power);
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::power {
 /// A source and the power asked of it.
 struct PowerDraw {
   Voltage emf;
@@ -28,4 +28,4 @@ struct StraightPiece {
 /// The time that takes at constant power; exact, by integrating 1/I = (E + sqrt(E^2 - 4RP))/(2P) over E.
 /// Throws ModelError if the power cannot be drawn at `to`.
 Duration time_to_draw(const StraightPiece& piece, Resistance resistance, Power power);
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -8,7 +8,7 @@
 #include "quantity/sound.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 struct Piece {  // of the open-circuit curve: straight, within one regime of the load
   Charge from, to;
@@ -168,7 +168,8 @@ WeakCellFate fate_of_weak_cell(const Rundown& rundown, const std::vector<Sample>
   for (std::size_t i = 0; i < pieces.size() && !fate.reversed_from; ++i) {
     const auto volts = [&](double share) { return in(rundown.weak_voltage(pieces[i], share), V); };
     if (volts(1.0) >= 0.0) continue;
-    const double share = volts(0.0) <= 0.0 ? 0.0 : bracketed_root(volts, 0.0, 1.0, "reversal of the weakest cell");
+    const double share =
+        volts(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(volts, 0.0, 1.0, "reversal of the weakest cell");
     fate.reversed_from = series[i].time + (share > 0.0 ? rundown.time(pieces[i], share) : Duration());
     fate.in_reversal = series.back().time - *fate.reversed_from;
   }
@@ -247,10 +248,11 @@ Sample state_after(const Pack& pack, const Load& load, std::optional<Voltage> st
       const auto early = [&](double share) {
         return in((share > 0.0 ? rundown.time(piece, share) : Duration()) + before - time, s);
       };
-      return rundown.sample(piece, before >= time ? 0.0 : bracketed_root(early, 0.0, 1.0, "share of a piece"), time);
+      return rundown.sample(piece, before >= time ? 0.0 : numeric::bracketed_root(early, 0.0, 1.0, "share of a piece"),
+                            time);
     }
     before += whole;
   }
   throw ModelError("time " + format(time, "min") + " is longer than the run, " + format(before, "min"));
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

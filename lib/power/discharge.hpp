@@ -7,7 +7,7 @@
 #include <variant>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::power {
 /// What hangs on the pack: a power that does not depend on voltage, or a fan with what feeds it.
 using Load = std::variant<Power, FanSupply>;
 
@@ -57,4 +57,4 @@ Run discharge(const Pack& pack, const Load& load, std::optional<Voltage> stop_at
 
 /// The state at one time within the run. Throws ModelError outside 0 .. runtime.
 Sample state_after(const Pack& pack, const Load& load, std::optional<Voltage> stop_at, Duration time);
-}  // namespace lumwright
+}  // namespace lumwright::power

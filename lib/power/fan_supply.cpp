@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 Voltage regulated(const FanSupply& supply, Voltage before) {
   const Voltage v = std::min(supply.control.voltage, before - supply.regulator_dropout);
@@ -98,4 +98,4 @@ SupplyState supply_state(const FanSupply& supply, Voltage input) {
           .from_output = output * draw.current,
           .step_up = state};
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

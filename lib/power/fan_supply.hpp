@@ -5,7 +5,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::power {
 /// Current goes with a power of voltage: I = Ir (V/Vr)^x. With x = 2 the power follows the cube of the speed.
 struct FanLaw {
   Voltage rated_voltage;
@@ -59,4 +59,4 @@ struct SupplyState {
 /// Throws ModelError for lower_output without a step-up, a duty or voltage out of range, or if the step-up cannot
 /// deliver.
 SupplyState supply_state(const FanSupply& supply, Voltage input);
-}  // namespace lumwright
+}  // namespace lumwright::power

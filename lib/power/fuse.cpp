@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 constexpr double slack = 1e-9;  // 0.75 A over 0.75 must still find the fuse of 1 A
 }
@@ -28,6 +28,6 @@ Resistance fuse_resistance(Current rating) {
   if (at < x.front() - slack || at > x.back() + slack)
     throw ModelError("fuse rating " + format(rating, "A") + " is not between " +
                      format(data::fuses().front().rating, "A") + " and " + format(data::fuses().back().rating, "A"));
-  return std::exp(LinearCurve(x, y)(at)) * ohm;
+  return std::exp(numeric::LinearCurve(x, y)(at)) * ohm;
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

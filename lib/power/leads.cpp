@@ -7,7 +7,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::power {
 LineResistance wire_resistance(Area section) {
   require_above_zero("wire section", section, "mm2");
   const data::WireRow* nearest = nullptr;
@@ -42,6 +42,6 @@ Current wire_carries(Area section, bool in_a_bundle) {
     y.push_back(std::log(in(in_a_bundle ? row.current.low * row.in_a_bundle : row.current.value, A)));
   }
   const double at = std::min(std::log(in(section, mm2)), x.back());
-  return std::exp(LinearCurve(x, y)(at)) * A;
+  return std::exp(numeric::LinearCurve(x, y)(at)) * A;
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

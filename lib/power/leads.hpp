@@ -2,7 +2,7 @@
 #pragma once
 #include "quantity/quantity.hpp"
 
-namespace lumwright {
+namespace lumwright::power {
 /// Flexible wire by its nominal section: the standard's greatest value where the section is listed, else that of the
 /// nearest listed section scaled by area. Throws ModelError unless section > 0.
 LineResistance wire_resistance(Area section);
@@ -15,4 +15,4 @@ Resistance loop_resistance(LineResistance line, Length run, Temperature t);
 /// band. Between the listed sections, and below the smallest, on a power of the section; above the largest that of the
 /// largest. Throws ModelError unless section > 0.
 Current wire_carries(Area section, bool in_a_bundle);
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 int light_ups(Duration runtime, Duration each) {
   require_not_negative("runtime", runtime, "min");
   require_above_zero("time of a light-up", each, "min");
@@ -25,4 +25,4 @@ std::optional<double> start_margin(Voltage open_circuit, Resistance resistance, 
 bool sinks_to_minimum(const FanSupply& supply, const Run& run) {
   return supply.step_up && (run.reason == StopReason::step_up_minimum || run.reason == StopReason::collapse);
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -4,7 +4,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::power {
 /// Whole light-ups in one run. No credit for the recovery of a rested pack (10 to 30 % for alkaline cells).
 /// Throws ModelError unless `each` > 0.
 int light_ups(Duration runtime, Duration each);
@@ -15,4 +15,4 @@ std::optional<double> start_margin(Voltage open_circuit, Resistance resistance, 
 
 /// True when the pack sinks to the step-up's least input before anything else stops the run.
 bool sinks_to_minimum(const FanSupply& supply, const Run& run);
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -1,13 +1,13 @@
 #include "power/load_curve.hpp"
 #include "numeric/root.hpp"
-#include "power/load_regimes.hpp"
+#include "power/detail/load_regimes.hpp"
 #include "quantity/require.hpp"
 #include <algorithm>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/minima.hpp>
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 double on_share(const Load& load) {
   const auto* supply = std::get_if<FanSupply>(&load);
@@ -98,7 +98,7 @@ WorkingPoint LoadCurve::solve(const LoadRegime& regime, Voltage emf) const {
     return {
         .voltage = high * V,
         .current = pulse_resistance_ > Resistance() ? (emf - high * V) / pulse_resistance_ : regime.current(high * V)};
-  return point(bracketed_root(excess, low, high, "working point"));
+  return point(numeric::bracketed_root(excess, low, high, "working point"));
 }
 
 const LoadCurve::Stretch& LoadCurve::stretch(Voltage emf) const {
@@ -145,4 +145,4 @@ double Drain::inverse_integral(Current low, Current high) const {
   };
   return from_rated(high) - from_rated(low);
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

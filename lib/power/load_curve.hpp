@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::power {
 /// The law that the load follows between two voltages at its terminals.
 struct LoadRegime {
   Voltage from;
@@ -73,4 +73,4 @@ class LoadCurve {
   bool collapses_ = false;
   bool done_ = false;
 };
-}  // namespace lumwright
+}  // namespace lumwright::power

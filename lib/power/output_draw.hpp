@@ -3,7 +3,7 @@
 #include "power/fan_supply.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::power {
 struct OutputDraw {
   Current current;  // mean
   Voltage fan_voltage;
@@ -18,4 +18,4 @@ std::optional<StepUp> step_up_in_use(const FanSupply& supply);
 
 /// Throws ModelError for a field that is out of range.
 void check(const FanSupply& supply);
-}  // namespace lumwright
+}  // namespace lumwright::power

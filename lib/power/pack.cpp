@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 /// One cell or block against the charge drawn from it, on to being driven backwards where its chemistry is known to go
 /// there.
@@ -161,4 +161,4 @@ Voltage reversal_voltage(int series, Voltage good_cell) {
   if (series < 1) throw ModelError("cells in series " + std::to_string(series) + " are below 1");
   return static_cast<double>(series - 1) * good_cell;
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

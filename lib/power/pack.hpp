@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::power {
 /// Straight pieces of open-circuit voltage against charge drawn since full; charge rises strictly, voltage never does.
 struct OpenCircuit {
   std::vector<Charge> drawn;
@@ -74,4 +74,4 @@ Current short_behind_leads(const Pack& pack);
 /// The pack voltage below which the weakest of `series` cells is driven backwards while the others still hold
 /// `good_cell`: good_cell (series - 1). A rule of the makers of NiMH cells. Throws ModelError for series below 1.
 Voltage reversal_voltage(int series, Voltage good_cell);
-}  // namespace lumwright
+}  // namespace lumwright::power

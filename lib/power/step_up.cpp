@@ -1,5 +1,5 @@
 #include "power/step_up.hpp"
-#include "power/efficiency_points.hpp"
+#include "power/detail/efficiency_points.hpp"
 #include "quantity/format.hpp"
 #include "quantity/require.hpp"
 #include <algorithm>
@@ -7,7 +7,7 @@
 
 // Notation (first-order power stage): V input, Io and Vo output, Vf diode, D duty, a I^2 - b I + c = 0 for the input
 // current I.
-namespace lumwright {
+namespace lumwright::power {
 namespace {
 void check(const StepUp& step_up, StepUpDuty duty) {
   require_above_zero("step-up output", step_up.output, "V");
@@ -110,4 +110,4 @@ Temperature hot_spot(const StepUpHeat& heat, Power loss) {
   require_not_negative("step-up loss", loss, "W");
   return heat.around + heat.hot_spot_per_loss * loss;
 }
-}  // namespace lumwright
+}  // namespace lumwright::power

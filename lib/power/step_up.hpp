@@ -6,7 +6,7 @@
 #include <variant>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::power {
 /// Losses in the parts, as data sheets give them.
 struct StepUpLosses {
   Resistance switch_resistance;
@@ -71,4 +71,4 @@ struct StepUpHeat {
   ThermalResistance hot_spot_per_loss;
 };
 Temperature hot_spot(const StepUpHeat& heat, Power loss);
-}  // namespace lumwright
+}  // namespace lumwright::power

@@ -1,15 +1,14 @@
 #include "quantity/require.hpp"
 #include "quantity/format.hpp"
-#include <charconv>
 #include <cmath>
+#include <fmt/format.h>
 #include <string>
 
 namespace lumwright {
 namespace {
 std::string refused_number(double x) {  // not format_number: what is refused may be NaN
   if (std::abs(x) >= 1e6 && std::abs(x) < 1e15) return format_number(x, 6);
-  char buffer[32];
-  return {buffer, std::to_chars(buffer, buffer + sizeof buffer, x, std::chars_format::general, 6).ptr};
+  return fmt::format("{:.6g}", x);
 }
 }  // namespace
 

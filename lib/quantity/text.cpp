@@ -1,10 +1,10 @@
 #include "quantity/text.hpp"
+#include "quantity/decimal.hpp"
 #include "quantity/gauge_text.hpp"
 #include "quantity/units.hpp"
 #include "quantity/words.hpp"
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <fmt/format.h>
 #include <utility>
@@ -79,14 +79,14 @@ class Scanner {
 
   double unsigned_number() {
     const std::string_view text = rest();
-    double x = 0;
     if (text.empty() || !(is_digit(text[0]) || (text[0] == '.' && text.size() > 1 && is_digit(text[1]))))
       fail(number_help(), at_, text.size());
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), x);
-    const auto used = static_cast<std::size_t>(end - text.data());
-    if (error != std::errc{} || !std::isfinite(x)) fail("the number is out of range", at_, used);
+    const Decimal read = read_decimal(text);
+    const double x = read.value;
+    const std::size_t used = text.size() - read.rest.size();
+    if (!read || !std::isfinite(x)) fail("the number is out of range", at_, used);
     if (used + 1 < text.size() && text[used] == ',' && is_digit(text[used + 1])) return with_comma(text, used);
-    // from_chars stops behind "7." of "7..9": give the point back to the range
+    // a number stops behind "7." of "7..9": give the point back to the range
     const bool swallowed_point = text[used - 1] == '.' && text.substr(used).starts_with('.');
     at_ += used - (swallowed_point ? 1 : 0);
     return x;
@@ -105,11 +105,10 @@ class Scanner {
            at_ + comma, 1);
     std::string pointed(text);
     pointed[comma] = '.';
-    double x = 0;
-    const auto [stop, error] = std::from_chars(pointed.data(), pointed.data() + pointed.size(), x);
-    if (error != std::errc{} || !std::isfinite(x)) fail("the number is out of range", at_, end);
-    at_ += static_cast<std::size_t>(stop - pointed.data());
-    return x;
+    const Decimal read = read_decimal(pointed);
+    if (!read || !std::isfinite(read.value)) fail("the number is out of range", at_, end);
+    at_ += pointed.size() - read.rest.size();
+    return read.value;
   }
   std::string number_help() const {
     return is_pure() ? "write a number, as in `3` or `35 %`"

@@ -1,7 +1,7 @@
 // Of `choose` and `bench`: what a shed holds, and what a fan of it does.
-#include "report/answer_keys.hpp"
+#include "report/detail/answer_keys.hpp"
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 constexpr auto left_out = AnswerKey::When::maybe;
 
@@ -156,4 +156,4 @@ std::vector<AnswerKey> keys_of_bench() {
       {"fan_test/description", "text", "lines for a description"},
       {"safety", "texts", "the two lines that stand before every answer"}};
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -1,12 +1,12 @@
 #include "report/answer_schema.hpp"
 #include "data/first_words.hpp"
 #include "quantity/words.hpp"
-#include "report/answer_keys.hpp"
 #include "report/answers.hpp"
+#include "report/detail/answer_keys.hpp"
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using Json = nlohmann::ordered_json;
 
@@ -158,4 +158,4 @@ std::string answer_table(const TextStyle& style) {
   page.table(rows);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

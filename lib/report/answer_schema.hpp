@@ -4,9 +4,9 @@
 #include "report/page.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::report {
 /// Draft 2020-12; takes the answers of every command that gives JSON, and nothing with a key too many or too few.
 std::string answer_schema();
 /// The same keys with their types and meanings, command by command.
 std::string answer_table(const TextStyle& style);
-}  // namespace lumwright
+}  // namespace lumwright::report

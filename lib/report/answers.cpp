@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 struct Label {
   std::string_view key, words;
@@ -80,28 +80,29 @@ std::string in_words(std::string_view reason) {
   return std::string(reason);
 }
 /// Shares read better as per cent, unless whoever made the result chose a unit.
-Measure readable(Measure measure, std::string_view key) {
+model::Measure readable(model::Measure measure, std::string_view key) {
   const bool share = key.ends_with("_share") || key.find("efficiency") != std::string_view::npos;
   if (share && measure.unit.empty() && measure.quantity.kind == kind_of<double>) measure.unit = "%";
   return measure;
 }
 
 // "  (6.1 to 9.8 min)"; a pressure that is not always reached has no upper end
-std::string band_of(const Result& result, const Measure& like, const TextStyle& style) {
+std::string band_of(const model::Result& result, const model::Measure& like, const TextStyle& style) {
   if (!result.low) return "";
   if (result.high) {
     if (result.low->quantity.si == result.high->quantity.si) return "";
-    const std::string span = show_span(*result.low, *result.high, like, style, figures_of(result, style.units));
+    const std::string span = show_span(*result.low, *result.high, like, style, plan::figures_of(result, style.units));
     return span.find(" to ") == std::string::npos ? "" : "  (" + span + ")";
   }
   const double never = 100.0 * (1.0 - result.share.value_or(1.0));
   return fmt::format("  ({} to never, in {:.0f} of 100)", show(*result.low, style, 2), never);
 }
-Page::Row row(std::string_view words, const Result& result, const TextStyle& style) {
-  const Measure* plain = std::get_if<Measure>(&result.value);
+Page::Row row(std::string_view words, const model::Result& result, const TextStyle& style) {
+  const model::Measure* plain = std::get_if<model::Measure>(&result.value);
   if (plain == nullptr) return {{std::string(words), in_words(std::get<std::string>(result.value))}, ""};
-  const Measure measure = readable(*plain, result.key);
-  return {{std::string(words), show(measure, style, figures_of(result, style.units)) + band_of(result, measure, style)},
+  const model::Measure measure = readable(*plain, result.key);
+  return {{std::string(words),
+           show(measure, style, plan::figures_of(result, style.units)) + band_of(result, measure, style)},
           ""};
 }
 std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction"
@@ -113,10 +114,11 @@ std::string spaced(std::string_view key) {  // "tube_friction" -> "tube friction
 constexpr std::size_t label_width = 46;
 
 template <class Labels>
-std::vector<Page::Row> rows_of(const Assessment& assessment, const Labels& labels, const TextStyle& style) {
+std::vector<Page::Row> rows_of(const plan::Assessment& assessment, const Labels& labels, const TextStyle& style) {
   std::vector<Page::Row> rows;
   for (const Label& label : labels)
-    if (const Result* result = find_result(assessment, label.key)) rows.push_back(row(label.words, *result, style));
+    if (const model::Result* result = plan::find_result(assessment, label.key))
+      rows.push_back(row(label.words, *result, style));
   return rows;
 }
 bool has_trade_name(std::string_view key) {
@@ -143,26 +145,27 @@ std::string words_for(std::string_view key) {
   return std::string(key);
 }
 
-std::string in_page_figures(const Assessment& assessment, const Measure& measure, const TextStyle& style, int digits) {
-  return show(measure, style, figures_of(assessment.results, measure, style.units, digits));
+std::string in_page_figures(const plan::Assessment& assessment, const model::Measure& measure, const TextStyle& style,
+                            int digits) {
+  return show(measure, style, plan::figures_of(assessment.results, measure, style.units, digits));
 }
 
-std::string number_of(const Assessment& assessment, std::string_view key, const TextStyle& style) {
-  const Result* result = find_result(assessment, key);
-  const Measure* measure = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
-  return measure == nullptr ? "" : show(*measure, style, figures_of(*result, style.units));
+std::string number_of(const plan::Assessment& assessment, std::string_view key, const TextStyle& style) {
+  const model::Result* result = plan::find_result(assessment, key);
+  const model::Measure* measure = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
+  return measure == nullptr ? "" : show(*measure, style, plan::figures_of(*result, style.units));
 }
-std::string answer_text(const Result& result, const TextStyle& style) { return row("", result, style).cells[1]; }
+std::string answer_text(const model::Result& result, const TextStyle& style) { return row("", result, style).cells[1]; }
 std::string element_words(std::string_view key) {
   return spaced(key.starts_with(loss_prefix) ? key.substr(loss_prefix.size()) : key);
 }
 
-std::vector<NumberGroup> number_groups(const Assessment& assessment, const TextStyle& style) {
+std::vector<NumberGroup> number_groups(const plan::Assessment& assessment, const TextStyle& style) {
   std::vector<NumberGroup> found{{"", rows_of(assessment, chief, style)}};
   for (const Group& group : groups())
     found.push_back({std::string(group.heading), rows_of(assessment, group.labels, style)});
   NumberGroup losses{"Where the suction goes", {}}, others{"Other numbers", {}};
-  for (const Result& result : assessment.results) {
+  for (const model::Result& result : assessment.results) {
     if (result.key.starts_with(loss_prefix))
       losses.rows.push_back(row(element_words(result.key), result, style));
     else if (!has_trade_name(result.key))
@@ -174,16 +177,16 @@ std::vector<NumberGroup> number_groups(const Assessment& assessment, const TextS
   return found;
 }
 
-void write_answers(Page& page, const Assessment& assessment) {
+void write_answers(Page& page, const plan::Assessment& assessment) {
   page.gap();
   page.table(rows_of(assessment, chief, page.style()), label_width);
 }
 
-void write_numbers(Page& page, const Assessment& assessment) {
+void write_numbers(Page& page, const plan::Assessment& assessment) {
   for (const NumberGroup& group : number_groups(assessment, page.style())) {
     if (group.heading.empty()) continue;  // the chief ones
     page.heading(group.heading);
     page.table(group.rows, label_width);
   }
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -1,26 +1,28 @@
+#include "model/fan_unit.hpp"
+#include "model/solved_fan.hpp"
 #include "report/build_sheet.hpp"
 #include "description/stock_name.hpp"
-#include "report/build_sheet_parts.hpp"
-#include "report/build_sheet_steps.hpp"
+#include "report/detail/build_sheet_parts.hpp"
+#include "report/detail/build_sheet_steps.hpp"
 #include "report/templates/templates.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <set>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 std::string say(Length length, const TextStyle& style) { return bench_size({length, ""}, style); }
 /// The drills that the shop has, as the sizes are told; empty: metric ones, and whichever is nearest.
-std::string_view drill_set(const Solved& solved, const TextStyle& style) {
+std::string_view drill_set(const model::Solved& solved, const TextStyle& style) {
   if (marks_out_in_inches(solved, style.units)) return "inch";
   return style.units == UnitSystem::metric ? "metric" : "";
 }
 
-void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
+void write_measuring(Page& page, const description::Build& build, const model::FanUnit& unit) {
   std::vector<Page::Row> rows{{{"measure", "with", "you wrote"}, "", Ink::faint}};
-  const auto row = [&](std::string what, std::string with, const Given<Length>& given, std::string remark,
+  const auto row = [&](std::string what, std::string with, const description::Given<Length>& given, std::string remark,
                        bool stock = true) {
-    std::string wrote = stock   ? stock_size(given, page.style().units)
+    std::string wrote = stock   ? description::stock_size(given, page.style().units)
                         : given ? bench_size({given.band->value, given.unit}, page.style())
                                 : "";
     if (given.has_spread) wrote += ", with a spread";
@@ -42,11 +44,11 @@ void write_measuring(Page& page, const Build& build, const FanUnit& unit) {
   page.gap();
   page.table(rows);
 }
-std::vector<Page::Row> cut_rows(const Solved& solved, const TextStyle& style) {
-  const FanUnit& unit = *solved.unit;
-  const part::Adapter& adapter = solved.build.adapter;
-  const auto stock = [&](const Given<Length>& given, Length made) {
-    return given ? stock_size(given, style.units) : say(made, style);
+std::vector<Page::Row> cut_rows(const model::Solved& solved, const TextStyle& style) {
+  const model::FanUnit& unit = *solved.unit;
+  const description::part::Adapter& adapter = solved.build.adapter;
+  const auto stock = [&](const description::Given<Length>& given, Length made) {
+    return given ? description::stock_size(given, style.units) : say(made, style);
   };
   std::vector<Page::Row> rows{{{"part", "of", "cut"}, "", Ink::faint}};
   if (unit.flange)
@@ -56,13 +58,13 @@ std::vector<Page::Row> cut_rows(const Solved& solved, const TextStyle& style) {
           "disc " + say(unit.flange->outside, style)},
          ""});
   if (unit.tube)
-    rows.push_back(
-        {{"tube",
-          fmt::format("{} {}", stock_tube(adapter.tube.outside, adapter.tube.wall, style.units), unit.tube->metal.name),
-          say(unit.tube->length, style) + " long"},
-         ""});
+    rows.push_back({{"tube",
+                     fmt::format("{} {}", description::stock_tube(adapter.tube.outside, adapter.tube.wall, style.units),
+                                 unit.tube->metal.name),
+                     say(unit.tube->length, style) + " long"},
+                    ""});
   if (!unit.box) return rows;
-  const MadeBox& box = *unit.box;
+  const model::MadeBox& box = *unit.box;
   const std::string sheet = fmt::format("{} {}", stock(adapter.box.sheet, box.sheet), box.metal);
   if (box.round) {
     rows.push_back(
@@ -80,7 +82,7 @@ std::vector<Page::Row> cut_rows(const Solved& solved, const TextStyle& style) {
   }
   return rows;
 }
-void write_drilling(Page& page, const Solved& solved, const TextStyle& style) {
+void write_drilling(Page& page, const model::Solved& solved, const TextStyle& style) {
   std::vector<Page::Row> rows{{{"hole", "how many", "where", "how"}, "", Ink::faint}};
   for (const Drilling& d : drillings(*solved.unit, drill_set(solved, style)))
     rows.push_back({{say(d.diameter, style), std::to_string(d.count), d.where, d.how}, ""});
@@ -89,20 +91,20 @@ void write_drilling(Page& page, const Solved& solved, const TextStyle& style) {
   page.gap();
   page.table(rows);
 }
-void write_screws(Page& page, const FanUnit& unit, const TextStyle& style) {
+void write_screws(Page& page, const model::FanUnit& unit, const TextStyle& style) {
   if (!unit.flange || !unit.flange->screws) return;
-  const FlangeScrews& s = *unit.flange->screws;
+  const model::FlangeScrews& s = *unit.flange->screws;
   page.heading("Taps and screws");
   page.gap();
   std::string text = fmt::format("flange: {} screws {}", s.count, s.thread.name);
-  const ThreadShare share = thread_share(s.thread, s.thread.tap);
+  const workshop::ThreadShare share = workshop::thread_share(s.thread, s.thread.tap);
   text += s.tapped ? fmt::format(", tapping drill {} (leaves {} of the thread), clearance in the tin {}",
                                  say(s.thread.tap, style), percent(share.of_form, 2), say(s.clearance, style))
                    : fmt::format(" with nuts, clearance {} (a tap would want {})", say(s.clearance, style),
                                  say(s.thread.tap, style));
   page.paragraph(text, 2);
   if (unit.fan && unit.fan->drawing.pattern) {
-    const FanPattern& pattern = *unit.fan->drawing.pattern;
+    const workshop::FanPattern& pattern = *unit.fan->drawing.pattern;
     page.paragraph(
         fmt::format("fan: {} screws {} through holes of {}", pattern.holes.size(),
                     pattern.screws.empty() ? "to suit" : fmt::format("{}", fmt::join(pattern.screws, " or ")),
@@ -110,14 +112,14 @@ void write_screws(Page& page, const FanUnit& unit, const TextStyle& style) {
         2);
   }
 }
-void write_places(Page& page, const Solved& solved) {
+void write_places(Page& page, const model::Solved& solved) {
   const bool inches = marks_out_in_inches(solved, page.style().units);
   std::vector<Page::Row> rows{
       {{"part", "hole", "size", "x, y about the middle", "x, y from the edges"}, "", Ink::faint}};
   const auto one = [&](Length size) {
     return inches ? fmt::format("{:.3f}", in(size, inch) + 0.0) : fmt::format("{:.2f}", in(size, mm) + 0.0);
   };
-  const auto pair = [&](PlanePoint p) { return one(p.x) + ", " + one(p.y); };
+  const auto pair = [&](workshop::PlanePoint p) { return one(p.x) + ", " + one(p.y); };
   for (const HolePlace& hole : hole_places(*solved.unit))
     rows.push_back({{hole.part, hole.what, one(hole.diameter), pair(hole.centre), pair(hole.corner)}, ""});
   if (rows.size() == 1) return;
@@ -125,16 +127,16 @@ void write_places(Page& page, const Solved& solved) {
   page.gap();
   page.table(rows);
 }
-void write_caution(Page& page, const Caution& caution) {
+void write_caution(Page& page, const plan::Caution& caution) {
   page.hung("mind", caution.title, Ink::care, Ink::strong);
   page.hung("", caution.text);
   if (!caution.authority.empty()) page.hung("", "Authority: " + caution.authority, Ink::faint);
 }
-bool bites_at(const Caution& caution, const std::string& step) {
+bool bites_at(const plan::Caution& caution, const std::string& step) {
   return std::find(caution.steps.begin(), caution.steps.end(), step) != caution.steps.end();
 }
 // At each step where it bites, in full; what has no step in this build stands at the end.
-void write_steps(Page& page, const Assessment& assessment, const std::vector<BenchStep>& steps) {
+void write_steps(Page& page, const plan::Assessment& assessment, const std::vector<BenchStep>& steps) {
   page.heading("In this order");
   std::set<std::string> shown;
   int number = 0;
@@ -142,7 +144,7 @@ void write_steps(Page& page, const Assessment& assessment, const std::vector<Ben
     page.gap();
     page.hung(std::to_string(++number), step.title, Ink::strong, Ink::strong);
     page.hung("", step.text);
-    for (const Caution& caution : assessment.cautions) {
+    for (const plan::Caution& caution : assessment.cautions) {
       if (!bites_at(caution, step.id)) continue;
       // Told in full once, and once more where the fire is lit; in between its title reminds.
       if (shown.insert(caution.id).second || step.id == "light")
@@ -152,17 +154,17 @@ void write_steps(Page& page, const Assessment& assessment, const std::vector<Ben
     }
   }
   page.gap();
-  for (const Caution& caution : assessment.cautions)
+  for (const plan::Caution& caution : assessment.cautions)
     if (shown.insert(caution.id).second) write_caution(page, caution);
 }
 }  // namespace
 
-std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& wanted) {
+std::string build_sheet(const plan::Assessment& assessment, const model::Solved& solved, const TextStyle& wanted) {
   if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
   if (!solved.unit)
     throw NothingToMake(fmt::format("the description says nothing of the unit to make; it needs {}",
                                     fmt::join(solved.unit.missing, ", ")));
-  const FanUnit& unit = *solved.unit;
+  const model::FanUnit& unit = *solved.unit;
   TextStyle style = wanted;
   style.page = solved.page;
   Page page(style);
@@ -196,4 +198,4 @@ std::string build_sheet(const Assessment& assessment, const Solved& solved, cons
   write_steps(page, assessment, steps);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

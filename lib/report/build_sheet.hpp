@@ -1,17 +1,18 @@
 // The build sheet: what to measure, cut, drill, tap and screw, and in which order, with the cautions where they bite.
 #pragma once
+#include "model/fan_unit.hpp"
 #include "model/solved.hpp"
 #include "report/no_answer.hpp"
 #include "report/page.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::report {
 /// The description gives no part of the unit to make; what() names the keys.
 struct NothingToMake : NoAnswer {
   using NoAnswer::NoAnswer;
 };
 /// Throws NothingToMake where tube, flange, box and fan are all missing.
-std::string build_sheet(const Assessment& assessment, const Solved& solved, const TextStyle& style);
+std::string build_sheet(const plan::Assessment& assessment, const model::Solved& solved, const TextStyle& style);
 
 /// A hole to drill or to cut, for the list in order of size.
 struct Drilling {
@@ -22,5 +23,5 @@ struct Drilling {
 };
 /// Thinnest first; those of one size and way together. With drills of a set, "metric" or "inch", where those are as
 /// good.
-std::vector<Drilling> drillings(const FanUnit& unit, std::string_view set = "");
-}  // namespace lumwright
+std::vector<Drilling> drillings(const model::FanUnit& unit, std::string_view set = "");
+}  // namespace lumwright::report

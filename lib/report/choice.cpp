@@ -1,17 +1,17 @@
 #include "report/choice.hpp"
-#include "report/choice_words.hpp"
+#include "report/detail/choice_words.hpp"
 #include "report/text.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 class ChoiceReporter {
  public:
-  ChoiceReporter(const Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
+  ChoiceReporter(const choose::Choice& choice, const TextStyle& style) : choice_(choice), page_(style) {}
   std::string write() {
     head();
-    for (const EngineChoice& engine : choice_.engines) {
+    for (const choose::EngineChoice& engine : choice_.engines) {
       page_.heading(engine.engine);
       page_.gap();
       if (!engine.lacking.empty()) {
@@ -42,7 +42,7 @@ class ChoiceReporter {
       page_.hung("watch", sentence, Ink::care);
     }
   }
-  void places(const EngineChoice& engine) {
+  void places(const choose::EngineChoice& engine) {
     page_.paragraph(wanted_sentence(engine, page_.style()));
     if (engine.places.empty()) {
       page_.paragraph(none_sentence(engine), 0, Ink::bad);
@@ -53,8 +53,8 @@ class ChoiceReporter {
     std::vector<Page::Row> rows{{{"", "steam", "light-ups", "mass", "with"}, "", Ink::faint}};
     const std::vector<std::string> remarks = remarks_on(engine.places, page_.style());
     for (std::size_t i = 0; i < engine.places.size(); ++i) {
-      const Place& p = engine.places[i];
-      const Candidate& c = p.candidate;
+      const choose::Place& p = engine.places[i];
+      const choose::Candidate& c = p.candidate;
       rows.push_back(
           {{fmt::format("{}", i + 1), minutes(c.to_steam), fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)},
            remarks[i],
@@ -62,29 +62,30 @@ class ChoiceReporter {
     }
     page_.table(rows);
   }
-  void barred(const EngineChoice& engine) {
+  void barred(const choose::EngineChoice& engine) {
     if (engine.barred.empty()) return;
     page_.gap();
     page_.paragraph(barred_sentence(engine));
   }
-  void front(const EngineChoice& engine) {
+  void front(const choose::EngineChoice& engine) {
     if (engine.front.empty()) return;
     page_.heading("No other is better in minutes, light-ups and mass at once");
     page_.gap();
     std::vector<Page::Row> rows{{{"steam", "light-ups", "mass", "with"}, "", Ink::faint}};
-    for (const Candidate& c : engine.front)
+    for (const choose::Candidate& c : engine.front)
       rows.push_back({{minutes(c.to_steam), fmt::format("{}", c.light_ups), mass(c.mass), name_of(c)}, "", Ink::plain});
     page_.table(rows);
   }
-  void losers(const EngineChoice& engine) {
+  void losers(const choose::EngineChoice& engine) {
     page_.heading("Why the others lose");
     page_.gap();
     std::vector<std::string> counts;
-    for (const LossCount& loss : engine.losses) counts.push_back(fmt::format("{} {}", loss.count, words(loss.loss)));
+    for (const choose::LossCount& loss : engine.losses)
+      counts.push_back(fmt::format("{} {}", loss.count, choose::words(loss.loss)));
     page_.paragraph(counts.empty() ? "None lose." : fmt::format("{}.", fmt::join(counts, ", ")));
     page_.gap();
     std::vector<Page::Row> rows;
-    for (const ItemFate& item : engine.items)
+    for (const choose::ItemFate& item : engine.items)
       rows.push_back({{item.list, item.name, fate_words(item)}, "", Ink::plain});
     page_.table(rows);
   }
@@ -96,14 +97,14 @@ class ChoiceReporter {
       page_.paragraph("None of them passes on any engine.", 0, Ink::bad);
       return;
     }
-    const UnitChoice& best = choice_.for_all.front();
+    const choose::UnitChoice& best = choice_.for_all.front();
     page_.paragraph(
         fmt::format("{}{}, {}, {} serves {} of {} engines, {} of them as you want it. An adapter tube for each:",
                     best.contented == 0 ? "None does all that you want; the nearest: " : "", best.unit.fan_name,
                     best.unit.pack_name, best.unit.step_up_name, best.served, choice_.engines.size(), best.contented));
     page_.gap();
     std::vector<Page::Row> rows{{{"engine", "tube", "steam", "light-ups"}, "", Ink::faint}};
-    for (const Serving& s : best.engines) {
+    for (const choose::Serving& s : best.engines) {
       if (s.with) {
         std::string remark = s.with->in_time && s.with->enough ? "" : grade_words(*s.with);
         const std::string sized = s.sized.empty() ? "" : "sized for it: " + s.sized;
@@ -125,7 +126,7 @@ class ChoiceReporter {
     page_.paragraph("The next:");
     std::vector<Page::Row> rows{{{"", "fan", "pack", "step-up", "serves", "as wanted", "mass"}, "", Ink::faint}};
     for (std::size_t i = 1; i < choice_.for_all.size(); ++i) {
-      const UnitChoice& u = choice_.for_all[i];
+      const choose::UnitChoice& u = choice_.for_all[i];
       rows.push_back({{fmt::format("{}", i + 1), u.unit.fan_name, u.unit.pack_name, u.unit.step_up_name,
                        fmt::format("{}", u.served), fmt::format("{}", u.contented), mass(u.unit.mass)},
                       "",
@@ -134,19 +135,19 @@ class ChoiceReporter {
     page_.table(rows);
   }
 
-  const Choice& choice_;
+  const choose::Choice& choice_;
   Page page_;
 };
 }  // namespace
 
-std::string choice_report(const Choice& choice, const TextStyle& style) {
+std::string choice_report(const choose::Choice& choice, const TextStyle& style) {
   return ChoiceReporter(choice, style).write();
 }
 
-std::vector<ChoiceDot> choice_dots(const EngineChoice& engine) {
+std::vector<ChoiceDot> choice_dots(const choose::EngineChoice& engine) {
   std::vector<ChoiceDot> dots;
-  std::vector<Combination> seen;
-  const auto add = [&](const Candidate& c, std::optional<std::size_t> place, bool on_front) {
+  std::vector<choose::Combination> seen;
+  const auto add = [&](const choose::Candidate& c, std::optional<std::size_t> place, bool on_front) {
     for (std::size_t i = 0; i < seen.size(); ++i)
       if (same_parts(seen[i], c.at)) {
         dots[i].on_front = dots[i].on_front || on_front;
@@ -156,9 +157,9 @@ std::vector<ChoiceDot> choice_dots(const EngineChoice& engine) {
     dots.push_back({name_of(c), c.to_steam, c.light_ups, c.mass, place, on_front});
   };
   for (std::size_t i = 0; i < engine.places.size(); ++i) add(engine.places[i].candidate, i + 1, false);
-  for (const Candidate& c : engine.front) add(c, std::nullopt, true);
+  for (const choose::Candidate& c : engine.front) add(c, std::nullopt, true);
   std::stable_sort(dots.begin(), dots.end(),
                    [](const ChoiceDot& a, const ChoiceDot& b) { return a.to_steam < b.to_steam; });
   return dots;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -1,19 +1,18 @@
 #include "report/choice.hpp"
-#include "report/csv.hpp"
-#include "report/csv_unit.hpp"
-#include "report/json_parts.hpp"
+#include "report/detail/csv.hpp"
+#include "report/detail/csv_unit.hpp"
+#include "report/detail/json_parts.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
 #include <tuple>
 
-namespace lumwright {
-// Not in a namespace without a name: list() finds them by their argument.
-static std::string_view word(FanPairing pairing) {
-  if (pairing == FanPairing::one) return "one";
-  return pairing == FanPairing::series ? "series" : "side by side";
+namespace lumwright::report {
+static std::string_view word(draught::FanPairing pairing) {
+  if (pairing == draught::FanPairing::one) return "one";
+  return pairing == draught::FanPairing::series ? "series" : "side by side";
 }
-static Json object(const Candidate& c) {
+static Json object(const choose::Candidate& c) {
   return {{"fan", c.fan},
           {"pack", c.pack},
           {"step_up", c.step_up},
@@ -27,25 +26,27 @@ static Json object(const Candidate& c) {
           {"in_time", c.in_time},
           {"enough", c.enough}};
 }
-static Json object(const Place& p) {
+static Json object(const choose::Place& p) {
   Json out = object(p.candidate);
   out["group"] = p.group;
   out["tied"] = p.tied;
   out["fails"] = p.fails;
   out["watches"] = p.watches;
   out["sized"] = p.sized;
-  out["as_good"] = list(p.equals);
+  out["as_good"] = list(p.equals, object);
   return out;
 }
-static Json object(const LossCount& loss) {
-  return {{"why", std::string(id(loss.loss))}, {"words", std::string(words(loss.loss))}, {"count", loss.count}};
+static Json object(const choose::LossCount& loss) {
+  return {{"why", std::string(choose::id(loss.loss))},
+          {"words", std::string(choose::words(loss.loss))},
+          {"count", loss.count}};
 }
-static Json object(const ItemFate& item) {
+static Json object(const choose::ItemFate& item) {
   Json out{
       {"list", item.list}, {"name", item.name}, {"place", Json()}, {"on_front", item.on_front}, {"mostly", Json()}};
   out["elsewhere"] = item.elsewhere;
   if (item.place) out["place"] = *item.place;
-  if (item.mostly != Loss::none) out["mostly"] = std::string(id(item.mostly));
+  if (item.mostly != choose::Loss::none) out["mostly"] = std::string(choose::id(item.mostly));
   return out;
 }
 static Json object(const ChoiceDot& dot) {
@@ -58,14 +59,14 @@ static Json object(const ChoiceDot& dot) {
   if (dot.place) out["place"] = *dot.place;
   return out;
 }
-static Json object(const Serving& s) {
+static Json object(const choose::Serving& s) {
   Json out{{"engine", s.engine}, {"with", Json()},       {"why_not", Json()},
            {"fails", s.fails},   {"watches", s.watches}, {"sized", s.sized}};
   if (s.with) out["with"] = object(*s.with);
-  if (s.loss != Loss::none) out["why_not"] = std::string(id(s.loss));
+  if (s.loss != choose::Loss::none) out["why_not"] = std::string(choose::id(s.loss));
   return out;
 }
-static Json object(const UnitChoice& u) {
+static Json object(const choose::UnitChoice& u) {
   return {{"fan", u.unit.fan_name},
           {"pack", u.unit.pack_name},
           {"step_up", u.unit.step_up_name},
@@ -74,26 +75,26 @@ static Json object(const UnitChoice& u) {
           {"as_wanted", u.contented},
           {"slowest_over_wanted", finite(u.slowest)},
           {"fewest_light_ups", u.fewest},
-          {"engines", list(u.engines)}};
+          {"engines", list(u.engines, object)}};
 }
-static Json object(const Barred& b) {
+static Json object(const choose::Barred& b) {
   Json out = object(b.candidate);
   out["fails"] = b.fails;
   return out;
 }
-static Json object(const EngineChoice& e) {
+static Json object(const choose::EngineChoice& e) {
   return {{"engine", e.engine},
           {"lacking", e.lacking},
           {"tubes", e.tubes},
           {"steam_within", object(AnyQuantity(e.within))},
           {"light_ups_wanted", finite(e.wanted)},
-          {"places", list(e.places)},
-          {"front", list(e.front)},
-          {"barred", list(e.barred)},
+          {"places", list(e.places, object)},
+          {"front", list(e.front, object)},
+          {"barred", list(e.barred, object)},
           {"tubes_to_buy", e.tubes_to_buy},
-          {"losses", list(e.losses)},
-          {"items", list(e.items)},
-          {"chart", list(choice_dots(e))}};
+          {"losses", list(e.losses, object)},
+          {"items", list(e.items, object)},
+          {"chart", list(choice_dots(e), object)}};
 }
 
 namespace {
@@ -102,41 +103,43 @@ struct Shown {
   std::optional<std::size_t> place;
   bool on_front = false;
 };
-using Where = std::tuple<std::size_t, FanPairing, std::size_t, std::size_t, bool, std::size_t>;
-std::map<Where, Shown> shown_of(const EngineChoice& engine) {
+using Where = std::tuple<std::size_t, draught::FanPairing, std::size_t, std::size_t, bool, std::size_t>;
+std::map<Where, Shown> shown_of(const choose::EngineChoice& engine) {
   std::map<Where, Shown> out;
-  const auto where = [](const Combination& c) { return Where{c.fan, c.pairing, c.pack, c.step_up, c.lowered, c.tube}; };
+  const auto where = [](const choose::Combination& c) {
+    return Where{c.fan, c.pairing, c.pack, c.step_up, c.lowered, c.tube};
+  };
   for (std::size_t i = 0; i < engine.places.size(); ++i) {
     out[where(engine.places[i].candidate.at)].place = i + 1;
-    for (const Candidate& c : engine.places[i].equals) out[where(c.at)].place = i + 1;
+    for (const choose::Candidate& c : engine.places[i].equals) out[where(c.at)].place = i + 1;
   }
-  for (const Candidate& c : engine.front) out[where(c.at)].on_front = true;
+  for (const choose::Candidate& c : engine.front) out[where(c.at)].on_front = true;
   return out;
 }
-void add_engine(std::string& out, const Choice& choice, const EngineChoice& engine, const CsvUnit& time,
+void add_engine(std::string& out, const choose::Choice& choice, const choose::EngineChoice& engine, const CsvUnit& time,
                 const CsvUnit& weight) {
   if (engine.judged.empty()) return;
   const auto shown = shown_of(engine);
   std::size_t next = 0;
-  for (const Unit& u : choice.units) {
+  for (const choose::Unit& u : choice.units) {
     const std::string unit = fmt::format("{},{},{},{}", csv_text(engine.engine), csv_text(u.fan_name),
                                          csv_text(u.pack_name), csv_text(u.step_up_name));
     const std::string mass = u.mass ? weight(*u.mass) : "";
     for (std::size_t tube = 0; tube < engine.tubes.size(); ++tube) {
-      const Judged& j = engine.judged[next++];
+      const choose::Judged& j = engine.judged[next++];
       const auto found = shown.find({u.fan, u.pairing, u.pack, u.step_up, u.lowered, tube});
       const Shown at = found == shown.end() ? Shown{} : found->second;
       const bool known = j.to_steam > 0.0 * unit::s;
       out += fmt::format("{},{},{},{},{},{},{},{}\n", unit, csv_text(engine.tubes[tube]),
                          at.place ? fmt::format("{}", *at.place) : "", at.on_front ? "yes" : "",
                          known ? time(j.to_steam) : "", known ? fmt::format("{}", j.light_ups) : "", mass,
-                         j.loss == Loss::none ? "" : id(j.loss));
+                         j.loss == choose::Loss::none ? "" : choose::id(j.loss));
     }
   }
 }
 }  // namespace
 
-std::string choice_json(const Choice& choice) {
+std::string choice_json(const choose::Choice& choice) {
   const Json report = {{"format", "lumwright/1"},
                        {"choice",
                         {{"name", choice.name},
@@ -144,23 +147,23 @@ std::string choice_json(const Choice& choice) {
                          {"told_apart_least", finite(choice.told_apart_least)},
                          {"told_apart_most", finite(choice.told_apart_most)},
                          {"samples", choice.samples},
-                         {"engines", list(choice.engines)},
-                         {"for_all", list(choice.for_all)},
+                         {"engines", list(choice.engines, object)},
+                         {"for_all", list(choice.for_all, object)},
                          {"shared", choice.shared}}},
-                       {"cautions", list(choice.cautions)}};
+                       {"cautions", list(choice.cautions, object)}};
   return text_of(report);
 }
 
-std::string choice_csv(const Choice& choice, UnitSystem units) {
+std::string choice_csv(const choose::Choice& choice, UnitSystem units) {
   Duration longest{};
   Mass heaviest{};
-  for (const EngineChoice& engine : choice.engines)
-    for (const Judged& one : engine.judged) longest = std::max(longest, one.to_steam);
-  for (const Unit& unit : choice.units) heaviest = std::max(heaviest, unit.mass.value_or(heaviest));
+  for (const choose::EngineChoice& engine : choice.engines)
+    for (const choose::Judged& one : engine.judged) longest = std::max(longest, one.to_steam);
+  for (const choose::Unit& unit : choice.units) heaviest = std::max(heaviest, unit.mass.value_or(heaviest));
   const CsvUnit time(longest, units), weight(heaviest, units);
   std::string out = fmt::format("engine,fan,pack,step_up,tube,place,front,{},light_ups,{},why_not\n",
                                 time.head("to_steam"), weight.head("mass"));
-  for (const EngineChoice& engine : choice.engines) add_engine(out, choice, engine, time, weight);
+  for (const choose::EngineChoice& engine : choice.engines) add_engine(out, choice, engine, time, weight);
   return out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -6,27 +6,32 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 /// What a build says of each key, as it would stand in a file.
 class Saying {
  public:
   std::vector<std::pair<std::string, std::string>> all;
   template <class Q>
-  void operator()(Field field, const Given<Q>& given, Limits) {
-    add(field, given ? written(given) : "");
+  void operator()(description::Field field, const description::Given<Q>& given, description::Limits) {
+    add(field, given ? description::written(given) : "");
   }
-  void operator()(Field field, const Count& count, int, int) { add(field, count ? std::to_string(*count) : ""); }
-  void operator()(Field field, const Text& text, Allowed) { add(field, text ? *text : ""); }
+  void operator()(description::Field field, const description::Count& count, int, int) {
+    add(field, count ? std::to_string(*count) : "");
+  }
+  void operator()(description::Field field, const description::Text& text, description::Allowed) {
+    add(field, text ? *text : "");
+  }
   template <class X, class Y>
-  void operator()(Field field, const Points<X, Y>& points, Limits, Limits) {
+  void operator()(description::Field field, const description::Points<X, Y>& points, description::Limits,
+                  description::Limits) {
     std::string text;
     for (const auto& p : points.points)
-      text += fmt::format("{}{} {}", text.empty() ? "" : "; ", written(AnyQuantity(p.x), points.x_unit),
-                          written(AnyQuantity(p.y), points.y_unit));
+      text += fmt::format("{}{} {}", text.empty() ? "" : "; ", description::written(AnyQuantity(p.x), points.x_unit),
+                          description::written(AnyQuantity(p.y), points.y_unit));
     add(field, text);
   }
-  void operator()(Field field, const EfficiencyTable& table) {
+  void operator()(description::Field field, const description::EfficiencyTable& table) {
     std::string text = table.share ? fmt::format("{:.3g} %", 100.0 * *table.share) : "";
     for (const auto& p : table.points)
       text += fmt::format("{}{:.3g} V {:.3g} W {:.3g} %", text.empty() ? "" : "; ", in(p.input, unit::V),
@@ -34,7 +39,7 @@ class Saying {
     add(field, text);
   }
   template <class Part>
-  void section(Field field, const Part& part) {
+  void section(description::Field field, const Part& part) {
     const std::string outer = path_;
     path_ += std::string(field.key) + ".";
     Part::fields(part, *this);
@@ -42,12 +47,14 @@ class Saying {
   }
 
  private:
-  void add(Field field, std::string text) { all.emplace_back(path_ + std::string(field.key), std::move(text)); }
+  void add(description::Field field, std::string text) {
+    all.emplace_back(path_ + std::string(field.key), std::move(text));
+  }
   std::string path_;
 };
-std::vector<std::pair<std::string, std::string>> said_by(const Build& build) {
+std::vector<std::pair<std::string, std::string>> said_by(const description::Build& build) {
   Saying saying;
-  Build::fields(build, saying);
+  description::Build::fields(build, saying);
   return std::move(saying.all);
 }
 
@@ -72,9 +79,9 @@ std::vector<Page::Row> differing_keys(const std::vector<Compared>& all) {
 struct BandEnds {
   double low, high;
 };
-std::optional<BandEnds> span_of(const Assessment& a, std::string_view key) {
-  const Result* result = find_result(a, key);
-  const Measure* middle = result == nullptr ? nullptr : std::get_if<Measure>(&result->value);
+std::optional<BandEnds> span_of(const plan::Assessment& a, std::string_view key) {
+  const model::Result* result = plan::find_result(a, key);
+  const model::Measure* middle = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
   if (middle == nullptr) return std::nullopt;
   if (!result->low || !result->high) return BandEnds{middle->quantity.si, middle->quantity.si};
   return BandEnds{result->low->quantity.si, result->high->quantity.si};
@@ -104,7 +111,7 @@ std::vector<Page::Row> answers(const std::vector<Compared>& all, const TextStyle
     Page::Row row{{words_for(key)}, ""};
     bool differs = false;
     for (const Compared& one : all) {
-      const Result* result = find_result(one.assessment, key);
+      const model::Result* result = plan::find_result(one.assessment, key);
       row.cells.push_back(result != nullptr ? answer_text(*result, style) : "-");
       differs = differs || row.cells.back() != row.cells[1];
     }
@@ -115,12 +122,12 @@ std::vector<Page::Row> answers(const std::vector<Compared>& all, const TextStyle
 }
 std::vector<Page::Row> verdicts(const std::vector<Compared>& all) {
   std::vector<Page::Row> rows;
-  for (const Finding& f : all.front().assessment.checks) {
+  for (const plan::Finding& f : all.front().assessment.checks) {
     Page::Row row{{f.title.empty() ? f.id : f.title}, ""};
     bool differs = false;
     for (const Compared& one : all) {
-      const Finding* there = find_check(one.assessment, f.id);
-      row.cells.emplace_back(there == nullptr ? "not asked" : verdict_word(there->verdict));
+      const plan::Finding* there = plan::find_check(one.assessment, f.id);
+      row.cells.emplace_back(there == nullptr ? "not asked" : plan::verdict_word(there->verdict));
       differs = differs || row.cells.back() != row.cells[1];
     }
     if (differs) rows.push_back(std::move(row));
@@ -157,4 +164,4 @@ std::string compare_report(const std::vector<Compared>& all, const TextStyle& st
         0, Ink::faint);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -3,10 +3,10 @@
 #include "report/templates/templates.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 /// Whatever is written in the description, a whole table is in one unit, and its heads name it.
-std::string places_csv(const FanUnit& unit, bool inches) {
+std::string places_csv(const model::FanUnit& unit, bool inches) {
   std::string text = "part,hole";
   for (const char* column : {"diameter", "x_from_middle", "y_from_middle", "x_from_edge", "y_from_edge"})
     text += fmt::format(",{}_{}", column, inches ? "in" : "mm");
@@ -24,7 +24,7 @@ std::string without_folders(const std::string& path) {
   const std::size_t slash = path.find_last_of("/\\");
   return slash == std::string::npos ? path : path.substr(slash + 1);
 }
-drawing::TitleBlock title_of(const Assessment& assessment, bool draft) {
+drawing::TitleBlock title_of(const plan::Assessment& assessment, bool draft) {
   return {.name = assessment.build.empty() ? assessment.file : assessment.build,
           .number = without_folders(assessment.file),
           .tolerance = "ISO 2768-m",
@@ -32,7 +32,8 @@ drawing::TitleBlock title_of(const Assessment& assessment, bool draft) {
 }
 }  // namespace
 
-std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish) {
+std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const model::Solved& solved,
+                                     const DrawingWish& wish) {
   if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
   if (!solved.unit) throw NothingToMake("the description says nothing of the unit to make: see `lumwright new`");
   const auto failed = failed_geometry(assessment);
@@ -63,4 +64,4 @@ std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved&
       {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{wish.units})});
   return files;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 struct DrawingWish {
   std::string paper;  // "A4" or "Letter"
   drawing::PrintOptions print;
@@ -18,5 +18,6 @@ struct DrawingWish {
 };
 /// Throws NoAnswer that names the checks of geometry that fail unless `draft`, NothingToMake where there is no part,
 /// ModelError for another paper.
-std::vector<NamedText> drawing_files(const Assessment& assessment, const Solved& solved, const DrawingWish& wish);
-}  // namespace lumwright
+std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const model::Solved& solved,
+                                     const DrawingWish& wish);
+}  // namespace lumwright::report

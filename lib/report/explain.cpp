@@ -3,57 +3,58 @@
 #include "plan/assess.hpp"
 #include "quantity/words.hpp"
 #include "report/answers.hpp"
-#include "report/bands.hpp"
+#include "report/detail/bands.hpp"
+#include "report/detail/standing.hpp"
+#include "report/detail/wrap.hpp"
 #include "report/judged.hpp"
-#include "report/standing.hpp"
-#include "report/wrap.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
-[[noreturn]] void refuse(const Assessment& assessment, std::string_view id) {
+[[noreturn]] void refuse(const plan::Assessment& assessment, std::string_view id) {
   std::vector<std::string_view> ids;
-  for (const Finding& f : assessment.checks) ids.push_back(f.id);
+  for (const plan::Finding& f : assessment.checks) ids.push_back(f.id);
   std::string message = fmt::format("no check of this build is called `{}`", legible(id));
   if (const std::string_view near = nearest(id, ids); !near.empty())
     message += fmt::format("; did you mean `{}`?", near);
   message += "\nthe checks are:";
-  for (const Finding& f : assessment.checks) message += fmt::format("\n  {:<28} {}", f.id, f.title);
+  for (const plan::Finding& f : assessment.checks) message += fmt::format("\n  {:<28} {}", f.id, f.title);
   throw UnknownCheck(message);
 }
-const CheckName* name_of(const std::vector<CheckName>& names, std::string_view id) {
-  const auto found = std::find_if(names.begin(), names.end(), [id](const CheckName& name) { return name.id == id; });
+const plan::CheckName* name_of(const std::vector<plan::CheckName>& names, std::string_view id) {
+  const auto found =
+      std::find_if(names.begin(), names.end(), [id](const plan::CheckName& name) { return name.id == id; });
   return found == names.end() ? nullptr : &*found;
 }
-std::string origin(const Term& term) {
+std::string origin(const plan::Term& term) {
   switch (term.origin) {
-    case Origin::written:
+    case model::Origin::written:
       return fmt::format("you wrote {}", term.key);
-    case Origin::assumed:
+    case model::Origin::assumed:
       return fmt::format("assumed for {}", term.key);
-    case Origin::tuned:
+    case model::Origin::tuned:
       return fmt::format("tuned by a lighting-up: {}", term.key);
-    case Origin::computed:
+    case model::Origin::computed:
       return "worked out";
   }
   throw std::logic_error("a term without an origin");
 }
 /// " (14.29 mm)" behind a tube that its stockist sells in inches.
-std::string by_other_rule(const Term& term, UnitSystem units) {
+std::string by_other_rule(const plan::Term& term, UnitSystem units) {
   if (units != UnitSystem::as_written) return "";  // the value itself is then in what is asked for
   const bool tube =
-      term.origin == Origin::written && (term.key == "adapter.tube.outside" || term.key == "adapter.tube.wall");
-  return tube ? other_rule_of(term.value.quantity, term.value.unit, units) : "";
+      term.origin == model::Origin::written && (term.key == "adapter.tube.outside" || term.key == "adapter.tube.wall");
+  return tube ? description::other_rule_of(term.value.quantity, term.value.unit, units) : "";
 }
-std::vector<Page::Row> rows(const Assessment& a, const Finding& f, const TextStyle& style) {
-  const auto is_value = [&](const Term& term) {  // it stands below once more
+std::vector<Page::Row> rows(const plan::Assessment& a, const plan::Finding& f, const TextStyle& style) {
+  const auto is_value = [&](const plan::Term& term) {  // it stands below once more
     return f.value && f.value->quantity.kind == term.value.quantity.kind &&
            f.value->quantity.si == term.value.quantity.si;
   };
   std::vector<Page::Row> out{{{"sign", "value", "meaning", "from"}, "", Ink::faint}};
-  for (const Term& term : f.terms) {
+  for (const plan::Term& term : f.terms) {
     const std::string value = in_page_figures(a, term.value, style, is_value(term) ? 3 : 4);
     out.push_back({{term.symbol, value + by_other_rule(term, style.units), term.meaning, origin(term)}, ""});
   }
@@ -66,34 +67,34 @@ void write_lines(Page& page, std::string_view text) {  // a formula may have sev
     text.remove_prefix(std::min(end + 1, text.size()));
   }
 }
-void write_result(Page& page, const Assessment& assessment, const Finding& f) {
+void write_result(Page& page, const plan::Assessment& assessment, const plan::Finding& f) {
   page.heading("Result");
   page.gap();
   const auto value = [&] { return in_page_figures(assessment, *f.value, page.style()); };
-  page.hung(verdict_word(f.verdict), f.value ? value() : "no value", ink_of(f.verdict), Ink::strong);
+  page.hung(plan::verdict_word(f.verdict), f.value ? value() : "no value", ink_of(f.verdict), Ink::strong);
   if (f.limit) page.hung("limit", limit_in_words(f, page.style()));
   if (f.holds) page.hung("", holds_in(f, assessment));
   if (!f.why.empty()) page.hung("why", f.why);
   if (!f.action.empty()) page.hung("do", f.action);
 }
-void write_source(Page& page, const Finding& f) {
+void write_source(Page& page, const plan::Finding& f) {
   if (f.basis.source.empty()) return;
   page.heading("Where the rule comes from");
   page.paragraph(f.basis.source, 2);
   if (f.basis.standing != data::Standing::unsaid)
     page.paragraph(fmt::format("Standing: {}.", standing_in_words(f.basis.standing)), 2);
 }
-void write_missing(Page& page, const Finding& f) {
+void write_missing(Page& page, const plan::Finding& f) {
   if (f.missing.empty()) return;
   page.heading("To settle it, write in the description");
   for (const std::string& key : f.missing) page.paragraph(key, 2);
 }
 }  // namespace
 
-std::string explain_report(const Assessment& assessment, std::string_view id, const TextStyle& style) {
-  const std::vector<CheckName> names = check_names();
-  const CheckName* name = name_of(names, id);
-  const Finding* finding = find_check(assessment, id);
+std::string explain_report(const plan::Assessment& assessment, std::string_view id, const TextStyle& style) {
+  const std::vector<plan::CheckName> names = plan::check_names();
+  const plan::CheckName* name = name_of(names, id);
+  const plan::Finding* finding = plan::find_check(assessment, id);
   if (finding == nullptr && name != nullptr)
     throw UnknownCheck(fmt::format("the check `{}` ({}) does not apply to this build", name->id, name->title));
   if (finding == nullptr) refuse(assessment, id);
@@ -114,4 +115,4 @@ std::string explain_report(const Assessment& assessment, std::string_view id, co
   write_source(page, *finding);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

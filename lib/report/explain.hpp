@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace lumwright {
+namespace lumwright::report {
 /// The assessment has no check of the id that was asked for. what() names the nearest and lists them all, or says that
 /// the check does not apply to this build.
 struct UnknownCheck : std::runtime_error {
@@ -14,5 +14,5 @@ struct UnknownCheck : std::runtime_error {
 };
 
 /// Ends with a line feed. Throws UnknownCheck.
-std::string explain_report(const Assessment& assessment, std::string_view id, const TextStyle& style);
-}  // namespace lumwright
+std::string explain_report(const plan::Assessment& assessment, std::string_view id, const TextStyle& style);
+}  // namespace lumwright::report

@@ -3,11 +3,11 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 class FanTestReporter {
  public:
-  FanTestReporter(const FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
+  FanTestReporter(const fan_test::FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
   std::string write() {
     head();
     warnings();
@@ -16,7 +16,7 @@ class FanTestReporter {
     errors();
     assumed();
     page_.heading("Lines for a description");
-    return page_.finish() + "\n" + curve_lines(test_);
+    return page_.finish() + "\n" + fan_test::curve_lines(test_);
   }
 
  private:
@@ -25,16 +25,17 @@ class FanTestReporter {
     return show({AnyQuantity(q), unit}, page_.style(), digits);
   }
   void head() {
-    const FanFit& f = test_.fit;
+    const draught::FanFit& f = test_.fit;
     const std::string at = test_.voltage ? " at " + shown(*test_.voltage, "V") : "";
     page_.paragraph(fmt::format("{}: {} shut, {} in free air{}, both at 1.2 kg/m3.", test_.name,
                                 shown(f.shut_off.value, "Pa"), shown(f.free_air.value, "l/min"), at),
                     0, Ink::strong);
-    page_.paragraph(fmt::format(
-        "Below half of free air, where lighting-up fans work, the pressure is within {}. Shut: {}{}. Free "
-        "air: {}{}. The band holds the whole curve with 95 %.",
-        percent(within_told(test_), 2), span(f.shut_off, "Pa"), f.shut_off_read ? "" : " (drawn on, not read)",
-        span(f.free_air, "l/min"), f.free_air_near ? "" : " (drawn on as usual fans go)"));
+    page_.paragraph(
+        fmt::format("Below half of free air, where lighting-up fans work, the pressure is within {}. Shut: {}{}. Free "
+                    "air: {}{}. The band holds the whole curve with 95 %.",
+                    percent(fan_test::within_told(test_), 2), span(f.shut_off, "Pa"),
+                    f.shut_off_read ? "" : " (drawn on, not read)", span(f.free_air, "l/min"),
+                    f.free_air_near ? "" : " (drawn on as usual fans go)"));
     page_.gap();
     page_.paragraph("How the readings were carried to one speed: " + test_.speed_basis + ".", 0, Ink::faint);
   }
@@ -46,7 +47,7 @@ class FanTestReporter {
   void warnings() {
     if (test_.warnings.empty()) return;
     page_.heading("Look at these first");
-    for (const FanTestWarning& w : test_.warnings) {
+    for (const fan_test::FanTestWarning& w : test_.warnings) {
       page_.gap();
       page_.hung("watch", w.text, Ink::care);
       page_.hung("do", w.action);
@@ -56,7 +57,7 @@ class FanTestReporter {
     page_.heading("Curve");
     page_.gap();
     std::vector<Page::Row> rows{{{"flow", "pressure", "from", "to", "readings"}, "", Ink::faint}};
-    for (const CurveBandPoint& p : test_.curve)
+    for (const draught::CurveBandPoint& p : test_.curve)
       rows.push_back(
           {{shown(p.flow, "l/min"), shown(p.pressure, "Pa"), p.low < 0.0 * Pa ? "below 0" : shown(p.low, "Pa"),
             shown(p.high, "Pa"), p.beyond ? "none so far" : "here"},
@@ -68,19 +69,25 @@ class FanTestReporter {
     page_.heading("Readings, carried to 1.2 kg/m3 and the speed of the curve");
     page_.gap();
     std::vector<Page::Row> rows{{{"no", "plate", "read", "flow", "pressure", "off by"}, "", Ink::faint}};
-    for (const TestedPoint& p : test_.points) {
+    for (const fan_test::TestedPoint& p : test_.points) {
       const std::string number = fmt::format("{}", p.number), read = shown(p.depression, "mmH2O");
       if (!p.left_out.empty()) {
-        rows.push_back({{number, p.setting, read, "-", "-", "-"}, "not used: " + p.left_out, Ink::faint});
+        rows.push_back({{number, plate(p), read, "-", "-", "-"}, "not used: " + p.left_out, Ink::faint});
         continue;
       }
-      rows.push_back({{number, p.setting, read, shown(p.point.flow, "l/min"), shown(p.point.pressure, "Pa"), off(p)},
+      rows.push_back({{number, plate(p), read, shown(p.point.flow, "l/min"), shown(p.point.pressure, "Pa"), off(p)},
                       fmt::format("{}", fmt::join(p.remarks, "; ")),
                       Ink::plain});
     }
     page_.table(rows);
   }
-  std::string off(const TestedPoint& p) const {
+  /// The written name, unless the page is in other units than the lid was drilled in.
+  std::string plate(const fan_test::TestedPoint& p) const {
+    if (!p.hole || page_.style().units == UnitSystem::as_written) return p.setting;
+    const auto count = p.setting.find(" x ");
+    return (count == std::string::npos ? "" : p.setting.substr(0, count + 3)) + show(*p.hole, page_.style(), 3);
+  }
+  std::string off(const fan_test::TestedPoint& p) const {
     if (p.point.flow > test_.fit.free_air.value) return "-";
     const double si = in(p.point.pressure - test_.fit.at(p.point.flow).pressure, Pa);
     return shown(si * Pa, "Pa", 2);
@@ -90,7 +97,7 @@ class FanTestReporter {
     page_.heading("What moves all readings together (two standard deviations)");
     page_.gap();
     std::vector<Page::Row> rows{{{"cause", "flow", "pressure"}, "", Ink::faint}};
-    for (const SharedError& e : test_.shared)
+    for (const fan_test::SharedError& e : test_.shared)
       rows.push_back({{e.cause, percent(e.flow, 2), percent(e.pressure, 2)}, "", Ink::plain});
     page_.table(rows);
   }
@@ -99,16 +106,16 @@ class FanTestReporter {
     page_.heading("Taken as usual, since the readings do not say");
     page_.gap();
     std::vector<Page::Row> rows{{{"key", "value", "band"}, "", Ink::faint}};
-    for (const Assumed& a : test_.assumed) rows.push_back({{a.key, a.value, a.band}, a.why, Ink::plain});
+    for (const model::Assumed& a : test_.assumed) rows.push_back({{a.key, a.value, a.band}, a.why, Ink::plain});
     page_.table(rows);
   }
 
-  const FanTest& test_;
+  const fan_test::FanTest& test_;
   Page page_;
 };
 }  // namespace
 
-std::string fan_test_report(const FanTest& test, const TextStyle& style) {
+std::string fan_test_report(const fan_test::FanTest& test, const TextStyle& style) {
   return FanTestReporter(test, style).write();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -5,15 +5,15 @@
 #include "report/page.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::report {
 /// What the test found, what to doubt, every reading, and at the end the lines for a description.
-std::string fan_test_report(const FanTest& test, const TextStyle& style);
+std::string fan_test_report(const fan_test::FanTest& test, const TextStyle& style);
 /// One object, "format": "lumwright/1" with "fan_test": SI numbers with their unit beside them. Throws std::logic_error
 /// for a number that is not finite.
-std::string fan_test_json(const FanTest& test);
+std::string fan_test_json(const fan_test::FanTest& test);
 /// The curve with its band, then the readings: what,number,flow_m3_per_s,pressure_Pa,low_Pa,high_Pa,note.
-std::string fan_test_csv(const FanTest& test, UnitSystem units = UnitSystem::as_written);
+std::string fan_test_csv(const fan_test::FanTest& test, UnitSystem units = UnitSystem::as_written);
 
 /// How to make the test box of ordinary stuff for this fan, what to read, what each shortcut costs, and the cautions.
-std::string test_box_sheet(const ExpectedFan& fan, const TextStyle& style);
-}  // namespace lumwright
+std::string test_box_sheet(const draught::ExpectedFan& fan, const TextStyle& style);
+}  // namespace lumwright::report

@@ -1,18 +1,17 @@
 #include "quantity/format.hpp"
-#include "report/csv_unit.hpp"
+#include "report/detail/csv_unit.hpp"
+#include "report/detail/json_parts.hpp"
 #include "report/fan_test.hpp"
-#include "report/json_parts.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
-// Not in a namespace without a name: list() finds them by their argument.
-static Json object(const CurveBandPoint& p) {
+namespace lumwright::report {
+static Json object(const draught::CurveBandPoint& p) {
   return {{"flow", object(AnyQuantity(p.flow))},
           {"pressure", object(Band<Pressure>{p.pressure, p.low, p.high})},
           {"beyond_readings", p.beyond}};
 }
-static Json object(const TestedPoint& p) {
+static Json object(const fan_test::TestedPoint& p) {
   Json out = {{"number", p.number}, {"setting", p.setting}, {"depression", object(AnyQuantity(p.depression))}};
   out["left_out"] = p.left_out.empty() ? Json() : Json(p.left_out);
   out["remarks"] = p.remarks;
@@ -27,12 +26,12 @@ static Json object(const TestedPoint& p) {
   }
   return out;
 }
-static Json object(const SharedError& e) {
+static Json object(const fan_test::SharedError& e) {
   return {{"cause", e.cause}, {"flow", finite(e.flow)}, {"pressure", finite(e.pressure)}};
 }
-static Json object(const FanTestWarning& w) { return {{"id", w.id}, {"text", w.text}, {"do", w.action}}; }
+static Json object(const fan_test::FanTestWarning& w) { return {{"id", w.id}, {"text", w.text}, {"do", w.action}}; }
 
-std::string fan_test_json(const FanTest& test) {
+std::string fan_test_json(const fan_test::FanTest& test) {
   const Json report = {{"format", "lumwright/1"},
                        {"fan_test",
                         {{"name", test.name},
@@ -49,19 +48,19 @@ std::string fan_test_json(const FanTest& test) {
                          {"pressure_within", finite(test.pressure_within)},
                          {"cover", finite(test.fit.cover)},
                          {"widened", finite(test.fit.widened)},
-                         {"curve", list(test.curve)},
-                         {"readings", list(test.points)},
-                         {"shared_errors", list(test.shared)},
-                         {"warnings", list(test.warnings)},
-                         {"assumed", list(test.assumed)},
-                         {"description", curve_lines(test)}}}};
+                         {"curve", list(test.curve, object)},
+                         {"readings", list(test.points, object)},
+                         {"shared_errors", list(test.shared, object)},
+                         {"warnings", list(test.warnings, object)},
+                         {"assumed", list(test.assumed, object)},
+                         {"description", fan_test::curve_lines(test)}}}};
   return text_of(report);
 }
 
-std::string fan_test_csv(const FanTest& test, UnitSystem units) {
+std::string fan_test_csv(const fan_test::FanTest& test, UnitSystem units) {
   VolumeFlow most_flow{};
   Pressure most_pressure{};
-  for (const CurveBandPoint& p : test.fit.curve) {
+  for (const draught::CurveBandPoint& p : test.fit.curve) {
     most_flow = std::max(most_flow, p.flow);
     most_pressure = std::max(most_pressure, p.pressure);
   }
@@ -69,10 +68,10 @@ std::string fan_test_csv(const FanTest& test, UnitSystem units) {
   std::string out = fmt::format("what,number,{},{},{},{},note\n", flow.head("flow"), pressure.head("pressure"),
                                 pressure.head("low"), pressure.head("high"));
   std::size_t number = 0;
-  for (const CurveBandPoint& p : test.fit.curve)
+  for (const draught::CurveBandPoint& p : test.fit.curve)
     out += fmt::format("curve,{},{},{},{},{},{}\n", ++number, flow(p.flow), pressure(p.pressure), pressure(p.low),
                        pressure(p.high), p.beyond ? "beyond the readings" : "");
-  for (const TestedPoint& p : test.points) {
+  for (const fan_test::TestedPoint& p : test.points) {
     if (!p.left_out.empty()) {
       out += fmt::format("reading,{},,,,,not used\n", p.number);
       continue;
@@ -83,4 +82,4 @@ std::string fan_test_csv(const FanTest& test, UnitSystem units) {
   }
   return out;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

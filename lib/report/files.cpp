@@ -1,17 +1,17 @@
 #include "report/files.hpp"
 #include "report/choice.hpp"
+#include "report/detail/markdown.hpp"
+#include "report/detail/tables.hpp"
 #include "report/html/choice.hpp"
 #include "report/json.hpp"
-#include "report/markdown.hpp"
-#include "report/tables.hpp"
 #include "report/trace.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
-bool has(const Assessment& a, std::string_view series) {
-  return std::any_of(a.series.begin(), a.series.end(), [&](const Series& one) { return one.name == series; });
+bool has(const plan::Assessment& a, std::string_view series) {
+  return std::any_of(a.series.begin(), a.series.end(), [&](const plan::Series& one) { return one.name == series; });
 }
 /// Every file but the first, which is the page that names them.
 std::vector<Beside> beside_the_page(const std::vector<NamedText>& files, std::vector<Beside> more = {}) {
@@ -20,9 +20,9 @@ std::vector<Beside> beside_the_page(const std::vector<NamedText>& files, std::ve
 }
 }  // namespace
 
-std::vector<NamedText> report_files(const ReportData& data, const TextStyle& style,
+std::vector<NamedText> report_files(const plan::ReportData& data, const TextStyle& style,
                                     const std::vector<Beside>& drawings) {
-  const Assessment& a = data.assessment;
+  const plan::Assessment& a = data.assessment;
   std::vector<NamedText> files{{"report.html", "the report, to read", ""},
                                {"report.md", "the same words, for a notebook", markdown_report(data, style)},
                                {"report.json", "everything, for other programs", json_report(a)},
@@ -66,20 +66,20 @@ void add_description(std::vector<NamedText>& files, const std::string& name, con
   files.push_back({full, what, text});
 }
 // What is advised, as descriptions; what fails a wish is none.
-void add_descriptions(std::vector<NamedText>& files, const Choice& choice) {
-  for (const EngineChoice& engine : choice.engines)
+void add_descriptions(std::vector<NamedText>& files, const choose::Choice& choice) {
+  for (const choose::EngineChoice& engine : choice.engines)
     if (!engine.places.empty() && engine.places.front().fails.empty())
       add_description(files, "first-" + file_word(engine.engine),
                       "the first place of " + engine.engine + ", for `check`", engine.places.front().description);
   if (choice.for_all.empty()) return;
-  for (const Serving& s : choice.for_all.front().engines)
+  for (const choose::Serving& s : choice.for_all.front().engines)
     if (s.with && s.with->in_time && s.with->enough)
       add_description(files, "for-all-" + file_word(s.engine), "the unit for all on " + s.engine + ", for `check`",
                       s.description);
 }
 }  // namespace
 
-std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style) {
+std::vector<NamedText> choice_files(const choose::Choice& choice, const TextStyle& style) {
   std::vector<NamedText> files{{"choice.html", "what to take, to read, with a picture for each engine", ""},
                                {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
                                {"choice.json", "everything, for other programs", choice_json(choice)},
@@ -88,4 +88,4 @@ std::vector<NamedText> choice_files(const Choice& choice, const TextStyle& style
   files.front().text = html_choice(choice, style, beside_the_page(files));
   return files;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

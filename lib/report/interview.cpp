@@ -1,26 +1,26 @@
 #include "report/interview.hpp"
 #include "report/answers.hpp"
-#include "report/bands.hpp"
+#include "report/detail/bands.hpp"
 #include "report/judged.hpp"
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
-std::string joined_titles(const std::vector<const Finding*>& alike) {
+std::string joined_titles(const std::vector<const plan::Finding*>& alike) {
   std::string out;
-  for (const Finding* one : alike) out += (out.empty() ? "" : "; ") + one->title;
+  for (const plan::Finding* one : alike) out += (out.empty() ? "" : "; ") + one->title;
   return out;
 }
 }  // namespace
 
-std::string first_answers(const Assessment& assessment, const TextStyle& style) {
+std::string first_answers(const plan::Assessment& assessment, const TextStyle& style) {
   Page page(style);
   page.paragraph(verdict_sentence(assessment), 0, ink_of(assessment.verdict));
   write_answers(page, assessment);
   const auto groups = open_questions(assessment);
   if (!groups.empty()) page.heading("Still missing");
-  for (const std::vector<const Finding*>& alike : groups) {
+  for (const std::vector<const plan::Finding*>& alike : groups) {
     if (alike.front()->missing.empty()) continue;
     page.gap();
     page.hung("for", joined_titles(alike), Ink::faint, Ink::strong);
@@ -29,4 +29,4 @@ std::string first_answers(const Assessment& assessment, const TextStyle& style) 
   write_bands(page, assessment);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

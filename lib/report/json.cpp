@@ -1,32 +1,31 @@
 #include "report/json.hpp"
 #include "quantity/format.hpp"
-#include "report/json_parts.hpp"
+#include "report/detail/json_parts.hpp"
 #include "report/page.hpp"
 
-namespace lumwright {
-// Not in a namespace without a name: list() finds them by their argument.
-static Json object(const Result& result) {
-  const Measure* measure = std::get_if<Measure>(&result.value);
+namespace lumwright::report {
+static Json object(const model::Result& result) {
+  const model::Measure* measure = std::get_if<model::Measure>(&result.value);
   Json out = measure != nullptr ? object(*measure) : Json{{"value", std::get<std::string>(result.value)}};
   if (result.low) out["low"] = finite(result.low->quantity.si);
   if (result.high) out["high"] = finite(result.high->quantity.si);
   if (result.share) out["share"] = finite(*result.share);
   return out;
 }
-static Json object(const Move& move) {
+static Json object(const plan::Move& move) {
   Json out{{"words", move.words}, {"set", move.settings}};
   if (move.value) out["value"] = object(*move.value);
   if (move.steam) out["steam"] = object(*move.steam);
   return out;
 }
-static Json object(const Finding& f) {
+static Json object(const plan::Finding& f) {
   Json out{{"id", f.id},
            {"title", f.title},
-           {"verdict", verdict_word(f.verdict)},
+           {"verdict", plan::verdict_word(f.verdict)},
            {"value", object(f.value)},
            {"limit", object(f.limit)},
            {"bound", f.limit ? Json(bound_words(f.bound)) : Json()},
-           {"limit_name", f.limit ? Json(limit_words(f.limit_name)) : Json()},
+           {"limit_name", f.limit ? Json(plan::limit_words(f.limit_name)) : Json()},
            {"why", f.why},
            {"do", f.action},
            {"source", f.basis.source},
@@ -36,7 +35,7 @@ static Json object(const Finding& f) {
   if (f.move) out["move"] = object(*f.move);
   return out;
 }
-static Json object(const Widening& w) {
+static Json object(const plan::Widening& w) {
   return {{"key", w.key},
           {"meaning", w.meaning},
           {"share", finite(w.share)},
@@ -45,7 +44,7 @@ static Json object(const Widening& w) {
           {"high", finite(w.high.quantity.si)},
           {"unit", si_symbol(w.value.quantity.kind)}};
 }
-static Json object(const Narrowing& n) {
+static Json object(const plan::Narrowing& n) {
   return {{"id", n.id},
           {"of", n.of},
           {"within", n.within},
@@ -57,18 +56,18 @@ static Json object(const Narrowing& n) {
           {"source", n.basis.source},
           {"standing", data::word_of(n.basis.standing)}};
 }
-static Json object(const Sensitivity& l) {
-  return {{"answer", l.answer}, {"widest", list(l.widest)}, {"measure", list(l.narrowings)}};
+static Json object(const plan::Sensitivity& l) {
+  return {{"answer", l.answer}, {"widest", list(l.widest, object)}, {"measure", list(l.narrowings, object)}};
 }
-static Json object(const Bands& b) {
+static Json object(const plan::Bands& b) {
   Json out{{"samples", b.samples}, {"seed", b.seed}, {"inputs", b.drawn}, {"share_error", finite(b.share_error)}};
   if (b.edge_error) out["edge_error"] = finite(*b.edge_error);
-  out["answers"] = list(b.sensitivities);
+  out["answers"] = list(b.sensitivities, object);
   return out;
 }
-static Json object(const Series& series) {
+static Json object(const plan::Series& series) {
   Json out = Json::object();
-  for (const Series::Column& column : series.columns) {
+  for (const plan::Series::Column& column : series.columns) {
     Json numbers = Json::array();
     for (const double x : column.si) numbers.push_back(finite(x));
     out[column.name] = std::move(numbers);
@@ -76,24 +75,24 @@ static Json object(const Series& series) {
   return out;
 }
 
-std::string json_report(const Assessment& assessment) {
-  require_sound(assessment);
+std::string json_report(const plan::Assessment& assessment) {
+  plan::require_sound(assessment);
   Json results = Json::object(), series = Json::object();
-  for (const Result& result : assessment.results) results[result.key] = object(result);
-  for (const Series& one : assessment.series) series[one.name] = object(one);
+  for (const model::Result& result : assessment.results) results[result.key] = object(result);
+  for (const plan::Series& one : assessment.series) series[one.name] = object(one);
   Json report = {{"format", "lumwright/1"},
                  {"build", assessment.build},
-                 {"verdict", verdict_word(assessment.verdict)},
+                 {"verdict", plan::verdict_word(assessment.verdict)},
                  {"results", std::move(results)},
-                 {"checks", list(assessment.checks)},
-                 {"assumed", list(assessment.assumed)},
-                 {"cautions", list(assessment.cautions)},
+                 {"checks", list(assessment.checks, object)},
+                 {"assumed", list(assessment.assumed, object)},
+                 {"cautions", list(assessment.cautions, object)},
                  {"series", std::move(series)}};
-  for (const Remark& remark : assessment.remarks)  // only where there is one
+  for (const plan::Remark& remark : assessment.remarks)  // only where there is one
     report["remarks"].push_back({{"key", remark.key}, {"text", remark.text}});
   if (assessment.bands) report["bands"] = object(*assessment.bands);
   if (!assessment.tuned.empty())
     report["tuned"] = assessment.tuned;  // no part of the contract: only where it says something
   return text_of(report);
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

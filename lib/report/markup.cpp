@@ -1,6 +1,6 @@
 // The only file of the report that names pugixml.
 #include "report/markup.hpp"
-#include "report/wrap.hpp"
+#include "report/detail/wrap.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -8,7 +8,7 @@
 #include <sstream>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 constexpr std::string_view empty_in_html[] = {"br", "col", "hr", "img", "link", "meta"};  // HTML, 13.1.2: void elements
 
@@ -81,4 +81,4 @@ std::string Markup::xml_of(Tag tag) {
   pugi::xml_node(tag.node_).print(out, "", pugi::format_indent, pugi::encoding_utf8);
   return out.str();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

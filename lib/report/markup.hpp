@@ -9,7 +9,7 @@ struct xml_node_struct;
 class xml_document;
 }  // namespace pugi
 
-namespace lumwright {
+namespace lumwright::report {
 /// A place in a Markup document; valid as long as that is.
 class Tag {
  public:
@@ -49,4 +49,4 @@ class Markup {
 
 /// "12.34", "-0.5", "3": at most two decimals, for co-ordinates. Throws std::logic_error if not finite.
 std::string coordinate(double x);
-}  // namespace lumwright
+}  // namespace lumwright::report

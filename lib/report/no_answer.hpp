@@ -2,9 +2,9 @@
 #pragma once
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 /// what() says why, or which keys are missing.
 struct NoAnswer : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -1,10 +1,10 @@
 #include "report/page.hpp"
 #include "data/first_words.hpp"
-#include "report/wrap.hpp"
+#include "report/detail/wrap.hpp"
 #include <algorithm>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 constexpr std::size_t indent_of_label = 2, indent_of_remark = 6,
                       margin = 11;  // "unknown", the longest label, and a gap
@@ -53,15 +53,15 @@ std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::
 }
 }  // namespace
 
-Ink ink_of(Verdict verdict) {
+Ink ink_of(plan::Verdict verdict) {
   switch (verdict) {
-    case Verdict::pass:
+    case plan::Verdict::pass:
       return Ink::good;
-    case Verdict::watch:
+    case plan::Verdict::watch:
       return Ink::care;
-    case Verdict::fail:
+    case plan::Verdict::fail:
       return Ink::bad;
-    case Verdict::unknown:
+    case plan::Verdict::unknown:
       return Ink::strong;
   }
   return Ink::plain;
@@ -74,17 +74,17 @@ std::string gauge_remark(Kind kind, std::string_view unit) {
 }
 }  // namespace
 
-std::string page_unit(const Measure& measure, const TextStyle& style) {
+std::string page_unit(const model::Measure& measure, const TextStyle& style) {
   return choose_unit(measure.quantity, measure.unit.empty() ? style.page.of(measure.quantity) : measure.unit,
                      style.units);
 }
-std::string show(const Measure& measure, const TextStyle& style, int digits) {
+std::string show(const model::Measure& measure, const TextStyle& style, int digits) {
   const std::string unit = page_unit(measure, style);
   return format(measure.quantity, unit, digits) + gauge_remark(measure.quantity.kind, unit);
 }
-const char* bound_words(Bound bound) { return bound == Bound::at_most ? "at most" : "at least"; }
-std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style,
-                      int digits) {
+const char* bound_words(plan::Bound bound) { return bound == plan::Bound::at_most ? "at most" : "at least"; }
+std::string show_span(const model::Measure& low, const model::Measure& high, const model::Measure& like,
+                      const TextStyle& style, int digits) {
   constexpr int most_digits = 6;
   const std::string unit = page_unit(like, style), remark = gauge_remark(like.quantity.kind, unit);
   for (; digits <= most_digits; ++digits) {
@@ -162,4 +162,4 @@ void Page::table(const std::vector<Row>& rows, std::size_t first_column) {
     if (!row.remark.empty()) paragraph(row.remark, indent_of_remark, Ink::faint);
   }
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

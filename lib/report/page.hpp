@@ -7,26 +7,26 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 struct TextStyle {
   UnitSystem units = UnitSystem::as_written;
   bool colour = false;
   int width = 80;
-  PageUnits page{};  // for numbers that bring no unit of their own
+  description::PageUnits page{};  // for numbers that bring no unit of their own
 };
 
 enum class Ink { plain, strong, faint, good, care, bad };
-Ink ink_of(Verdict verdict);
+Ink ink_of(plan::Verdict verdict);
 
 /// The symbol that a measure has on the page.
-std::string page_unit(const Measure& measure, const TextStyle& style);
+std::string page_unit(const model::Measure& measure, const TextStyle& style);
 /// A measure in the unit of the style: "0.220 mm", "1.20 bar (gauge)".
-std::string show(const Measure& measure, const TextStyle& style, int digits = 3);
-const char* bound_words(Bound bound);  // "at most", "at least"
+std::string show(const model::Measure& measure, const TextStyle& style, int digits = 3);
+const char* bound_words(plan::Bound bound);  // "at most", "at least"
 /// "0.180 to 0.260 mm", both in the unit that suits `like`; ends that would read alike get more figures, and are one
 /// number where six do not part them.
-std::string show_span(const Measure& low, const Measure& high, const Measure& like, const TextStyle& style,
-                      int digits = 3);
+std::string show_span(const model::Measure& low, const model::Measure& high, const model::Measure& like,
+                      const TextStyle& style, int digits = 3);
 
 class Page {
  public:
@@ -57,4 +57,4 @@ class Page {
   std::size_t width_;
   std::string text_;
 };
-}  // namespace lumwright
+}  // namespace lumwright::report

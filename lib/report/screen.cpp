@@ -1,13 +1,13 @@
 #include "report/screen.hpp"
-#include "report/bands.hpp"
-#include "report/first_things.hpp"
-#include "report/judged.hpp"
+#include "report/detail/bands.hpp"
+#include "report/detail/first_things.hpp"
 #include "report/six_answers.hpp"
+#include "report/judged.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 constexpr std::ptrdiff_t most_lines = 40;
 
@@ -21,12 +21,12 @@ constexpr Share shares[] = {{5, 2, true, true, true},    {5, 2, false, true, tru
                             {4, 0, false, true, false},  {3, 0, false, true, false},  {3, 0, false, false, false},
                             {2, 0, false, false, false}, {1, 0, false, false, false}, {0, 0, false, false, false}};
 
-void write_six(Page& page, const Assessment& a) {
+void write_six(Page& page, const plan::Assessment& a) {
   std::vector<Page::Row> rows;
   for (const ChiefAnswer& one : six_answers(a, page.style())) {
-    const bool bare = one.verdict == Verdict::pass || one.verdict == Verdict::unknown;
+    const bool bare = one.verdict == plan::Verdict::pass || one.verdict == plan::Verdict::unknown;
     rows.push_back({{std::string(one.title), one.figure, one.band.empty() ? "" : "(" + one.band + ")",
-                     bare ? "" : verdict_word(one.verdict)},
+                     bare ? "" : plan::verdict_word(one.verdict)},
                     "",
                     bare ? Ink::plain : ink_of(one.verdict)});
   }
@@ -37,37 +37,37 @@ void write_six(Page& page, const Assessment& a) {
   else
     page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }
-void write_do_first(Page& page, const Assessment& a, const Share& share) {
+void write_do_first(Page& page, const plan::Assessment& a, const Share& share) {
   const OpenChecks open = open_checks(a);
   if (open.work.empty() && open.habits.empty()) return;
   page.heading("Do first");
-  std::vector<const Finding*> fails, watches;
+  std::vector<const plan::Finding*> fails, watches;
   const auto groups = by_change(open.work);
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    const Finding& f = *groups[i].front();
+    const plan::Finding& f = *groups[i].front();
     if (i < share.to_do)
-      page.hung(verdict_word(f.verdict), titles_of(groups[i]) + ": " + what_to_do(groups[i], page.style()),
+      page.hung(plan::verdict_word(f.verdict), titles_of(groups[i]) + ": " + what_to_do(groups[i], page.style()),
                 ink_of(f.verdict));
     else
-      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
+      for (const plan::Finding* one : groups[i]) (one->verdict == plan::Verdict::fail ? fails : watches).push_back(one);
   }
   if (!fails.empty()) page.hung("fail", titles_of(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
   if (!watches.empty() && share.watches) page.hung("watch", titles_of(watches, 6) + ", too", Ink::care);
   if (!open.habits.empty() && share.watches) page.hung("mind", titles_of(open.habits), Ink::care);
 }
-void write_settle_first(Page& page, const Assessment& a, const Share& share) {
+void write_settle_first(Page& page, const plan::Assessment& a, const Share& share) {
   const ToSettle settle = to_settle(a);
   if (settle.empty() || share.questions == 0) return;
   page.heading("Settle first");
   for (const std::string& line : questions_to_write(settle, share.questions)) page.hung("write", line);
   if (settle.measure != nullptr) page.hung("measure", measure_words(settle, a, page.style(), share.how));
 }
-void write_hazards(Page& page, const Assessment& a, std::string_view file) {
+void write_hazards(Page& page, const plan::Assessment& a, std::string_view file) {
   if (a.cautions.empty()) return;
   page.heading("What can hurt");
   std::vector<std::string> here;
   std::size_t others = 0;
-  for (const Caution& one : a.cautions) {
+  for (const plan::Caution& one : a.cautions) {
     if (!one.brief.empty())
       page.paragraph(one.brief, 2, Ink::care);
     else if (one.general)
@@ -79,7 +79,7 @@ void write_hazards(Page& page, const Assessment& a, std::string_view file) {
   page.paragraph(
       fmt::format("{}These and {} of every lighting-up in full: lumwright check --full {}", rest, others, file), 2);
 }
-std::string screen_of(const Assessment& a, const TextStyle& style, std::string_view file, const Share& share) {
+std::string screen_of(const plan::Assessment& a, const TextStyle& style, std::string_view file, const Share& share) {
   Page page(style);
   page.paragraph(verdict_sentence(a), 0, ink_of(a.verdict));
   if (!a.remarks.empty() && share.remarks) {
@@ -104,8 +104,8 @@ std::string screen_of(const Assessment& a, const TextStyle& style, std::string_v
 }
 }  // namespace
 
-std::string screen_report(const Assessment& assessment, const TextStyle& style, std::string_view file) {
-  require_sound(assessment);
+std::string screen_report(const plan::Assessment& assessment, const TextStyle& style, std::string_view file) {
+  plan::require_sound(assessment);
   std::string text;
   for (const Share& share : shares) {
     text = screen_of(assessment, style, file, share);
@@ -113,4 +113,4 @@ std::string screen_report(const Assessment& assessment, const TextStyle& style, 
   }
   return text;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

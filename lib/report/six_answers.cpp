@@ -1,7 +1,7 @@
 #include "report/six_answers.hpp"
 #include "report/answers.hpp"
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 struct Asked {
   std::string_view title, result, check, on_fail;
@@ -19,25 +19,26 @@ void tell(ChiefAnswer& answer, const std::string& text) {
   answer.figure = text.substr(0, bracket);
   if (bracket != std::string::npos) answer.band = text.substr(bracket + 3, text.size() - bracket - 4);
 }
-ChiefAnswer answer_of(const Asked& row, const Assessment& a, const TextStyle& style) {
+ChiefAnswer answer_of(const Asked& row, const plan::Assessment& a, const TextStyle& style) {
   ChiefAnswer answer{.title = row.title};
-  if (const Finding* f = find_check(a, row.check)) answer.verdict = f->verdict;
-  if (const Result* result = find_result(a, row.result)) tell(answer, answer_text(*result, style));
+  if (const plan::Finding* f = plan::find_check(a, row.check)) answer.verdict = f->verdict;
+  if (const model::Result* result = plan::find_result(a, row.result)) tell(answer, answer_text(*result, style));
   if (!answer.figure.empty()) return answer;
-  if (const Result* working = row.check == "raise.time" ? find_result(a, "raise.to_working") : nullptr) {
+  if (const model::Result* working = row.check == "raise.time" ? plan::find_result(a, "raise.to_working") : nullptr) {
     answer.title = "cold to working pressure";  // no pressure of the own blower is written
-    if (const Finding* f = find_check(a, "raise.working")) answer.verdict = f->verdict;
+    if (const plan::Finding* f = plan::find_check(a, "raise.working")) answer.verdict = f->verdict;
     tell(answer, answer_text(*working, style));
     return answer;
   }
-  answer.figure = answer.verdict == Verdict::fail && !row.on_fail.empty() ? std::string(row.on_fail) : "not known";
+  answer.figure =
+      answer.verdict == plan::Verdict::fail && !row.on_fail.empty() ? std::string(row.on_fail) : "not known";
   return answer;
 }
 }  // namespace
 
-std::vector<ChiefAnswer> six_answers(const Assessment& assessment, const TextStyle& style) {
+std::vector<ChiefAnswer> six_answers(const plan::Assessment& assessment, const TextStyle& style) {
   std::vector<ChiefAnswer> answers;
   for (const Asked& row : asked) answers.push_back(answer_of(row, assessment, style));
   return answers;
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -7,11 +7,12 @@
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 class Sheet {
  public:
-  Sheet(const ExpectedFan& fan, const TextStyle& style) : fan_(fan), box_(test_box_for(fan)), page_(style) {}
+  Sheet(const draught::ExpectedFan& fan, const TextStyle& style)
+      : fan_(fan), box_(draught::test_box_for(fan)), page_(style) {}
   std::string write() {
     page_.paragraph(fmt::format("A test box for a fan of {}", shown(fan_.frame, "mm")), 0, Ink::strong);
     page_.paragraph(
@@ -74,7 +75,7 @@ class Sheet {
         2);
     page_.gap();
     std::vector<Page::Row> rows{{{"hole", "holes", "expected", "at", "read to"}, "", Ink::faint}};
-    for (const PlannedPlate& p : box_.plates)
+    for (const draught::PlannedPlate& p : box_.plates)
       rows.push_back({{shown(p.hole, "mm"), fmt::format("{}", p.holes), shown(p.depression, "mmH2O", 2),
                        shown(p.flow, "l/min", 2), percent(p.reading, 2)},
                       "",
@@ -103,20 +104,22 @@ class Sheet {
   void shortcuts() {
     page_.heading("What each shortcut costs");
     page_.gap();
-    const PlannedPlate &small = box_.plates.front(), &large = box_.plates.back();
-    const double density = air_density(degC(0), 1035.0 * mbar) / air_density(degC(30), 975.0 * mbar) - 1.0;
+    const draught::PlannedPlate &small = box_.plates.front(), &large = box_.plates.back();
+    const double density =
+        matter::air_density(degC(0), 1035.0 * mbar) / matter::air_density(degC(30), 975.0 * mbar) - 1.0;
     item("weather",
          fmt::format("no thermometer and no barometer: up to {} of the pressure and {} of the flow from one day to "
                      "another.",
                      percent(density, 2), percent(0.5 * density, 2)));
-    const double thick = discharge_coefficient("thick hole").value / discharge_coefficient("sharp hole").value - 1.0;
+    const double thick =
+        draught::discharge_coefficient("thick hole").value / draught::discharge_coefficient("sharp hole").value - 1.0;
     item("thick",
          fmt::format("plates as thick as half of the hole, {} here: {} more air passes than a sharp edge lets.",
                      shown(0.5 * small.hole, "mm", 2), percent(thick, 2)));
     const Length rule = data::measuring_method("steel_rule").uncertainty;
     item("rule", fmt::format("the smallest hole measured with a rule in place of a caliper: {} of its flow.",
                              percent(2.0 * rule / small.hole, 2)));
-    const UTube upright{.reads_to = box_.tube.reads_to, .incline = 1.0};
+    const draught::UTube upright{.reads_to = box_.tube.reads_to, .incline = 1.0};
     item("upright",
          fmt::format("a U-tube that stands upright and is read to {}: {} of the pressure and {} of the flow at "
                      "the largest plate, {} of the pressure at the smallest.",
@@ -127,7 +130,7 @@ class Sheet {
     item("box",
          fmt::format("half as wide: the air in it carries {} of the pressure at the largest plate. That is allowed "
                      "for; its whirls are not, and may be as much again.",
-                     percent(0.5 * standard_fan_air * through * through / large.depression, 2)));
+                     percent(0.5 * matter::standard_fan_air * through * through / large.depression, 2)));
     const double leak = 10.0 * mm2 / (static_cast<double>(small.holes) * circle(small.hole));
     item("leak", fmt::format("a slit of 20 mm by 0.5 mm anywhere: the flow of the smallest plate reads {} too small.",
                              percent(leak / (1.0 + leak), 2)));
@@ -136,23 +139,25 @@ class Sheet {
          "no reading with the blank plate: no check for leaks, and the end of the curve that matters most is "
          "guessed.");
   }
-  static std::string share(const UTube& tube, const PlannedPlate& plate, double of) {
-    return percent(of * 2.0 * u_tube_sigma(tube) / plate.depression, 2);
+  static std::string share(const draught::UTube& tube, const draught::PlannedPlate& plate, double of) {
+    return percent(of * 2.0 * draught::u_tube_sigma(tube) / plate.depression, 2);
   }
   void cautions() {
     page_.heading("Take care");
-    for (const Caution& c : fan_test_cautions()) {
+    for (const plan::Caution& c : fan_test::fan_test_cautions()) {
       page_.gap();
       page_.paragraph(c.title + ". " + c.text, 2, Ink::care);
       page_.paragraph(c.authority, 2, Ink::faint);
     }
   }
 
-  const ExpectedFan fan_;
-  const TestBox box_;
+  const draught::ExpectedFan fan_;
+  const draught::TestBox box_;
   Page page_;
 };
 }  // namespace
 
-std::string test_box_sheet(const ExpectedFan& fan, const TextStyle& style) { return Sheet(fan, style).write(); }
-}  // namespace lumwright
+std::string test_box_sheet(const draught::ExpectedFan& fan, const TextStyle& style) {
+  return Sheet(fan, style).write();
+}
+}  // namespace lumwright::report

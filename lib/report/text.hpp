@@ -5,13 +5,13 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 /// Ends with a line feed; no line is wider than `style.width`. Throws std::logic_error for a width under 40.
-std::string text_report(const Assessment& assessment, const TextStyle& style);
+std::string text_report(const plan::Assessment& assessment, const TextStyle& style);
 /// One check as the page tells it.
-void write_check(Page& page, const Assessment& assessment, const Finding& finding);
+void write_check(Page& page, const plan::Assessment& assessment, const plan::Finding& finding);
 /// Checks that wait for the same keys, told together.
-void write_open_question(Page& page, const std::vector<const Finding*>& alike);
+void write_open_question(Page& page, const std::vector<const plan::Finding*>& alike);
 /// Title, text and authority of each; nothing for none.
-void write_cautions(Page& page, const std::vector<Caution>& cautions);
-}  // namespace lumwright
+void write_cautions(Page& page, const std::vector<plan::Caution>& cautions);
+}  // namespace lumwright::report

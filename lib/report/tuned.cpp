@@ -3,7 +3,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 /// "131 s +- 20 s": to the place of the spread's second digit.
 std::string with_spread(double si, double spread, Kind kind, const std::string& unit) {
@@ -12,14 +12,14 @@ std::string with_spread(double si, double spread, Kind kind, const std::string& 
   const std::string behind = unit.empty() ? "" : " " + unit;
   return fmt::format("{:.{}f} +- {:.{}f}{}", value, places, half, places, behind);
 }
-std::string unit_of(const TunedFactor& f, const TextStyle& style) {
+std::string unit_of(const tune::TunedFactor& f, const TextStyle& style) {
   return choose_unit({f.value, f.kind}, f.unit, f.unit == "s" ? UnitSystem::as_written : style.units);
 }
-void write_factors(Page& page, const TuneFit& fit) {
+void write_factors(Page& page, const tune::TuneFit& fit) {
   page.heading("Factors, with spreads that hold all of them together with 95 %");
   page.gap();
   std::vector<Page::Row> rows{{{"factor", "before", "after"}, "", Ink::faint}};
-  for (const TunedFactor& f : fit.factors) {
+  for (const tune::TunedFactor& f : fit.factors) {
     const std::string unit = unit_of(f, page.style());
     const bool odd = f.determined && std::abs(f.value - f.prior) > 4.0 * f.prior_sigma;
     std::string remark = f.name;
@@ -32,21 +32,22 @@ void write_factors(Page& page, const TuneFit& fit) {
   }
   page.table(rows);
 }
-std::string shown(const TunedReading& r, std::optional<double> si, const TextStyle& style) {
+std::string shown(const tune::TunedReading& r, std::optional<double> si, const TextStyle& style) {
   if (!si) return "-";
   return format({*si, r.measured.kind}, choose_unit(r.measured, r.unit, style.units));
 }
-void write_readings(Page& page, const TuneFit& fit) {
+void write_readings(Page& page, const tune::TuneFit& fit) {
   page.heading("Readings against the model");
   page.gap();
   std::vector<Page::Row> rows{{{"time", "reading", "read", "untuned", "tuned", "off by"}, "", Ink::faint}};
-  for (const TunedReading& r : fit.readings) {
+  for (const tune::TunedReading& r : fit.readings) {
     const bool far = r.left_out.empty() && std::abs(r.misfit()) > 3.0;
-    rows.push_back({{format(r.time, "min"), std::string(name(r.observable)), shown(r, r.measured.si, page.style()),
-                     shown(r, r.before, page.style()), shown(r, r.after, page.style()),
-                     r.left_out.empty() ? fmt::format("{:+.1f} times its error", r.misfit()) : "not used"},
-                    r.left_out,
-                    far ? Ink::care : Ink::plain});
+    rows.push_back(
+        {{format(r.time, "min"), std::string(tune::name(r.observable)), shown(r, r.measured.si, page.style()),
+          shown(r, r.before, page.style()), shown(r, r.after, page.style()),
+          r.left_out.empty() ? fmt::format("{:+.1f} times its error", r.misfit()) : "not used"},
+         r.left_out,
+         far ? Ink::care : Ink::plain});
   }
   page.table(rows);
 }
@@ -54,12 +55,12 @@ std::string time_text(const std::optional<Duration>& t, const std::optional<Dura
   if (!t) return "not reached";
   return sigma ? with_spread(in(*t, unit::s), 2.0 * in(*sigma, unit::s), kind_of<Duration>, "min") : format(*t, "min");
 }
-void write_times(Page& page, const TuneResult& result) {
+void write_times(Page& page, const tune::TuneResult& result) {
   if (!result.own_blower && !result.working) return;
   page.heading("Time to steam, as described");
   page.gap();
   std::vector<Page::Row> rows{{{"to", "before", "after"}, "", Ink::faint}};
-  const auto add = [&](const char* to, const std::optional<SteamTime>& t) {
+  const auto add = [&](const char* to, const std::optional<tune::SteamTime>& t) {
     if (t) rows.push_back({{to, time_text(t->before, t->sigma_before), time_text(t->after, t->sigma_after)}, ""});
   };
   add("own-blower pressure", result.own_blower);
@@ -71,7 +72,7 @@ void write_times(Page& page, const TuneResult& result) {
       "a tuned model is good for 10 % or so (judgement).",
       2, Ink::faint);
 }
-void write_remarks(Page& page, const TuneFit& fit) {
+void write_remarks(Page& page, const tune::TuneFit& fit) {
   if (fit.widened > 1.0) {
     page.gap();
     page.paragraph(
@@ -84,10 +85,11 @@ void write_remarks(Page& page, const TuneFit& fit) {
 }
 }  // namespace
 
-std::string tuned_report(const TuneResult& result, const Log& log, const std::string& kept_in, const TextStyle& style) {
+std::string tuned_report(const tune::TuneResult& result, const description::Log& log, const std::string& kept_in,
+                         const TextStyle& style) {
   Page page(style);
   const auto count = std::count_if(result.fit.readings.begin(), result.fit.readings.end(),
-                                   [](const TunedReading& r) { return r.left_out.empty(); });
+                                   [](const tune::TunedReading& r) { return r.left_out.empty(); });
   const auto determined = static_cast<long>(result.tuning.values.size());
   page.paragraph(
       fmt::format("{}: {} reading{} determine{} {} of {} factors. Kept in {}.", log.name ? *log.name : log.file, count,
@@ -99,4 +101,4 @@ std::string tuned_report(const TuneResult& result, const Log& log, const std::st
   write_remarks(page, result.fit);
   return page.finish();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

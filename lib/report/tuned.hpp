@@ -4,7 +4,8 @@
 #include "tune/tune.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::report {
 /// `kept_in` is the file the values were written to.
-std::string tuned_report(const TuneResult& result, const Log& log, const std::string& kept_in, const TextStyle& style);
-}  // namespace lumwright
+std::string tuned_report(const tune::TuneResult& result, const description::Log& log, const std::string& kept_in,
+                         const TextStyle& style);
+}  // namespace lumwright::report

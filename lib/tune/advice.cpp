@@ -1,24 +1,26 @@
-#include "tune/parts.hpp"
+#include "tune/detail/parts.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 constexpr double nudge = 0.25;  // prior sigmas
 constexpr std::array shares = {0.25, 0.5, 0.75, 1.0};
 }  // namespace
 
-double correlation(const Matrix& c, std::size_t i, std::size_t j) { return c[i][j] / std::sqrt(c[i][i] * c[j][j]); }
+double correlation(const numeric::Matrix& c, std::size_t i, std::size_t j) {
+  return c[i][j] / std::sqrt(c[i][i] * c[j][j]);
+}
 
-Matrix posterior(const Matrix& jacobian) {
-  Matrix normal = normal_matrix(jacobian);
+numeric::Matrix posterior(const numeric::Matrix& jacobian) {
+  numeric::Matrix normal = numeric::normal_matrix(jacobian);
   for (std::size_t i = 0; i < normal.size(); ++i) normal[i][i] += 1.0;
-  return inverse(normal);
+  return numeric::inverse(normal);
 }
 
 ReadingAdvice::ReadingAdvice(const LightingUp& model, const std::vector<Factor>& factors, const std::vector<double>& u,
-               const Matrix& jacobian, Duration until)
-    : factors_(factors.size()), known_(normal_matrix(jacobian)), until_(until) {
+                             const numeric::Matrix& jacobian, Duration until)
+    : factors_(factors.size()), known_(numeric::normal_matrix(jacobian)), until_(until) {
   for (std::size_t i = 0; i < factors_; ++i) known_[i][i] += 1.0;
   const Prediction centre = model.predict(tuning_at(factors, u));
   std::vector<double> sigmas;
@@ -34,17 +36,18 @@ ReadingAdvice::ReadingAdvice(const LightingUp& model, const std::vector<Factor>&
       for (const double share : shares) out.push_back(prediction.at(c.observable, share * until_) / sigmas[out.size()]);
     return out;
   };
-  const Matrix all = slopes([&](const std::vector<double>& at) { return read(model.predict(tuning_at(factors, at))); },
-                            u, read(centre), std::vector<double>(u.size(), nudge));
+  const numeric::Matrix all =
+      numeric::slopes([&](const std::vector<double>& at) { return read(model.predict(tuning_at(factors, at))); }, u,
+                      read(centre), std::vector<double>(u.size(), nudge));
   for (std::size_t i = 0; i < all.size(); ++i) candidates_[i / shares.size()].jacobian.push_back(all[i]);
 }
 
 std::string ReadingAdvice::settles(const std::vector<std::size_t>& wanted) const {
   for (const Candidate& candidate : candidates_) {
-    Matrix normal = normal_matrix(candidate.jacobian);
+    numeric::Matrix normal = numeric::normal_matrix(candidate.jacobian);
     for (std::size_t i = 0; i < factors_; ++i)
       for (std::size_t j = 0; j < factors_; ++j) normal[i][j] += known_[i][j];
-    const Matrix c = inverse(normal);
+    const numeric::Matrix c = numeric::inverse(normal);
     bool settled = true;
     for (const std::size_t i : wanted) {
       settled = settled && std::sqrt(c[i][i]) < determined_below;
@@ -55,4 +58,4 @@ std::string ReadingAdvice::settles(const std::vector<std::size_t>& wanted) const
   }
   return "";
 }
-}  // namespace lumwright
+}  // namespace lumwright::tune

@@ -1,30 +1,30 @@
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
-#include "tune/parts.hpp"
+#include "tune/detail/parts.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 /// The description with nothing written for the factors: their usual values and bands.
-Inputs usual_inputs(Build build) {
+model::Inputs usual_inputs(description::Build build) {
   build.fuel.catches_in = {};
   build.fuel.voidage = {};
-  return solve(build).inputs;
+  return model::solve(build).inputs;
 }
 }  // namespace
 
 std::vector<Factor> factors_of(const LightingUp& model) {
-  const Inputs usual = usual_inputs(model.build());
+  const model::Inputs usual = usual_inputs(model.build());
   std::vector<Factor> found;
   for (const data::TuneFactor& row : data::tune_factors()) {
-    const Input* input = model.inputs().find(row.key);
+    const model::Input* input = model.inputs().find(row.key);
     if (input == nullptr) continue;
     const Kind kind = input->value.kind;
     double half = 0.5 * (input->high - input->low);
     if (!(half > 0.0)) {  // written without a spread: as unsure as the usual value, in proportion
-      const Input* like = usual.find(row.key);
+      const model::Input* like = usual.find(row.key);
       half = row.spread ? *row.spread * input->value.si
                         : 0.5 * (like->high - like->low) * input->value.si / like->value.si;
     }
@@ -34,8 +34,8 @@ std::vector<Factor> factors_of(const LightingUp& model) {
   return found;
 }
 
-Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& u) {
-  Tuning tuning;
+model::Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& u) {
+  model::Tuning tuning;
   for (std::size_t i = 0; i < factors.size(); ++i) {
     const Factor& f = factors[i];
     const double x = f.at(u[i]);
@@ -44,8 +44,8 @@ Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& 
       throw ModelError(fmt::format("{} ({}) would be {}, which is not between {} and {}", f.name, f.key, text(x),
                                    text(f.least), text(f.most)));
     }
-    tuning.values.emplace(f.key, TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
+    tuning.values.emplace(f.key, model::TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
   }
   return tuning;
 }
-}  // namespace lumwright
+}  // namespace lumwright::tune

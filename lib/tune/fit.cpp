@@ -1,12 +1,12 @@
 #include "quantity/format.hpp"
-#include "tune/parts.hpp"
+#include "tune/detail/parts.hpp"
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 constexpr double difference_step = 0.1;  // prior sigmas: far above the solver's noise, little curvature
 constexpr double no_hold = 0.01;         // squared sensitivity below which a factor stays out of the search
@@ -16,7 +16,7 @@ constexpr double by_chance = 0.999;      // misfits beyond this quantile widen t
 
 class LogFit {
  public:
-  LogFit(const Build& build, const Log& log)
+  LogFit(const description::Build& build, const description::Log& log)
       : model_(build, log),
         factors_(factors_of(model_)),
         untuned_(model_.predict({})),
@@ -28,8 +28,8 @@ class LogFit {
 
   TuneFit run() {
     u_.assign(factors_.size(), 0.0);
-    jacobian_ = slopes([this](const std::vector<double>& u) { return misfits(u); }, u_, misfits(u_),
-                       std::vector<double>(u_.size(), difference_step));
+    jacobian_ = numeric::slopes([this](const std::vector<double>& u) { return misfits(u); }, u_, misfits(u_),
+                                std::vector<double>(u_.size(), difference_step));
     for (std::size_t k = 0; k < factors_.size(); ++k)
       if (pull(k) > no_hold) free_.push_back(k);
     if (free_.empty()) refuse_all();
@@ -70,8 +70,8 @@ class LogFit {
     for (std::size_t k = 0; k < free_.size(); ++k) u[free_[k]] = of_free[k];
     return u;
   }
-  Matrix columns(const std::vector<std::size_t>& which) const {
-    Matrix out;
+  numeric::Matrix columns(const std::vector<std::size_t>& which) const {
+    numeric::Matrix out;
     for (const auto& row : jacobian_) {
       auto& line = out.emplace_back();
       for (const std::size_t k : which) line.push_back(row[k]);
@@ -79,7 +79,7 @@ class LogFit {
     return out;
   }
 
-  static Matrix with_priors(Matrix jacobian) {
+  static numeric::Matrix with_priors(numeric::Matrix jacobian) {
     const std::size_t n = jacobian.front().size();
     for (std::size_t k = 0; k < n; ++k) jacobian.emplace_back(n, 0.0).at(k) = 1.0;
     return jacobian;
@@ -87,15 +87,16 @@ class LogFit {
   void search() {
     std::vector<double> start;
     for (const std::size_t k : free_) start.push_back(u_[k]);
-    const LeastSquaresFit fit = least_squares({.residuals =
-                                                   [&](const std::vector<double>& x) {
-                                                     std::vector<double> r = misfits(all_of(x));
-                                                     r.insert(r.end(), x.begin(), x.end());  // the priors
-                                                     return r;
-                                                   },
-                                               .start = start,
-                                               .step = std::vector<double>(free_.size(), difference_step),
-                                               .jacobian = with_priors(columns(free_))});
+    const numeric::LeastSquaresFit fit =
+        numeric::least_squares({.residuals =
+                                    [&](const std::vector<double>& x) {
+                                      std::vector<double> r = misfits(all_of(x));
+                                      r.insert(r.end(), x.begin(), x.end());  // the priors
+                                      return r;
+                                    },
+                                .start = start,
+                                .step = std::vector<double>(free_.size(), difference_step),
+                                .jacobian = with_priors(columns(free_))});
     if (!fit.edge.empty()) refuse_edge(fit);
     u_ = all_of(fit.x);
     for (std::size_t i = 0; i < used_.size(); ++i)
@@ -103,7 +104,7 @@ class LogFit {
     misfits_.assign(fit.residuals.begin(), fit.residuals.begin() + static_cast<std::ptrdiff_t>(used_.size()));
     covariance_ = covariance();
   }
-  [[noreturn]] void refuse_edge(const LeastSquaresFit& fit) const {
+  [[noreturn]] void refuse_edge(const numeric::LeastSquaresFit& fit) const {
     std::size_t hardest = 0;
     for (std::size_t i = 1; i < used_.size(); ++i)
       if (std::abs(fit.residuals[i]) > std::abs(fit.residuals[hardest])) hardest = i;
@@ -113,10 +114,10 @@ class LogFit {
         fit.edge, missed(readings_[used_[hardest]], fit.residuals[hardest])));
   }
   /// Of the free factors: from the readings, and from what is not known of the factors that stay (Schmidt, 1966).
-  Matrix covariance() const {
-    const Matrix own = columns(free_);
-    const Matrix p = posterior(own);
-    Matrix c = p;
+  numeric::Matrix covariance() const {
+    const numeric::Matrix own = columns(free_);
+    const numeric::Matrix p = posterior(own);
+    numeric::Matrix c = p;
     for (std::size_t k = 0; k < factors_.size(); ++k) {
       if (std::find(free_.begin(), free_.end(), k) != free_.end()) continue;
       std::vector<double> moved(free_.size(), 0.0);  // by one sigma of this factor
@@ -158,7 +159,7 @@ class LogFit {
   }
   /// Nothing is determined: because two factors hide behind each other, or because the readings say too little.
   [[noreturn]] void refuse_all() const {
-    const Matrix joint = posterior(jacobian_);
+    const numeric::Matrix joint = posterior(jacobian_);
     const auto alone = [&](std::size_t k) { return 1.0 / std::sqrt(1.0 + pull(k)) < determined_below; };
     double most = 0.0;
     std::size_t first = 0, second = 0;
@@ -197,8 +198,8 @@ class LogFit {
   }
   /// Readings less what the free factors take up.
   double freedom() const {
-    const Matrix own = columns(free_);
-    const Matrix p = posterior(own);
+    const numeric::Matrix own = columns(free_);
+    const numeric::Matrix p = posterior(own);
     double taken = 0.0;
     for (const auto& row : own)
       for (std::size_t a = 0; a < row.size(); ++a)
@@ -290,10 +291,10 @@ class LogFit {
   std::vector<TunedReading> readings_;
   std::vector<std::size_t> used_, free_;
   std::vector<double> u_, misfits_;
-  Matrix jacobian_, covariance_;
+  numeric::Matrix jacobian_, covariance_;
   mutable int evaluations_ = 0;
 };
 }  // namespace
 
-TuneFit fit_log(const Build& build, const Log& log) { return LogFit(build, log).run(); }
-}  // namespace lumwright
+TuneFit fit_log(const description::Build& build, const description::Log& log) { return LogFit(build, log).run(); }
+}  // namespace lumwright::tune

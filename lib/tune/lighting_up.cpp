@@ -1,3 +1,7 @@
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 #include "tune/lighting_up.hpp"
 #include "matter/water.hpp"
 #include "power/fan_supply.hpp"
@@ -5,7 +9,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 constexpr GaugePressure beyond_every_boiler{40.0 * bar};
 constexpr int points_per_step = 8;
@@ -17,11 +21,11 @@ struct Columns {
 std::size_t index(Observable o) { return static_cast<std::size_t>(o); }
 
 // At the fan's leads, as a meter that shows the mean would.
-Current fan_current_of(const RaiseInput& input, const SupplyPoint& point) {
-  const SupplyState state = supply_state(input.battery->feed, point.pack);
+Current fan_current_of(const boiler::RaiseInput& input, const boiler::SupplyPoint& point) {
+  const power::SupplyState state = power::supply_state(input.battery->feed, point.pack);
   return state.fan / state.fan_voltage;
 }
-void add(Columns& columns, const RaiseInput& input, const RaiseInstant& at) {
+void add(Columns& columns, const boiler::RaiseInput& input, const boiler::RaiseInstant& at) {
   const auto put = [&](Observable o, double si) { columns.of[index(o)].push_back(si); };
   columns.time.push_back(in(at.time, s));
   put(Observable::water, QuantityTraits<Temperature>::to_si(at.water));
@@ -38,21 +42,21 @@ std::vector<double> summed(const std::vector<double>& time, const std::vector<do
     sum[i] = sum[i - 1] + 0.5 * (rate[i] + rate[i - 1]) * (time[i] - time[i - 1]);
   return sum;
 }
-Build with_log(Build build, const Log& log) {
+description::Build with_log(description::Build build, const description::Log& log) {
   if (log.place.air) build.place.air = log.place.air;
   if (log.place.barometer) build.place.barometer = log.place.barometer;
   if (log.water) build.engine.boiler.water = log.water;
   return build;
 }
 // A reading at the very start tells the same as `started_at`.
-std::optional<Temperature> start_of(const Log& log) {
+std::optional<Temperature> start_of(const description::Log& log) {
   if (log.started_at) return *log.started_at;
-  for (const part::Reading& reading : log.readings)
+  for (const description::part::Reading& reading : log.readings)
     if (*reading.time == 0.0 * s && reading.water) return *reading.water;
   return std::nullopt;
 }
-void refuse_made_heat(double factor, const Raise& run) {
-  const auto most = most_heat_factor(run.series.back().heat);
+void refuse_made_heat(double factor, const boiler::Raise& run) {
+  const auto most = boiler::most_heat_factor(run.series.back().heat);
   if (most && factor > *most)
     throw ModelError(fmt::format("the water would take {:.2f} times the heat that the model says (tuned.heat), and the "
                                  "fire gives no more than {:.2f} times with this air: energy is not made",
@@ -71,10 +75,10 @@ std::string_view name(Observable observable) {
   return names[index(observable)];
 }
 
-Prediction::Prediction(const RaiseInput& input, const Raise& raise)
-    : barometer_(input.ambient.pressure), end_(0.0 * s), pack_stops_(raise.end == RaiseEnd::pack_stopped) {
+Prediction::Prediction(const boiler::RaiseInput& input, const boiler::Raise& raise)
+    : barometer_(input.ambient.pressure), end_(0.0 * s), pack_stops_(raise.end == boiler::RaiseEnd::pack_stopped) {
   Columns columns;
-  for (const RaiseInstant& at : raise.series)
+  for (const boiler::RaiseInstant& at : raise.series)
     if (columns.time.empty() || in(at.time, s) > columns.time.back()) add(columns, input, at);
   auto& fuel = columns.of[index(Observable::fuel)];
   fuel = summed(columns.time, fuel);
@@ -90,42 +94,45 @@ double Prediction::at(Observable observable, Duration time) const {
   if (observable != Observable::gauge) return (*curves_[index(observable)])(t);
   // beyond the end of the curve a search may ask for more than saturation tables hold
   const double water = std::clamp((*curves_[index(Observable::water)])(t), 273.16, 630.0);
-  return in(saturation_pressure(kelvin(water)) - barometer_, Pa);
+  return in(matter::saturation_pressure(kelvin(water)) - barometer_, Pa);
 }
 
-LightingUp::LightingUp(Build build, const Log& log)
-    : build_(with_log(std::move(build), log)), base_(solve(build_)), until_(0.0 * s), started_at_(start_of(log)) {
+LightingUp::LightingUp(description::Build build, const description::Log& log)
+    : build_(with_log(std::move(build), log)),
+      base_(model::solve(build_)),
+      until_(0.0 * s),
+      started_at_(start_of(log)) {
   if (!base_.raise && !base_.raise.missing.empty())
     throw ModelError("the description says too little to follow a lighting-up; it lacks " +
                      listed(base_.raise.missing));
   if (!base_.raise) throw ModelError(base_.raise.impossible);
-  for (const part::Reading& reading : log.readings) until_ = std::max(until_, *reading.time);
+  for (const description::part::Reading& reading : log.readings) until_ = std::max(until_, *reading.time);
   until_ = std::max(until_ * 1.001, 10.0 * s);
 }
 
-bool LightingUp::moves(const Tuning& factors, std::string_view key) const {
+bool LightingUp::moves(const model::Tuning& factors, std::string_view key) const {
   const auto found = factors.values.find(key);
-  const Input* input = base_.inputs.find(key);
+  const model::Input* input = base_.inputs.find(key);
   return found != factors.values.end() && input != nullptr && found->second.value.si != input->value.si;
 }
 
-Prediction LightingUp::predict(const Tuning& factors) const {
-  Inputs inputs({}, &factors);
-  const auto fan = solve_fan(build_, inputs);
+Prediction LightingUp::predict(const model::Tuning& factors) const {
+  model::Inputs inputs({}, &factors);
+  const auto fan = model::solve_fan(build_, inputs);
   const bool other_supply = moves(factors, "fan.rated.current");
-  const auto supply = other_supply ? solve_supply(build_, inputs, fan) : base_.supply;
-  const auto draught = solve_draught(build_, inputs, fan, supply);
+  const auto supply = other_supply ? model::solve_supply(build_, inputs, fan) : base_.supply;
+  const auto draught = model::solve_draught(build_, inputs, fan, supply);
   if (!draught) throw ModelError(draught.impossible);
   if (!supply && !supply.impossible.empty()) throw ModelError(supply.impossible);
-  RaiseInput input = raise_input(build_, inputs, *draught, fan, supply);
+  boiler::RaiseInput input = model::raise_input(build_, inputs, *draught, fan, supply);
   if (started_at_) input.water = *started_at_;
   input.own_blower.reset();
   input.working = beyond_every_boiler;
   input.inside.reset();
   input.give_up = until_;
   input.points_per_step = points_per_step;
-  const Raise run = raise(input);
+  const boiler::Raise run = boiler::raise(input);
   refuse_made_heat(input.boiler.heat_factor, run);
   return {input, run};
 }
-}  // namespace lumwright
+}  // namespace lumwright::tune

@@ -1,9 +1,9 @@
 #include "matter/water.hpp"
 #include "quantity/format.hpp"
-#include "tune/parts.hpp"
+#include "tune/detail/parts.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 struct Collector {
   std::vector<TunedReading>& out;
@@ -11,7 +11,7 @@ struct Collector {
   Duration time;
 
   template <class Q>
-  void add(Observable observable, const Given<Q>& given) {
+  void add(Observable observable, const description::Given<Q>& given) {
     if (!given) return;
     using T = QuantityTraits<Q>;
     const double si = T::to_si(*given), half = 0.5 * (T::to_si(given.band->high) - T::to_si(given.band->low));
@@ -37,7 +37,7 @@ std::string missing_for(Observable observable) {
       return "the model does not tell it";
   }
 }
-std::string why_left_out(const TunedReading& reading, const Build& build, const Prediction& untuned) {
+std::string why_left_out(const TunedReading& reading, const description::Build& build, const Prediction& untuned) {
   if (!untuned.tells(reading.observable)) return missing_for(reading.observable);
   if (reading.observable == Observable::water && reading.time == 0.0 * s) return "it is where the model starts";
   if (untuned.pack_stops() && reading.time > untuned.end())
@@ -47,7 +47,7 @@ std::string why_left_out(const TunedReading& reading, const Build& build, const 
   const double highest =
       reading.observable == Observable::gauge
           ? QuantityTraits<GaugePressure>::to_si(working)
-          : QuantityTraits<Temperature>::to_si(saturation_temperature(
+          : QuantityTraits<Temperature>::to_si(matter::saturation_temperature(
                 working.above_barometer + (build.place.barometer ? *build.place.barometer : atmosphere)));
   const bool steam_side = reading.observable == Observable::gauge || reading.observable == Observable::water;
   if (steam_side && reading.measured.si > highest) return "above working pressure, where the safety valve may blow";
@@ -74,10 +74,11 @@ double usual_sigma(Observable observable, double si) {
   throw std::logic_error("a reading of no kind");
 }
 
-std::vector<TunedReading> readings_of(const Log& log, const Build& build, const Prediction& untuned) {
+std::vector<TunedReading> readings_of(const description::Log& log, const description::Build& build,
+                                      const Prediction& untuned) {
   std::vector<TunedReading> found;
   for (std::size_t i = 0; i < log.readings.size(); ++i) {
-    const part::Reading& r = log.readings[i];
+    const description::part::Reading& r = log.readings[i];
     Collector collector{found, i + 1, *r.time};
     collector.add(Observable::water, r.water);
     collector.add(Observable::gauge, r.gauge);
@@ -100,4 +101,4 @@ std::string missed(const TunedReading& r, double misfit) {
   return fmt::format("{} of reading {}, at {}: {} was read, {} is the nearest the model comes", name(r.observable),
                      r.item, format(r.time, "min"), text(r.measured.si), text(r.measured.si + misfit * r.sigma));
 }
-}  // namespace lumwright
+}  // namespace lumwright::tune

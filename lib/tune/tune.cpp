@@ -1,16 +1,17 @@
+#include "model/solved_raise.hpp"
 #include "tune/tune.hpp"
 #include "description/values.hpp"
 #include "input/utf8.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
-#include "tune/parts.hpp"
+#include "tune/detail/parts.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::tune {
 namespace {
 /// Spread to two digits, the value to the same place: what the file says is what is used.
-TunedValue rounded(const TunedFactor& f, double cover) {
+model::TunedValue rounded(const TunedFactor& f, double cover) {
   const double value = number_in({f.value, f.kind}, f.unit);
   const double scale = number_in({f.value + cover * f.sigma, f.kind}, f.unit) - value;
   const int places = std::max(0, 1 - static_cast<int>(std::floor(std::log10(scale))));
@@ -23,17 +24,18 @@ TunedValue rounded(const TunedFactor& f, double cover) {
 struct ToPressure {
   std::optional<Duration> own_blower, working;
 };
-ToPressure times(const Build& build, const Tuning& tuning) {
-  const auto raise = solve(build, {}, &tuning).raise;
+ToPressure times(const description::Build& build, const model::Tuning& tuning) {
+  const auto raise = model::solve(build, {}, &tuning).raise;
   if (!raise) return {};
-  return {raise->raise.time_of(RaiseEventKind::own_blower), raise->raise.time_of(RaiseEventKind::working)};
+  return {raise->raise.time_of(boiler::RaiseEventKind::own_blower),
+          raise->raise.time_of(boiler::RaiseEventKind::working)};
 }
-Tuning values_at(const std::vector<TunedFactor>& factors, bool after, std::size_t moved, double by) {
-  Tuning tuning;
+model::Tuning values_at(const std::vector<TunedFactor>& factors, bool after, std::size_t moved, double by) {
+  model::Tuning tuning;
   for (std::size_t k = 0; k < factors.size(); ++k) {
     const TunedFactor& f = factors[k];
     const double x = (after ? f.value : f.prior) + (k == moved ? by * f.prior_sigma : 0.0);
-    tuning.values.emplace(f.key, TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
+    tuning.values.emplace(f.key, model::TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
   }
   return tuning;
 }
@@ -55,7 +57,7 @@ struct Spreads {
   ToPressure at, sigma;
 };
 /// `covariance` of the determined factors; the others keep that of their prior. Before tuning all do.
-Spreads spreads(const Build& build, const TuneFit& fit, bool after) {
+Spreads spreads(const description::Build& build, const TuneFit& fit, bool after) {
   const auto& factors = fit.factors;
   std::vector<ToPressure> high, low;
   for (std::size_t k = 0; k < factors.size(); ++k) {
@@ -82,47 +84,47 @@ Spreads spreads(const Build& build, const TuneFit& fit, bool after) {
 
 /// Carries values between the fields of a file and a map by key.
 struct ToMap {
-  std::map<std::string, TunedValue, std::less<>>& values;
+  std::map<std::string, model::TunedValue, std::less<>>& values;
   std::string path{};
   template <class Q>
-  void operator()(const Field& field, const Given<Q>& given, Limits) {
+  void operator()(const description::Field& field, const description::Given<Q>& given, description::Limits) {
     using T = QuantityTraits<Q>;
     if (given)
-      values.emplace(path + std::string(field.key), TunedValue{AnyQuantity(*given), T::to_si(given.band->low),
-                                                               T::to_si(given.band->high), given.unit});
+      values.emplace(path + std::string(field.key), model::TunedValue{AnyQuantity(*given), T::to_si(given.band->low),
+                                                                      T::to_si(given.band->high), given.unit});
   }
-  void operator()(const Field&, const Text&, Allowed) {}
+  void operator()(const description::Field&, const description::Text&, description::Allowed) {}
   template <class Part>
-  void section(const Field& field, const Part& part) {
+  void section(const description::Field& field, const Part& part) {
     ToMap inner{values, path + std::string(field.key) + "."};
     Part::fields(part, inner);
   }
 };
 struct FromMap {
-  const std::map<std::string, TunedValue, std::less<>>& values;
+  const std::map<std::string, model::TunedValue, std::less<>>& values;
   std::string path{};
   template <class Q>
-  void operator()(const Field& field, Given<Q>& given, Limits) {
+  void operator()(const description::Field& field, description::Given<Q>& given, description::Limits) {
     const auto found = values.find(path + std::string(field.key));
     if (found == values.end()) return;
     using T = QuantityTraits<Q>;
-    const TunedValue& v = found->second;
+    const model::TunedValue& v = found->second;
     given = {Band<Q>{T::from_si(v.value.si), T::from_si(v.low), T::from_si(v.high)}, v.unit, v.low < v.high, {}};
   }
-  void operator()(const Field&, Text&, Allowed) {}
+  void operator()(const description::Field&, description::Text&, description::Allowed) {}
   template <class Part>
-  void section(const Field& field, Part& part) {
+  void section(const description::Field& field, Part& part) {
     FromMap inner{values, path + std::string(field.key) + "."};
     Part::fields(part, inner);
   }
 };
 }  // namespace
 
-TuneResult tune(const Build& build, const Log& log) {
+TuneResult tune(const description::Build& build, const description::Log& log) {
   TuneResult result{.fit = fit_log(build, log), .tuning = {}, .own_blower = {}, .working = {}};
   for (TunedFactor& f : result.fit.factors) {
     if (!f.determined) continue;
-    const TunedValue value = rounded(f, result.fit.cover);
+    const model::TunedValue value = rounded(f, result.fit.cover);
     f.value = value.value.si;
     result.tuning.values.emplace(f.key, value);
   }
@@ -135,19 +137,19 @@ TuneResult tune(const Build& build, const Log& log) {
   return result;
 }
 
-Tuning tuning_of(const TunedFile& file) {
-  Tuning tuning{file.file, {}};
+model::Tuning tuning_of(const description::TunedFile& file) {
+  model::Tuning tuning{file.file, {}};
   ToMap visitor{tuning.values};
-  TunedFile::fields(file, visitor);
+  description::TunedFile::fields(file, visitor);
   return tuning;
 }
-TunedFile file_of(const TuneResult& result, const Log& log) {
-  TunedFile file;
+description::TunedFile file_of(const TuneResult& result, const description::Log& log) {
+  description::TunedFile file;
   FromMap visitor{result.tuning.values};
-  TunedFile::fields(file, visitor);
+  description::TunedFile::fields(file, visitor);
   const std::string name = log.file.substr(log.file.find_last_of("/\\") + 1);
-  file.log.value = name.size() <= longest_text ? printable(name) : "a log with a long name";
+  file.log.value = name.size() <= description::longest_text ? input::printable(name) : "a log with a long name";
   file.day = log.day;
   return file;
 }
-}  // namespace lumwright
+}  // namespace lumwright::tune

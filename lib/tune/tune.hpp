@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::tune {
 /// SI numbers of the kind; sigmas are single standard deviations.
 struct TunedFactor {
   std::string key, name;
@@ -48,7 +48,7 @@ struct SteamTime {
 };
 struct TuneResult {
   TuneFit fit;
-  Tuning tuning;  // values rounded as in the file; spreads that hold all of them together with 95 %
+  model::Tuning tuning;  // values rounded as in the file; spreads that hold all of them together with 95 %
   std::optional<SteamTime> own_blower, working;
 };
 
@@ -58,11 +58,11 @@ struct TuneResult {
 /// are determined. Throws ModelError with a sentence for the user where the description cannot be solved, no reading
 /// can be used, the readings determine nothing, two factors cannot be told apart (correlation above 0.98, or each
 /// determined only if the other were known), or the fit runs against an edge of the physics.
-TuneFit fit_log(const Build& build, const Log& log);
+TuneFit fit_log(const description::Build& build, const description::Log& log);
 /// The same, and what it means for the description.
-TuneResult tune(const Build& build, const Log& log);
+TuneResult tune(const description::Build& build, const description::Log& log);
 
 /// To and from the file beside the description.
-Tuning tuning_of(const TunedFile& file);
-TunedFile file_of(const TuneResult& result, const Log& log);
-}  // namespace lumwright
+model::Tuning tuning_of(const description::TunedFile& file);
+description::TunedFile file_of(const TuneResult& result, const description::Log& log);
+}  // namespace lumwright::tune

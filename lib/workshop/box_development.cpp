@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 constexpr double right_angle = 0.5 * std::numbers::pi;
 
@@ -135,4 +135,4 @@ SquareBoxNet square_box(const SquareBox& box) {
   net.metal = area_within(net.outline) * box.sheet;
   return net;
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct Bend {
   double angle;   // turned through: 90.0 * degree
   Length inside;  // radius; 0 for a sharp fold
@@ -73,4 +73,4 @@ struct SquareBoxNet {
 /// where fold lines cross, or the corner tears. Width, length, height and sheet above zero, the others not negative.
 /// Throws ModelError otherwise, or when wall, hem or tab is shorter than its bends need.
 SquareBoxNet square_box(const SquareBox& box);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -4,7 +4,7 @@
 #include "quantity/require.hpp"
 #include <algorithm>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 Gap judged(const Band<Length>& hot, Length least, Length most) {
   if (hot.low < 0.0 * mm) return Gap::interference;
@@ -17,8 +17,10 @@ BrazeGap braze_gap(const BrazedJoint& joint) {
   require_band("tube outside diameter", joint.tube, "mm");
   require_band("hole for the tube", joint.hole, "mm");
   const Temperature at = joint.filler.liquidus;
-  const double tube = 1.0 + linear_strain(joint.tube_metal, at), plate = 1.0 + linear_strain(joint.plate_metal, at);
-  const StrainRange tubes = strain(joint.tube_metal, at), plates = strain(joint.plate_metal, at);
+  const double tube = 1.0 + matter::linear_strain(joint.tube_metal, at),
+               plate = 1.0 + matter::linear_strain(joint.plate_metal, at);
+  const matter::StrainRange tubes = matter::strain(joint.tube_metal, at),
+                            plates = matter::strain(joint.plate_metal, at);
   const Band<Length> cold = {0.5 * (joint.hole.value - joint.tube.value), 0.5 * (joint.hole.low - joint.tube.high),
                              0.5 * (joint.hole.high - joint.tube.low)};
   const Band<Length> hot = {0.5 * (joint.hole.value * plate - joint.tube.value * tube),
@@ -35,4 +37,4 @@ BrazeGap braze_gap(const BrazedJoint& joint) {
           .hole_to_bore = {hole_for(0.5 * (least + most)), hole_for(least), hole_for(most)},
           .gap = judged(hot, least, most)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -6,7 +6,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::workshop {
 /// A tube in the hole of a plate, sizes at 20 degC.
 struct BrazedJoint {
   Band<Length> tube;
@@ -30,4 +30,4 @@ struct BrazeGap {
 /// prints them, 0.05 to 0.13 mm per side. Coefficients to 650 degC are good to about 10 %. Throws ModelError for sizes
 /// not above zero or out of order, or a liquidus beyond one of the metals.
 BrazeGap braze_gap(const BrazedJoint& joint);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

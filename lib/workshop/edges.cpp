@@ -3,7 +3,7 @@
 #include "quantity/require.hpp"
 #include "workshop/hole_circle.hpp"
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 // source and standing are those of the limit that is broken, or of the wish that is met
 template <class Q>
@@ -33,4 +33,4 @@ MetalLeft judge_pitch(Length centre_to_centre, Length hole) {
 MetalLeft judge_web(Length web) {
   return judged(web, 1.0 * mm, data::shop_length("web least"), data::shop_length("web preferred"), 1.0 * mm);
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -4,7 +4,7 @@
 #include "quantity/quantity.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::workshop {
 enum class Room { too_little, tight, enough };
 struct MetalLeft {
   Room room;
@@ -37,4 +37,4 @@ MetalLeft judge_edge(Length centre_to_edge, Length hole);
 MetalLeft judge_pitch(Length centre_to_centre, Length hole);
 /// Metal between openings in thin sheet: 1 mm at least, 2 mm preferred, common practice.
 MetalLeft judge_web(Length web);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 bool within(Length a, Length b, Length by) { return std::abs(in(a - b, mm)) <= in(by, mm) + 1e-9; }
 
@@ -137,4 +137,4 @@ FanDrawing fan_drawing(const FanInHand& fan) {
   if (fan.opening) require_above_zero("air passage of the fan", *fan.opening, "mm");
   return with_measured(fan, fan.kind == data::FanKind::axial ? axial_drawing(fan) : blower_drawing(fan));
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

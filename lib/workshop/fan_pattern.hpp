@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 /// What the user can say about the fan in hand. What is measured stands before the table.
 struct FanInHand {
   data::FanKind kind;
@@ -44,4 +44,4 @@ struct FanDrawing {
 /// With holes and opening all measured any fan may be drawn. Throws ModelError for a size not above zero or a pitch
 /// that is not shorter than the frame.
 FanDrawing fan_drawing(const FanInHand& fan);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -3,13 +3,13 @@
 #include "matter/metal.hpp"
 #include "numeric/root.hpp"
 #include "quantity/require.hpp"
-#include "workshop/measuring.hpp"
-#include "workshop/tube_heating.hpp"
+#include "workshop/detail/measuring.hpp"
+#include "workshop/detail/tube_heating.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 constexpr Length no_length = 0.0 * mm;
 
@@ -40,8 +40,8 @@ Band<Length> scaled(const Band<Length>& size, double strain) {
 Band<Length> shifted(const Band<Length>& size, Length by) { return {size.value + by, size.low + by, size.high + by}; }
 
 HotClearance hot(const FitInput& input, const Band<Length>& bore, const WallPair& at) {
-  const double grown = strain(input.tube_metal, at.tube).most;
-  const double opened = strain(input.chimney_metal, at.chimney).least;
+  const double grown = matter::strain(input.tube_metal, at.tube).most;
+  const double opened = matter::strain(input.chimney_metal, at.chimney).least;
   return {.tube = at.tube,
           .chimney = at.chimney,
           .tube_strain = grown,
@@ -65,9 +65,9 @@ HeatWall wall_of(const data::MetalRow& metal, Length thickness) {
 }
 /// By the mean coefficients, which tell one place from another well enough.
 WallPair least_gap(const FitInput& input, const Band<Length>& bore, const std::vector<HeatingMoment>& moments) {
+  const matter::LinearStrain tube(input.tube_metal), chimney(input.chimney_metal);
   const auto closes = [&](const WallPair& at) {
-    return input.outside.value * linear_strain(input.tube_metal, at.tube) -
-           bore.value * linear_strain(input.chimney_metal, at.chimney);
+    return input.outside.value * tube.at(at.tube) - bore.value * chimney.at(at.chimney);
   };
   const WallPair* worst = &moments.front().places.front();
   Length most = closes(*worst);
@@ -102,16 +102,16 @@ Hottest hottest(const FitInput& input, const Band<Length>& bore) {
 }
 
 std::optional<Temperature> seizing_temperature(const FitInput& input, const Band<Length>& bore) {
-  const double opened = strain(input.chimney_metal, input.chimney_cold).least;
+  const double opened = matter::strain(input.chimney_metal, input.chimney_cold).least;
   const Length room = bore.low * (1.0 + opened) - 2.0 * input.soot;
   const auto gap = [&](double celsius) {
-    const Length left = room - input.outside.high * (1.0 + strain(input.tube_metal, degC(celsius)).most);
+    const Length left = room - input.outside.high * (1.0 + matter::strain(input.tube_metal, degC(celsius)).most);
     return in(left, mm);
   };
-  const double from = 20.0, to = std::nextafter(in_degC(highest_temperature(input.tube_metal)), from);
+  const double from = 20.0, to = std::nextafter(in_degC(matter::highest_temperature(input.tube_metal)), from);
   if (gap(from) <= 0.0) return degC(from);
   if (gap(to) > 0.0) return std::nullopt;
-  return degC(bracketed_root(gap, from, to, "seizing temperature"));
+  return degC(numeric::bracketed_root(gap, from, to, "seizing temperature"));
 }
 
 Area gap_area(const LeakGap& gap) {
@@ -203,4 +203,4 @@ Fit fit(const FitInput& input) {
           .skim = skim(input, needed + uncertainty, margin >= no_length),
           .engagement = engagement(input, cold)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

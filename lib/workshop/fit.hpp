@@ -5,7 +5,7 @@
 #include "quantity/quantity.hpp"
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::workshop {
 /// What heats and cools tube and chimney; the walls themselves are in FitInput.
 struct FitHeat {
   HeatTransfer gas_side;       // from the gas to the tube
@@ -121,4 +121,4 @@ struct LeakGap {
 /// Area between tube and chimney over the area of the tube's bore. Exact; with the mean of bore and outside as diameter
 /// D it is 2 D c / d^2. Zero when the tube fills the bore. Throws ModelError for a size not above zero.
 double leak_share(const LeakGap& gap);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 // a hole due north lies at x = 0, not at 6e-17 of the radius, which would print as -0.000
 double clean(double share) { return std::abs(share) < 1e-14 ? 0.0 : share; }
@@ -44,4 +44,4 @@ std::vector<PlanePoint> hole_square(const HoleSquare& square) {
     found.push_back(on_datum(corner, half, square.datum));
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

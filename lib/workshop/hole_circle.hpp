@@ -3,7 +3,7 @@
 #include "workshop/plane.hpp"
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct HoleCircle {
   int count;  // 1 or more
   Length pitch_circle;
@@ -30,4 +30,4 @@ struct HoleSquare {
   Datum datum;
 };
 std::vector<PlanePoint> hole_square(const HoleSquare& square);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

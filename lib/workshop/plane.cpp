@@ -1,6 +1,6 @@
 #include "workshop/plane.hpp"
 #include <cmath>
 
-namespace lumwright {
+namespace lumwright::workshop {
 Length distance(PlanePoint a, PlanePoint b) { return std::hypot(in(b.x - a.x, mm), in(b.y - a.y, mm)) * mm; }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -3,7 +3,7 @@
 #include "quantity/quantity.hpp"
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 /// An angle is a pure number in radians: 30.0 * degree. Counter-clockwise from the x axis, y upwards.
 inline constexpr double degree = 0.017453292519943295;
 
@@ -20,4 +20,4 @@ enum class Datum {
 
 /// Distance of two points. Exact.
 Length distance(PlanePoint a, PlanePoint b);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 constexpr double cut_exactly = 1e-9;  // relative: a step of 20 mm is a 20 mm hole
 
@@ -93,4 +93,4 @@ std::vector<data::DrillRow> plate_drills(Length diameter, std::string_view serie
   std::reverse(order.begin(), order.end());
   return order;
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

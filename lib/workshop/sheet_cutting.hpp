@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct SawAdvice {
   Length wanted_tooth_pitch;  // three teeth in the sheet, square on
   double wanted_teeth_per_inch;
@@ -48,4 +48,4 @@ SheetHolePlan sheet_hole(const SheetHole& hole);
 /// Drills for a hole in plate, in order: the pilot first where the hole is over 6 mm, about half the next each time.
 /// Throws ModelError beyond the drills of the table (0.5 to 13 mm).
 std::vector<data::DrillRow> plate_drills(Length diameter, std::string_view series = "");
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -3,7 +3,7 @@
 #include "quantity/require.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::workshop {
 Volume tube_volume(const TubeShape& tube) {
   require_above_zero("tube outside diameter", tube.outside, "mm");
   require_above_zero("tube wall", tube.wall, "mm");
@@ -43,4 +43,4 @@ Volume box_volume(const BoxShape& box) {
 }
 
 Mass mass_of(Volume volume, std::string_view metal) { return volume * data::strength(metal).density; }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

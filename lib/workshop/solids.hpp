@@ -3,7 +3,7 @@
 #include "quantity/quantity.hpp"
 #include <string_view>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct TubeShape {
   Length outside;
   Length wall;
@@ -37,4 +37,4 @@ Volume box_volume(const BoxShape& box);
 
 /// Volume times the density of strengths.yaml, good to 2 %. Throws ModelError for a metal that it lacks.
 Mass mass_of(Volume volume, std::string_view metal);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

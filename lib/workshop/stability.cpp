@@ -8,7 +8,7 @@
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 constexpr Length no_arm = 0.0 * mm;
 constexpr Force newton = kg * m / s / s;
@@ -142,4 +142,4 @@ Stability stability(const Stack& stack) {
           .leans_too_far = lean > data::shop_number("tilt").value.value,
           .chimney = chimney_load(stack, load)};
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

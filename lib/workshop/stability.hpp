@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 using Force = decltype(Mass() * Acceleration());
 using Moment = decltype(Force() * Length());
 
@@ -78,4 +78,4 @@ struct RingLoad {
 /// Largest bending moment in a thin ring pressed out of round as above. Half angle 0 to 90 degrees; by superposition of
 /// point loads (found by scan, one degree). Throws ModelError outside or for a radius not above zero.
 Moment ring_moment(const RingLoad& load);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -5,8 +5,17 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
+/// Can its size fit at all? No clearance that heat asks for is below zero, so that most of a table is out before the
+/// heat is looked into.
+bool size_may_fit(const FitInput& input) {
+  const LeakGap gap{.bore = input.bore.value,
+                    .outside = input.outside.value,
+                    .tube_bore = input.outside.value - 2.0 * input.tube_wall};
+  const Length least_skim = input.outside.high - (input.bore.low - input.seam_ridge);
+  return leak_share(gap) <= most_leak_share() && least_skim <= data::length_rule("heavy skim").value.value;
+}
 bool can_be_made_to_fit(const Fit& fit) {
   if (fit.leak_share.value > most_leak_share()) return false;
   if (fit.skim.on_diameter == 0.0 * mm) return true;
@@ -33,6 +42,7 @@ std::vector<StockTube> stock_tubes(const FitInput& input, std::size_t most) {
     tried.outside = {tube.outside, tube.outside - spread, tube.outside + spread};
     tried.outside_measured_within = 0.0 * mm;
     tried.tube_wall = tube.wall;
+    if (!size_may_fit(tried)) continue;
     const StockTube candidate{.tube = tube, .outside = tried.outside, .fit = fit(tried)};
     if (can_be_made_to_fit(candidate.fit)) found.push_back(candidate);
   }
@@ -41,4 +51,4 @@ std::vector<StockTube> stock_tubes(const FitInput& input, std::size_t most) {
   if (found.size() > most) found.erase(found.begin() + static_cast<std::ptrdiff_t>(most), found.end());
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -5,7 +5,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct StockTube {
   data::TubeRow tube;    // `documented` false: ask the stockist
   Band<Length> outside;  // nominal, with the spread of drawn tube
@@ -23,4 +23,4 @@ std::vector<StockTube> stock_tubes(const FitInput& input, std::size_t most);
 
 /// How far drawn tube of this nominal size may lie from it, either way. Throws ModelError beyond the table (30 mm).
 Length stock_spread(Length outside);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

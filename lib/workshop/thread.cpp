@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 namespace {
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
@@ -161,4 +161,4 @@ const data::DrillRow& drill_for(Length diameter, std::string_view series) {
   return std::abs(in(of_series.diameter - diameter, mm)) <= last_bit * in(as_good, mm) ? of_series
                                                                                        : nearest_drill(diameter);
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::workshop {
 /// The thread of that name: "8BA", "8 B.A.", "no 8 BA", "M3", "m3 x 0.5", "4-40 UNC", "#4-40", "1/4 x 40 ME",
 /// "1/4in-40". Capitals, blanks, dots, `x`, `-` and "by" count nothing; the series may be left out where size and pitch
 /// name one thread only. Throws ModelError that names the nearest thread, or those that the words fit.
@@ -44,4 +44,4 @@ Length clearance_hole(const data::ThreadRow& thread, ClearanceFit fit);
 const data::DrillRow& nearest_drill(Length diameter, std::string_view series = "");
 /// The same, but any drill where none of the series is as good ("drill as good" of data/shop_rules.yaml).
 const data::DrillRow& drill_for(Length diameter, std::string_view series);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace lumwright {
+namespace lumwright::workshop {
 ThreadHold thread_hold(const TappedPlate& plate) {
   require_above_zero("thickness of the tapped plate", plate.plate, "mm");
   require_above_zero("strength of screw over plate", plate.screw_over_metal);
@@ -33,4 +33,4 @@ ThreadHold thread_hold(const TappedPlate& plate) {
     found.hold = Hold::short_of_wish;
   return found;
 }
-}  // namespace lumwright
+}  // namespace lumwright::workshop

@@ -4,7 +4,7 @@
 #include "data/threads.hpp"
 #include <string>
 
-namespace lumwright {
+namespace lumwright::workshop {
 struct TappedPlate {
   data::ThreadRow thread;
   Length plate;             // thickness that is tapped right through
@@ -31,4 +31,4 @@ struct ThreadHold {
 /// where above 1. The sources differ by half a diameter for brass. Plate and ratio above zero. Throws ModelError
 /// otherwise or for a metal without a rule.
 ThreadHold thread_hold(const TappedPlate& plate);
-}  // namespace lumwright
+}  // namespace lumwright::workshop

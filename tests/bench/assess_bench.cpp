@@ -2,6 +2,7 @@
 // start.
 #include "description/reader.hpp"
 #include "model/solved.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/assess.hpp"
 #include "report/json.hpp"
 #include "report/text.hpp"
@@ -13,6 +14,12 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 template <class F>

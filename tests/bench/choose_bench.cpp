@@ -7,6 +7,8 @@
 #include <cstring>
 #include <sys/resource.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::choose;
 
 namespace {
 double megabytes() {
@@ -19,7 +21,7 @@ void run(const char* what, BinSize size, unsigned threads) {
   ChooseAsked asked;
   asked.threads = threads;
   const auto start = std::chrono::steady_clock::now();
-  const Choice choice = choose(bin, asked);
+  const Choice choice = choose::choose(bin, asked);
   const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
   const auto all = static_cast<double>(choice.effort.combinations);
   std::printf(

@@ -7,6 +7,7 @@
 #include <vector>
 
 using namespace lumwright;
+using namespace lumwright::boiler;
 
 namespace {
 struct Case {

@@ -7,6 +7,8 @@
 #include <iterator>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 double seconds(const Build& build, unsigned threads, std::size_t count) {

@@ -6,6 +6,9 @@
 #include <map>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::power;
+using namespace lumwright::boiler;
 
 TEST_CASE("the pack ends where its discharge ends, for the same reason, and gives the same on the way") {
   // the discharge integrates charge over time on its own; here the same load is read at given charges

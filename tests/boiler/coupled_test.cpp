@@ -1,5 +1,5 @@
 // Fan, pack, gas path, fire and boiler in one: every instant against its parts, and the run as a whole.
-#include "boiler/instant.hpp"
+#include "boiler/detail/instant.hpp"
 #include "boiler/raise.hpp"
 #include "draught/duty.hpp"
 #include "draught/openings.hpp"
@@ -10,6 +10,10 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::fire;
+using namespace lumwright::power;
+using namespace lumwright::boiler;
 
 namespace {
 Condition condition_of(const RaiseInstant& i) {

@@ -5,6 +5,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::boiler;
 
 TEST_CASE("a boiler shut with air in it shows pressure too soon") {
   // second program: p_sat(T) + p_air (T/T0)(V0/V) with IAPWS-IF97; 0.05 K

@@ -1,10 +1,12 @@
-#include "boiler/flow_tracker.hpp"
+#include "boiler/detail/flow_tracker.hpp"
 #include "../draught/random_path.hpp"
 #include "near.hpp"
 #include "quantity/errors.hpp"
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::boiler;
 
 namespace {
 FixedTemperatures warm(double share) {  // a fire that brightens
@@ -53,7 +55,7 @@ TEST_CASE("the followed flow is a stable balance of fan and path, and the full s
 TEST_CASE("when a fan's branch ends the tracker finds the other one") {
   // A curve with a dip. Behind a throttle in cold air the hot path is the easier one for the fan's own volume flow; as
   // the fire dies, the line of the path climbs over the hump on the right.
-  const FanCurve curve(FanKind::axial, 4000.0 * rpm,
+  const FanCurve curve(data::FanKind::axial, 4000.0 * rpm,
                        {{0.0 * litre_per_s, 100.0 * Pa},
                         {0.6 * litre_per_s, 20.0 * Pa},
                         {0.8 * litre_per_s, 45.0 * Pa},

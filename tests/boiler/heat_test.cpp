@@ -9,6 +9,10 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
+using namespace lumwright::fire;
+using namespace lumwright::boiler;
 
 TEST_CASE("published Nusselt numbers of fire tubes") {
   for (const data::Row& row : published("combustion", "tubes")) {

@@ -1,9 +1,11 @@
-#include "boiler/integrator.hpp"
+#include "boiler/detail/integrator.hpp"
 #include "near.hpp"
 #include "numeric/root.hpp"
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::numeric;
+using namespace lumwright::boiler;
 
 TEST_CASE("a boiler of constant power and loss warms as the closed form says") {
   // t = -(C/UA) ln(1 - UA dT/Q): 1929.2 J/K, 650 W, 0.35 W/K, 15 to 120.42 degC gives 322.12 s

@@ -6,6 +6,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::power;
+using namespace lumwright::boiler;
 
 namespace {
 constexpr RaiseEventKind own = RaiseEventKind::own_blower;

@@ -9,6 +9,9 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::fire;
+using namespace lumwright::boiler;
 
 namespace {
 Duration time_to(const RaiseInput& input, RaiseEventKind kind) { return raise(input).time_of(kind).value(); }

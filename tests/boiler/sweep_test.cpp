@@ -11,6 +11,10 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::fire;
+using namespace lumwright::power;
+using namespace lumwright::boiler;
 
 namespace {
 FanDraught random_draught(Dice& dice) {

@@ -12,6 +12,11 @@
 
 namespace {
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::choose;
+using namespace lumwright::report;
 Source read(const char* name) {
   std::ifstream in(name, std::ios::binary);
   return {name, {std::istreambuf_iterator<char>(in), {}}};
@@ -36,7 +41,8 @@ int main(int argc, char** argv) {
   try {
     const bool choosing = argc == 4 && std::string(argv[1]) == "choose";
     const std::string folder = argv[choosing ? 3 : 2];
-    for (const NamedText& file : choosing ? choice_files(choose(read_bin(read(argv[2]))), {}) : report_of(argc, argv)) {
+    for (const NamedText& file :
+         choosing ? choice_files(choose::choose(read_bin(read(argv[2]))), {}) : report_of(argc, argv)) {
       std::ofstream out(folder + "/" + file.name, std::ios::binary);
       out << file.text;
       if (!out.flush()) return 1;

@@ -6,6 +6,9 @@
 #include "random_bin.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::choose;
 
 namespace {
 Bin bin_of(unsigned seed, BinSize size, bool wild, unsigned order = 0) {
@@ -28,10 +31,10 @@ TEST_CASE("what is left out could never have won: 200 random bins against brute 
     ChooseAsked asked;
     asked.places = 1 + seed % 5;
     asked.checked = false;
-    const Choice pruned = choose(bin, asked);
+    const Choice pruned = choose::choose(bin, asked);
     asked.every = true;
     asked.places = 100'000;
-    const Choice every = choose(bin, asked);
+    const Choice every = choose::choose(bin, asked);
     followed += pruned.effort.raises;
     of += every.effort.raises;
     for (std::size_t e = 0; e < pruned.engines.size(); ++e) {
@@ -61,11 +64,11 @@ TEST_CASE("nothing depends on the number of threads or on the order of things in
     const BinSize size{4, 3, 3, 3, 3};
     ChooseAsked alone;
     alone.threads = 1;
-    const Choice one = choose(bin_of(seed, size, true), alone);
+    const Choice one = choose::choose(bin_of(seed, size, true), alone);
     for (const unsigned order : {0U, 5U, 6U}) {
       ChooseAsked asked;
       asked.threads = order == 0 ? 5 : 2;
-      const Choice other = choose(bin_of(seed, size, true, order), asked);
+      const Choice other = choose::choose(bin_of(seed, size, true, order), asked);
       REQUIRE(other.engines.size() == one.engines.size());
       CHECK(told(other.for_all) == told(one.for_all));
       CHECK(other.effort.raises == one.effort.raises);
@@ -86,7 +89,7 @@ TEST_CASE("nothing depends on the number of threads or on the order of things in
 // step-up that holds its voltage is shared among packs, so its steps differ: 0.1 %, as raise() promises.
 TEST_CASE("a combination is worth what a description of it is worth") {
   const Bin bin = example_bin();
-  const Choice choice = choose(bin);
+  const Choice choice = choose::choose(bin);
   std::size_t compared = 0;
   for (const EngineChoice& engine : choice.engines)
     for (const Place& place : engine.places) {
@@ -111,7 +114,7 @@ TEST_CASE("a combination is worth what a description of it is worth") {
 
 TEST_CASE("every loser has its reason, and the counts add up") {
   const Bin bin = example_bin();
-  const Choice choice = choose(bin);
+  const Choice choice = choose::choose(bin);
   for (const EngineChoice& engine : choice.engines) {
     std::size_t lost = 0, shown = 0;
     for (const LossCount& loss : engine.losses) lost += loss.count;
@@ -136,7 +139,7 @@ TEST_CASE("every loser has its reason, and the counts add up") {
 }
 
 TEST_CASE("two engines that both want the only one there is are told so") {
-  const Choice choice = choose(example_bin());
+  const Choice choice = choose::choose(example_bin());
   const auto& first = choice.engines[0].places.at(0).candidate;
   const auto& other = choice.engines[1].places.at(0).candidate;
   const bool same_fan = first.at.fan == other.at.fan || first.at.pack == other.at.pack;
@@ -147,7 +150,7 @@ TEST_CASE("an engine of which too little is said is named with what is missing, 
   std::string text = example_text("bins/tarn-beck-shed");
   const std::string from = "water: 210 ml, ";
   text.erase(text.find(from), from.size());
-  const Choice choice = choose(read_bin({"shed.yaml", text}));
+  const Choice choice = choose::choose(read_bin({"shed.yaml", text}));
   CHECK(choice.engines[0].engine == "Low Gill tank");
   CHECK(choice.engines[0].lacking == std::vector<std::string>{"engine.boiler.water"});
   CHECK(choice.engines[0].places.empty());
@@ -163,7 +166,7 @@ TEST_CASE("progress goes up to the end and no further") {
     seen.push_back(done);
     of = all;
   };
-  choose(example_bin(), asked);
+  choose::choose(example_bin(), asked);
   CHECK(std::is_sorted(seen.begin(), seen.end()));
   CHECK(seen.back() == of);
   CHECK(seen.size() > 5);
@@ -173,7 +176,7 @@ TEST_CASE("tubes from stock are found for each chimney by itself") {
   std::string text = example_text("bins/tarn-beck-shed");
   const auto from = text.find("tubes:\n  - { name: turned"), to = text.find("engines:");
   text.replace(from, to - from, "tubes: stock\n\n");
-  const Choice choice = choose(read_bin({"shed.yaml", text}));
+  const Choice choice = choose::choose(read_bin({"shed.yaml", text}));
   for (const EngineChoice& engine : choice.engines) {
     CAPTURE(engine.engine);
     CHECK(!engine.tubes.empty());

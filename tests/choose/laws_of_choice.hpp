@@ -14,26 +14,26 @@ inline double grams(const std::optional<Mass>& mass) {
   return mass ? in(*mass, unit::g) : std::numeric_limits<double>::infinity();
 }
 /// All that is told of a candidate, to the last digit.
-inline std::string told(const Candidate& c) {
+inline std::string told(const choose::Candidate& c) {
   return fmt::format("{} | {} | {} | {}: {} s, {}, {} g", c.fan, c.pack, c.step_up, c.tube, in(c.to_steam, unit::s),
                      c.light_ups, grams(c.mass));
 }
-inline std::vector<std::string> told(const std::vector<Candidate>& all) {
+inline std::vector<std::string> told(const std::vector<choose::Candidate>& all) {
   std::vector<std::string> out;
-  for (const Candidate& c : all) out.push_back(told(c));
+  for (const choose::Candidate& c : all) out.push_back(told(c));
   return out;
 }
-inline std::vector<std::string> told(const std::vector<Place>& all) {
+inline std::vector<std::string> told(const std::vector<choose::Place>& all) {
   std::vector<std::string> out;
-  for (const Place& p : all) out.push_back(fmt::format("{}. {}", p.group, told(p.candidate)));
+  for (const choose::Place& p : all) out.push_back(fmt::format("{}. {}", p.group, told(p.candidate)));
   return out;
 }
-inline std::vector<std::string> told(const std::vector<UnitChoice>& all) {
+inline std::vector<std::string> told(const std::vector<choose::UnitChoice>& all) {
   std::vector<std::string> out;
-  for (const UnitChoice& u : all) {
+  for (const choose::UnitChoice& u : all) {
     std::string line = fmt::format("{} | {} | {}: {} {}", u.unit.fan_name, u.unit.pack_name, u.unit.step_up_name,
                                    u.served, u.contented);
-    for (const Serving& s : u.engines) line += s.with ? " / " + told(*s.with) : " / -";
+    for (const choose::Serving& s : u.engines) line += s.with ? " / " + told(*s.with) : " / -";
     out.push_back(line);
   }
   return out;
@@ -47,73 +47,76 @@ struct Naive {
   std::vector<std::string> places, front;
 };
 /// `every` holds all candidates among its places, for so many were asked.
-inline Naive naive_choice(const EngineChoice& every) {
-  std::vector<Candidate> all;
-  for (const Place& p : every.places) all.push_back(p.candidate);
+inline Naive naive_choice(const choose::EngineChoice& every) {
+  std::vector<choose::Candidate> all;
+  for (const choose::Place& p : every.places) all.push_back(p.candidate);
   Naive out;
-  std::vector<Candidate> front;
-  for (const Candidate& a : all)
-    if (std::none_of(all.begin(), all.end(), [&](const Candidate& b) {
+  std::vector<choose::Candidate> front;
+  for (const choose::Candidate& a : all)
+    if (std::none_of(all.begin(), all.end(), [&](const choose::Candidate& b) {
           const bool no_worse =
               b.to_steam <= a.to_steam && b.light_ups >= a.light_ups && grams(b.mass) <= grams(a.mass);
           const bool better = b.to_steam < a.to_steam || b.light_ups > a.light_ups || grams(b.mass) < grams(a.mass);
           return no_worse && better;
         }))
       front.push_back(a);
-  const auto names = [](const Candidate& c) { return std::tuple(c.fan, c.pack, c.step_up, c.tube); };
-  std::sort(front.begin(), front.end(), [&](const Candidate& a, const Candidate& b) {
+  const auto names = [](const choose::Candidate& c) { return std::tuple(c.fan, c.pack, c.step_up, c.tube); };
+  std::sort(front.begin(), front.end(), [&](const choose::Candidate& a, const choose::Candidate& b) {
     return std::tuple(in(a.to_steam, unit::s), names(a)) < std::tuple(in(b.to_steam, unit::s), names(b));
   });
   out.front = told(front);
   // the fastest of the best grade that is left opens a group; those after it join until one can be told from it
-  const auto grade = [](const Candidate& c) { return (c.in_time ? 0 : 2) + (c.enough ? 0 : 1); };
+  const auto grade = [](const choose::Candidate& c) { return (c.in_time ? 0 : 2) + (c.enough ? 0 : 1); };
   for (std::size_t group = 1; !all.empty(); ++group) {
-    const Candidate leader = *std::min_element(all.begin(), all.end(), [&](const Candidate& a, const Candidate& b) {
-      return std::tuple(grade(a), in(a.to_steam, unit::s)) < std::tuple(grade(b), in(b.to_steam, unit::s));
-    });
-    const auto apart = [&](const Candidate& c) {
+    const choose::Candidate leader =
+        *std::min_element(all.begin(), all.end(), [&](const choose::Candidate& a, const choose::Candidate& b) {
+          return std::tuple(grade(a), in(a.to_steam, unit::s)) < std::tuple(grade(b), in(b.to_steam, unit::s));
+        });
+    const auto apart = [&](const choose::Candidate& c) {
       const bool one_fan = c.at.fan == leader.at.fan && c.at.pairing == leader.at.pairing;
       const double both = c.time_spread * c.time_spread + leader.time_spread * leader.time_spread;
       const double share = one_fan || both < 0.0004 ? 0.02 : std::sqrt(both);
       return grade(c) != grade(leader) || in(c.to_steam, unit::s) > (1.0 + share) * in(leader.to_steam, unit::s);
     };
-    const auto before = [&](const Candidate& a, const Candidate& b) {
+    const auto before = [&](const choose::Candidate& a, const choose::Candidate& b) {
       return std::tuple(in(a.to_steam, unit::s), names(a)) < std::tuple(in(b.to_steam, unit::s), names(b));
     };
-    std::optional<Candidate> ends;  // the first that can be told apart
-    for (const Candidate& c : all)
+    std::optional<choose::Candidate> ends;  // the first that can be told apart
+    for (const choose::Candidate& c : all)
       if (grade(c) == grade(leader) && apart(c) && (!ends || before(c, *ends))) ends = c;
-    std::vector<Candidate> members;
-    const auto joins = [&](const Candidate& c) { return grade(c) == grade(leader) && (!ends || before(c, *ends)); };
+    std::vector<choose::Candidate> members;
+    const auto joins = [&](const choose::Candidate& c) {
+      return grade(c) == grade(leader) && (!ends || before(c, *ends));
+    };
     std::copy_if(all.begin(), all.end(), std::back_inserter(members), joins);
     std::erase_if(all, joins);
-    std::sort(members.begin(), members.end(), [&](const Candidate& a, const Candidate& b) {
+    std::sort(members.begin(), members.end(), [&](const choose::Candidate& a, const choose::Candidate& b) {
       return std::tuple(grams(a.mass), -a.light_ups, in(a.to_steam, unit::s), names(a)) <
              std::tuple(grams(b.mass), -b.light_ups, in(b.to_steam, unit::s), names(b));
     });
-    for (const Candidate& c : members) out.places.push_back(fmt::format("{}. {}", group, told(c)));
+    for (const choose::Candidate& c : members) out.places.push_back(fmt::format("{}. {}", group, told(c)));
   }
   return out;
 }
 
 /// Every unit that any engine knows, with the best tube on each engine.
-inline std::vector<std::string> naive_units(const Choice& every) {
+inline std::vector<std::string> naive_units(const choose::Choice& every) {
   if (every.engines.size() < 2) return {};
   struct One {
-    UnitChoice choice;
+    choose::UnitChoice choice;
     double slowest = 0.0;
     int fewest = std::numeric_limits<int>::max();
   };
   std::vector<One> all;
-  for (const Unit& unit : every.units) {
-    One one{UnitChoice{unit, {}, 0, 0, 0.0, 0}};
-    for (const EngineChoice& engine : every.engines) {
-      Serving serving{engine.engine, std::nullopt, Loss::none};
-      const auto key = [](const Candidate& c) {
+  for (const choose::Unit& unit : every.units) {
+    One one{choose::UnitChoice{unit, {}, 0, 0, 0.0, 0}};
+    for (const choose::EngineChoice& engine : every.engines) {
+      choose::Serving serving{engine.engine, std::nullopt, choose::Loss::none};
+      const auto key = [](const choose::Candidate& c) {
         return std::tuple((c.in_time ? 0 : 2) + (c.enough ? 0 : 1), in(c.to_steam, unit::s), c.tube);
       };
-      for (const Place& p : engine.places) {
-        const Candidate& c = p.candidate;
+      for (const choose::Place& p : engine.places) {
+        const choose::Candidate& c = p.candidate;
         if (c.fan != unit.fan_name || c.pack != unit.pack_name || c.step_up != unit.step_up_name) continue;
         if (!serving.with || key(c) < key(*serving.with)) serving.with = c;
       }
@@ -132,7 +135,7 @@ inline std::vector<std::string> naive_units(const Choice& every) {
                       grams(o.choice.unit.mass));
   };
   std::stable_sort(all.begin(), all.end(), [&](const One& a, const One& b) { return key(a) < key(b); });
-  std::vector<UnitChoice> choices;
+  std::vector<choose::UnitChoice> choices;
   for (const One& o : all) choices.push_back(o.choice);
   return told(choices);
 }

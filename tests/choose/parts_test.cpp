@@ -1,13 +1,20 @@
 // The steps of choosing by themselves: bounds, the turned-down step-up, the order.
-#include "choose/work.hpp"
+#include "choose/detail/work.hpp"
 #include "data/choosing.hpp"
-#include "laws_of_choice.hpp"
 #include "description/random_build.hpp"
+#include "laws_of_choice.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/describe.hpp"
 #include "power/discharge.hpp"
 #include "random_bin.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::power;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::choose;
 
 namespace {
 struct Opened {

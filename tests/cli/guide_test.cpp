@@ -15,7 +15,7 @@ Facts& facts() {
   return all;
 }
 std::string written_by(const std::string& kind, const std::string& text) {
-  const lumwright::Markup page("section");
+  const lumwright::report::Markup page("section");
   write_block(page.root(), {.kind = Piece::Kind::fence, .text = text, .info = kind}, facts());
   return page.html();
 }

@@ -6,6 +6,7 @@
 #include <stdexcept>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::input;
 
 namespace {
 Node tree(const std::string& text) {

@@ -9,6 +9,8 @@
 #include <fstream>
 #include <iterator>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 const std::string small = R"(place: { air: 9 degC, barometer: 1002 mbar }

@@ -1,9 +1,10 @@
-#include "description/contradictions.hpp"
+#include "description/detail/contradictions.hpp"
 #include "description/description.hpp"
 #include <doctest/doctest.h>
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
 
 TEST_CASE("two keys that cannot both be true: the fault names the other's line") {
   struct Row {

@@ -56,13 +56,13 @@ draught: { air_flow: 0.40 g/s }
 load: { power: 1.8 W +- 0.1 W, voltage: 12 V }
 )";
 
-inline Build read(const std::string& text) { return read_build({"b.yaml", text}); }
+inline description::Build read(const std::string& text) { return description::read_build({"b.yaml", text}); }
 /// What the user sees; empty if there is nothing to complain of.
 inline std::string complaint(const std::string& text) {
   try {
     read(text);
     return "";
-  } catch (const InputError& e) {
+  } catch (const input::InputError& e) {
     return e.what();
   }
 }

@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 class Editor {

@@ -8,6 +8,7 @@
 #include <doctest/doctest.h>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::description;
 
 TEST_CASE("answers stand under their sections in the order of a description, whatever order they came in") {
   Interview interview;

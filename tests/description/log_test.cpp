@@ -3,6 +3,8 @@
 #include "near.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 template <class F>

@@ -3,6 +3,7 @@
 #include "description/reader.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 PageUnits of(std::string text) { return PageUnits(read_build({"test.yaml", std::move(text)})); }

@@ -3,6 +3,7 @@
 #include "description/writer.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 // Two builds key by key: the first, which is const, is listed, and the second held against the list.

@@ -2,8 +2,9 @@
 // any unit that fits, with or without a spread. The same for the same seed.
 #pragma once
 #include "description/build.hpp"
-#include "description/contradictions.hpp"
+#include "description/detail/contradictions.hpp"
 #include "description/reader.hpp"
+#include "model/fan_unit.hpp"
 #include "quantity/text.hpp"
 #include "quantity/units.hpp"
 #include <algorithm>
@@ -32,17 +33,17 @@ class RandomBuild {
 
   /// Text that the reader accepts: keys that contradict others are left out again.
   std::string text() {
-    Build shape;
+    description::Build shape;
     lines_.clear();
-    Build::fields(shape, *this);
+    description::Build::fields(shape, *this);
     for (;;) {
       const std::string whole = joined();
       try {
-        read_build({"random.yaml", whole});
+        description::read_build({"random.yaml", whole});
         return whole;
-      } catch (const InputError& error) {
+      } catch (const input::InputError& error) {
         std::size_t dropped = 0;
-        for (const Fault& fault : error.faults()) dropped += drop(fault.key);
+        for (const input::Fault& fault : error.faults()) dropped += drop(fault.key);
         if (dropped == 0)
           throw std::logic_error("the reader refuses what lies within the limits:\n" + std::string(error.what()));
       }
@@ -50,17 +51,17 @@ class RandomBuild {
   }
 
   template <class Q>
-  void operator()(const Field& field, Given<Q>&, Limits limits) {
+  void operator()(const description::Field& field, description::Given<Q>&, description::Limits limits) {
     if (!chance(present_)) return;
     const std::string value = quantity<Q>(field, limits, true);
     if (!value.empty()) line(field, value);
   }
-  void operator()(const Field& field, Count&, int least, int most) {
+  void operator()(const description::Field& field, description::Count&, int least, int most) {
     if (!chance(present_)) return;
     const int near = std::clamp(std::stoi(std::string(field.example)) + whole(0, 6) - 3, least, most);
     line(field, std::to_string(wild_ ? whole(least, most) : near));
   }
-  void operator()(const Field& field, Text&, Allowed allowed) {
+  void operator()(const description::Field& field, description::Text&, description::Allowed allowed) {
     if (!chance(present_)) return;
     if (allowed == nullptr) {
       static const std::vector<std::string> texts = {"8BA", "M3", "\"a: b # c\"", "'it is'", "\"\\u00b1 \\\" \\\\\"",
@@ -72,7 +73,8 @@ class RandomBuild {
     line(field, words[pick(words.size())]);
   }
   template <class X, class Y>
-  void operator()(const Field& field, Points<X, Y>&, Limits x_limits, Limits y_limits) {
+  void operator()(const description::Field& field, description::Points<X, Y>&, description::Limits x_limits,
+                  description::Limits y_limits) {
     if (!chance(present_)) return;
     std::vector<double> x, y;
     for (std::size_t n = 2 + pick(7); n > 0; --n) {
@@ -87,7 +89,7 @@ class RandomBuild {
       list += fmt::format("{}[{} {}, {} {}]", i > 0 ? ", " : "", x[i], si_unit<X>(), y[i], si_unit<Y>());
     line(field, "[ " + list + " ]");
   }
-  void operator()(const Field& field, EfficiencyTable&) {
+  void operator()(const description::Field& field, description::EfficiencyTable&) {
     if (!chance(present_)) return;
     if (chance(0.5)) return line(field, fmt::format("{:.2f}", from(0.05, 1.0)));
     std::string list;
@@ -97,7 +99,7 @@ class RandomBuild {
     line(field, "[ " + list + " ]");
   }
   template <class Part>
-  void section(const Field& field, Part& part) {
+  void section(const description::Field& field, Part& part) {
     line(field, "");
     path_.push_back(std::string(field.key));
     std::remove_const_t<Part>::fields(part, *this);
@@ -116,7 +118,7 @@ class RandomBuild {
   bool chance(double share) { return from(0.0, 1.0) < share; }
 
   template <class Q>
-  double si(Limits limits) {
+  double si(description::Limits limits) {
     const double low = parse_band(limits.low, kind_of<Q>).value, high = parse_band(limits.high, kind_of<Q>).value;
     if (chance(0.05)) return chance(0.5) ? low : high;
     if (low > 0.0 && high / low > 20.0) return std::clamp(std::exp(from(std::log(low), std::log(high))), low, high);
@@ -129,7 +131,7 @@ class RandomBuild {
     throw std::logic_error("no SI unit");
   }
   template <class Q>
-  std::string quantity(const Field& field, Limits limits, bool spread) {
+  std::string quantity(const description::Field& field, description::Limits limits, bool spread) {
     const double low = parse_band(limits.low, kind_of<Q>).value, high = parse_band(limits.high, kind_of<Q>).value;
     std::vector<const UnitRow*> units;
     for (const UnitRow& row : unit_table())
@@ -155,7 +157,7 @@ class RandomBuild {
       return false;
     }
   }
-  void line(const Field& field, const std::string& value) {
+  void line(const description::Field& field, const std::string& value) {
     std::string key;
     for (const std::string& part : path_) key += part + ".";
     lines_.push_back({key + std::string(field.key), std::string(2 * path_.size(), ' ') + std::string(field.key) + ":" +

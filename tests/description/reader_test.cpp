@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
 
 TEST_CASE("a full description is read whole, each value with its spread and its unit") {
   const Build build = read(full_description);

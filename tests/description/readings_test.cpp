@@ -5,6 +5,8 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 std::string readings_complaint(const std::string& text) {

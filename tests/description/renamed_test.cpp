@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
 
 TEST_CASE("what has a new name is a key or a word of today, the old one is not") {
   const auto known = [](const std::string& path) {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::description;
 
 // Whether the schema says what the reader does is tested with a validator: tests/live/schema_check.py.
 TEST_CASE("the schema names every key once in its section and states its draft") {

@@ -5,6 +5,8 @@
 #include "input/yaml_tree.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 /// Every value of a written description as a setting. What stands on several lines keeps its text from the file.

@@ -1,5 +1,5 @@
 // A shop's own forms: gauge numbers, strands, water by its weight, second words.
-#include "description/shop_forms.hpp"
+#include "description/detail/shop_forms.hpp"
 #include "data/gauges.hpp"
 #include "description/bin.hpp"
 #include "description/description.hpp"
@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 Length wall(const std::string& text) { return *read("adapter: { tube: { wall: " + text + " } }\n").adapter.tube.wall; }

@@ -4,6 +4,7 @@
 #include "quantity/text.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 Given<Length> given(const char* text) {

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 std::vector<std::string> lines(const std::string& text) {

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 // Every value of a build, bit for bit.

@@ -5,6 +5,7 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::draught;
 
 namespace {
 constexpr Density cool_air = 1.20412 * kg_per_m3;

@@ -5,6 +5,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
 constexpr Bed charcoal = {

@@ -8,6 +8,8 @@
 #include <vector>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
 constexpr TubeWall tube = {.bore = 13.5 * mm, .outside = 14.5 * mm, .length = 60.0 * mm, .emissivity = 0.8};

@@ -11,12 +11,14 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
 FanPoint at(double litres_per_second, double pascal) {
   return {.flow = litres_per_second * litre_per_s, .pressure = pascal * Pa};
 }
-RunningFan fan_through(const std::vector<FanPoint>& points, FanKind kind = FanKind::axial) {
+RunningFan fan_through(const std::vector<FanPoint>& points, data::FanKind kind = data::FanKind::axial) {
   return running({kind, 5000.0 * rpm, points, test_basis()}, 5000.0 * rpm);
 }
 /// One tube of 13.5 mm and no length, so that only constant loss factors act: a square inlet 0.5, the free exit 1, and
@@ -242,13 +244,13 @@ TEST_CASE("a stall dip below the system line gives three crossings, and the righ
 TEST_CASE("the stall zone of an axial fan is told, a blower has none") {
   // Eck, Fans (1973), from memory: the knee lies at 0.3 to 0.6 of the free-air flow.
   const GasNetwork network(constant_loss(2.0), standard_room);
-  const auto zone = [&](double free_air, FanKind kind) {
+  const auto zone = [&](double free_air, data::FanKind kind) {
     return solve_duty(network, unlit(standard_room), fan_through({at(0, 40), at(free_air, 0)}, kind)).stall;
   };
-  CHECK(zone(11.09, FanKind::axial) == StallZone::stalled);  // 7 % of free air
-  CHECK(zone(1.5, FanKind::axial) == StallZone::unsteady);
-  CHECK(zone(0.3, FanKind::axial) == StallZone::clear);
-  CHECK(zone(11.09, FanKind::centrifugal) == StallZone::clear);
+  CHECK(zone(11.09, data::FanKind::axial) == StallZone::stalled);  // 7 % of free air
+  CHECK(zone(1.5, data::FanKind::axial) == StallZone::unsteady);
+  CHECK(zone(0.3, data::FanKind::axial) == StallZone::clear);
+  CHECK(zone(11.09, data::FanKind::centrifugal) == StallZone::clear);
 }
 
 TEST_CASE("near shut-off two fans in series help, two in parallel hardly do") {
@@ -271,7 +273,7 @@ TEST_CASE("near shut-off two fans in series help, two in parallel hardly do") {
 TEST_CASE("a faster fan passes more") {
   Dice dice(10);
   const GasPath path = random_path(dice, true);
-  const FanCurve curve(FanKind::axial, 5000.0 * rpm, {at(0, 60), at(2, 45), at(5, 25), at(8, 0)}, test_basis());
+  const FanCurve curve(data::FanKind::axial, 5000.0 * rpm, {at(0, 60), at(2, 45), at(5, 25), at(8, 0)}, test_basis());
   MassFlow before = 0.0 * g_per_s;
   for (const double n : {50.0, 500.0, 2000.0, 4000.0, 6000.0}) {
     const MassFlow now = solve(path, unlit(room), running(curve, n * rpm)).flow.engine;
@@ -327,7 +329,7 @@ TEST_CASE("far out of reason a path is solved or refused, and never answers with
     if (dice.chance(0.3)) path.past_bed = LeakShare{dice.between(0.0, 0.9999)};
     RunningFan fan = random_fan(dice);
     if (dice.chance(0.3))
-      fan = running({FanKind::axial, 1.0 * rpm, {at(0, wild()), at(wild(), 0)}, test_basis()}, 1.0 * rpm);
+      fan = running({data::FanKind::axial, 1.0 * rpm, {at(0, wild()), at(wild(), 0)}, test_basis()}, 1.0 * rpm);
     try {
       const Duty d = solve(path, dice.chance(0.3) ? unlit(room) : random_fire(dice), fan);
       CHECK(all_finite(d));

@@ -9,6 +9,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
 TestPoint read(double litres, double pascals, double sigma) {
@@ -18,7 +20,7 @@ TestPoint read(double litres, double pascals, double sigma) {
           .flow_with_pressure = litres > 0.0 ? 0.5 : 0.0,
           .flow_sigma = 0.0};
 }
-TestedFan fan(std::vector<TestPoint> points, FanKind kind = FanKind::axial) {
+TestedFan fan(std::vector<TestPoint> points, data::FanKind kind = data::FanKind::axial) {
   return {.kind = kind, .thickness = 20.0 * mm, .points = std::move(points), .common = {}};
 }
 /// A straight fan, 60 Pa (1 - Q / 6 L/s), which needs no source.
@@ -159,13 +161,13 @@ TEST_CASE("readings are carried to the rated speed along the motor's line") {
 
 TEST_CASE("a test box follows its own rules for every fan") {
   struct Row {
-    FanKind kind;
+    data::FanKind kind;
     double frame, depth, shut_off, free_air;
   };
   // invented sizes from the smallest to the largest frame in use
-  const Row rows[] = {{FanKind::axial, 30, 10, 25, 1.5},        {FanKind::axial, 40, 28, 415, 12.7},
-                      {FanKind::axial, 60, 25, 40, 11.1},       {FanKind::axial, 120, 38, 85, 53.8},
-                      {FanKind::centrifugal, 50, 15, 110, 2.1}, {FanKind::centrifugal, 97, 33, 300, 20}};
+  const Row rows[] = {{data::FanKind::axial, 30, 10, 25, 1.5},        {data::FanKind::axial, 40, 28, 415, 12.7},
+                      {data::FanKind::axial, 60, 25, 40, 11.1},       {data::FanKind::axial, 120, 38, 85, 53.8},
+                      {data::FanKind::centrifugal, 50, 15, 110, 2.1}, {data::FanKind::centrifugal, 97, 33, 300, 20}};
   for (const Row& r : rows) {
     CAPTURE(r.frame);
     const ExpectedFan expected{.kind = r.kind,
@@ -191,7 +193,7 @@ TEST_CASE("a test box follows its own rules for every fan") {
     CHECK(box.covered > 0.5);
     CHECK(box.u_tube > expected.shut_off / mmH2O * mm);
   }
-  CHECK_THROWS_AS(test_box_for({.kind = FanKind::axial,
+  CHECK_THROWS_AS(test_box_for({.kind = data::FanKind::axial,
                                 .frame = 0.0 * mm,
                                 .thickness = 20.0 * mm,
                                 .shut_off = 40.0 * Pa,

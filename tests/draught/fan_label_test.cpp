@@ -11,13 +11,15 @@
 #include <set>
 
 using namespace lumwright;
+using namespace lumwright::numeric;
+using namespace lumwright::draught;
 
 namespace {
 using Vector = std::vector<double>;
 /// One printed fan (tests/published/fan_rows.yaml: claims of makers' catalogues). Zero where nothing is printed.
 struct Printed {
   std::string id, family;
-  FanKind kind;
+  data::FanKind kind;
   double frame, thickness, volts;                    // mm, V
   double watts = 0, rpm = 0, litres = 0, pascals = 0;  // litres a second
   bool maximum = false;
@@ -28,9 +30,11 @@ struct Printed {
 std::vector<Printed> printed_fans() {
   std::vector<Printed> all;
   for (const data::Row& row : published("fan_rows")) {
-    Printed p{row.text("id"), row.text("family"),
-              row.text("kind") == "axial" ? FanKind::axial : FanKind::centrifugal,
-              in(row.quantity<Length>("frame"), mm), in(row.quantity<Length>("thickness"), mm),
+    Printed p{row.text("id"),
+              row.text("family"),
+              row.text("kind") == "axial" ? data::FanKind::axial : data::FanKind::centrifugal,
+              in(row.quantity<Length>("frame"), mm),
+              in(row.quantity<Length>("thickness"), mm),
               in(row.quantity<Voltage>("voltage"), V)};
     if (row.has("power")) p.watts = in(row.quantity<Power>("power"), W);
     if (row.has("speed")) p.rpm = in(row.quantity<Rotation>("speed"), rpm);
@@ -115,7 +119,7 @@ double dot(const Vector& a, const Vector& b) {
 }
 std::vector<Printed> axials_of(const Law& law) {
   std::vector<Printed> out = printed_fans();
-  std::erase_if(out, [&](const Printed& p) { return p.kind != FanKind::axial || !law.has(p); });
+  std::erase_if(out, [&](const Printed& p) { return p.kind != data::FanKind::axial || !law.has(p); });
   return out;
 }
 /// Our law's logarithm.
@@ -182,7 +186,7 @@ TEST_CASE("the band of a curve holds printed fans in seven to nine of ten, by wh
     CAPTURE(static_cast<int>(what));
     std::vector<Printed> rows = printed_fans();
     std::erase_if(rows, [](const Printed& p) {
-      return p.kind != FanKind::axial || !(p.rpm > 0 && p.watts > 0 && p.pascals > 0 && p.litres > 0);
+      return p.kind != data::FanKind::axial || !(p.rpm > 0 && p.watts > 0 && p.pascals > 0 && p.litres > 0);
     });
     const auto inside = [](double x, double middle, const Band<double>& b) {
       return x >= b.low * middle && x <= b.high * middle;
@@ -203,7 +207,7 @@ TEST_CASE("the band of a curve holds printed fans in seven to nine of ten, by wh
 }
 
 TEST_CASE("pressure and flow rise with rated power and with speed, whatever the size") {
-  for (const FanKind kind : {FanKind::axial, FanKind::centrifugal})
+  for (const data::FanKind kind : {data::FanKind::axial, data::FanKind::centrifugal})
     for (const double frame : {25.0, 30.0, 40.0, 50.0, 60.0, 75.0, 80.0, 92.0, 97.0, 120.0, 140.0})
       for (const double thickness : {7.0, 10.0, 15.0, 20.0, 25.0, 28.0, 33.0, 38.0}) {
         CAPTURE(frame);
@@ -256,11 +260,11 @@ TEST_CASE("no printed fan is refused, and the strong blowers are watched") {
 
 TEST_CASE("two ends get the shape of their kind, which blowers hold above the line") {
   const std::vector<FanPoint> ends = {{0.0 * litre_per_s, 120.0 * Pa}, {2.0 * litre_per_s, 0.0 * Pa}};
-  const FanCurve blower = curve_from_sheet({.kind = FanKind::centrifugal, .speed = 5000.0 * rpm, .points = ends});
+  const FanCurve blower = curve_from_sheet({.kind = data::FanKind::centrifugal, .speed = 5000.0 * rpm, .points = ends});
   CHECK(in(blower.static_pressure(1.0 * litre_per_s), Pa) == doctest::Approx(0.83 * 120.0).epsilon(1e-6));  // the shape
   CHECK(blower.basis().sentence.find("two ends") != std::string::npos);
   CHECK(blower.basis().sentence.find("not said") != std::string::npos);
-  const FanCurve sheet = curve_from_sheet({.kind = FanKind::axial,
+  const FanCurve sheet = curve_from_sheet({.kind = data::FanKind::axial,
                                            .speed = 5000.0 * rpm,
                                            .points = {ends[0], {1.0 * litre_per_s, 60.0 * Pa}, ends[1]},
                                            .thickness = {},

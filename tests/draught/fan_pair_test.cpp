@@ -3,11 +3,12 @@
 #include "near.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::draught;
 using namespace lumwright::unit;
 
 namespace {
 const CurveBasis basis{CurveOrigin::data_sheet, "", data::Standing::derived, {1.0, 0.8, 1.2}, {1.0, 0.9, 1.1}};
-const FanCurve one(FanKind::axial, 5000.0 * rpm,
+const FanCurve one(data::FanKind::axial, 5000.0 * rpm,
                    {{0.0 * m3_per_s, 60.0 * Pa}, {0.002 * m3_per_s, 40.0 * Pa}, {0.005 * m3_per_s, 0.0 * Pa}}, basis);
 // flow at which the curve meets p = k q^2, by halving
 double flow_against(const FanCurve& fan, double k) {

@@ -10,9 +10,11 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
-FanCurve curve(std::vector<FanPoint> points) { return {FanKind::axial, 5000.0 * rpm, points, test_basis()}; }
+FanCurve curve(std::vector<FanPoint> points) { return {data::FanKind::axial, 5000.0 * rpm, points, test_basis()}; }
 FanPoint fan_point(double litres_per_second, double pascal) {
   return {.flow = litres_per_second * litre_per_s, .pressure = pascal * Pa};
 }
@@ -55,7 +57,7 @@ TEST_CASE("hot gas at the fan costs pressure in proportion to its density") {
                        .free_air = 1.0 * litre_per_s,
                        .highest = 60.0 * Pa,
                        .rises = false,
-                       .kind = FanKind::centrifugal};
+                       .kind = data::FanKind::centrifugal};
   const Density gas = air_density(degC(200.0), atmosphere);
   CHECK(static_pressure(fan, 0.5 * litre_per_s, gas) == near(37.302 * Pa, 1e-4));
 }
@@ -99,8 +101,8 @@ TEST_CASE("two or three points are joined straight, and a sheet that stops short
   const FanCurve two = curve({fan_point(0, 40), fan_point(4, 20)});
   CHECK(two.free_air() == near(8.0 * litre_per_s, 1e-12));  // hand: 20 Pa more at 5 Pa a litre per second
   CHECK(two.static_pressure(6.0 * litre_per_s) == near(10.0 * Pa, 1e-12));
-  const FanCurve sheet =
-      curve_from_sheet({.kind = FanKind::axial, .speed = 5000.0 * rpm, .points = {fan_point(0, 40), fan_point(4, 20)}});
+  const FanCurve sheet = curve_from_sheet(
+      {.kind = data::FanKind::axial, .speed = 5000.0 * rpm, .points = {fan_point(0, 40), fan_point(4, 20)}});
   CHECK(sheet.basis().sentence.find("carried on straight") != std::string::npos);
 }
 
@@ -135,7 +137,7 @@ TEST_CASE("stretching a curve multiplies its ends") {
 
 TEST_CASE("tip-speed coefficients of a published 40x20 fan") {
   // hand: u = pi 0.038 m 8000/60 = 15.92 m/s; psi = 65.7 / (0.6 u^2) = 65.7/152.0; phi on the disc of 38 mm
-  const FanCoefficients c = coefficients({.kind = FanKind::axial,
+  const FanCoefficients c = coefficients({.kind = data::FanKind::axial,
                                           .frame = 40.0 * mm,
                                           .speed = 8000.0 * rpm,
                                           .shut_off = 65.7 * Pa,
@@ -149,7 +151,7 @@ TEST_CASE("tip-speed coefficients of a published 40x20 fan") {
 TEST_CASE("a claim above what a wheel of that speed can hold is not believed") {
   // A published sheet of a 75x30 blower claims 274 Pa at 4000 rpm: psi about 3.1. The speed is that of free air; shut, the
   // wheel speeds up, and the claim is possible.
-  FanClaim claim{.kind = FanKind::centrifugal,
+  FanClaim claim{.kind = data::FanKind::centrifugal,
                  .frame = 75.0 * mm,
                  .speed = 4000.0 * rpm,
                  .shut_off = 274.0 * Pa,
@@ -162,7 +164,7 @@ TEST_CASE("a claim above what a wheel of that speed can hold is not believed") {
   CHECK(coefficients(claim).verdict == Credibility::usual);
   claim.shut_off = 20.0 * Pa;
   CHECK(coefficients(claim).verdict == Credibility::unusual);
-  claim.kind = FanKind::axial;  // the limit of an axial wheel is 0.9
+  claim.kind = data::FanKind::axial;  // the limit of an axial wheel is 0.9
   claim.frame = 40.0 * mm;
   claim.speed = 8000.0 * rpm;
   claim.shut_off = 0.95 * 152.0 * Pa;

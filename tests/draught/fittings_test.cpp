@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::draught;
 
 namespace {
 double projecting(Length wall, Length projection) {

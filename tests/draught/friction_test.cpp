@@ -6,6 +6,7 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::draught;
 
 namespace {
 constexpr Density air = 1.204 * kg_per_m3;

@@ -11,6 +11,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 
 namespace {
 Pressure loss_of(const PathFlow& flow, Element element) { return flow.loss[static_cast<std::size_t>(element)]; }

@@ -10,6 +10,7 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::draught;
 
 namespace {
 // 20 degC, 101325 Pa: ideal gas with R = 287.05 J/kgK; Sutherland (White)

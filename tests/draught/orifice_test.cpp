@@ -6,6 +6,7 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::draught;
 
 TEST_CASE("flow, drop and diameter of a hole are one equation") {
   const Area hole = circle(10.0 * mm);

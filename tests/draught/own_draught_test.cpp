@@ -5,6 +5,7 @@
 #include "quantity/errors.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::draught;
 
 namespace {
 const Ambient room_20{.temperature = degC(20), .pressure = atmosphere};

@@ -15,6 +15,8 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::draught;
 using data::Row;
 
 namespace {

@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 #include <limits>
 using namespace lumwright;
+using namespace lumwright::draught;
 using namespace lumwright::unit;
 
 namespace {

@@ -1,7 +1,7 @@
 // Looks a view over for words that cannot be read.
 #pragma once
-#include "drawing/ink.hpp"
-#include "drawing/lettering.hpp"
+#include "drawing/detail/ink.hpp"
+#include "drawing/detail/lettering.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>

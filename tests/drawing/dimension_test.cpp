@@ -1,6 +1,6 @@
 #include "drawing/at.hpp"
 #include "drawing/crowding.hpp"
-#include "drawing/ink.hpp"
+#include "drawing/detail/ink.hpp"
 #include "drawing/polar.hpp"
 #include "near.hpp"
 #include <algorithm>

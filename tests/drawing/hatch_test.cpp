@@ -1,5 +1,5 @@
 #include "drawing/at.hpp"
-#include "drawing/ink.hpp"
+#include "drawing/detail/ink.hpp"
 #include "near.hpp"
 using namespace lumwright;
 using namespace lumwright::drawing;

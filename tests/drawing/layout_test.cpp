@@ -1,4 +1,4 @@
-#include "drawing/page.hpp"
+#include "drawing/detail/page.hpp"
 #include "near.hpp"
 #include "quantity/errors.hpp"
 #include <map>

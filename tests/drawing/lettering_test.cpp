@@ -1,4 +1,4 @@
-#include "drawing/lettering.hpp"
+#include "drawing/detail/lettering.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright::drawing;
 

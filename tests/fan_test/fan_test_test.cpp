@@ -13,6 +13,11 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::draught;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::fan_test;
 
 namespace {
 /// Normal numbers that are the same everywhere (Box and Muller 1958 on mt19937, whose sequence the standard fixes).
@@ -75,7 +80,7 @@ std::string bench_day(const SyntheticFan& fan, unsigned seed, Reading reading) {
   }
   return text;
 }
-FanTest tested(const std::string& text) { return fan_test(read_fan_readings({"bench.yaml", text})); }
+FanTest tested(const std::string& text) { return fan_test::fan_test(read_fan_readings({"bench.yaml", text})); }
 const FanTestWarning* find(const FanTest& test, const std::string& id) {
   const auto found = std::find_if(test.warnings.begin(), test.warnings.end(), [&](auto& w) { return w.id == id; });
   return found == test.warnings.end() ? nullptr : &*found;
@@ -192,7 +197,7 @@ TEST_CASE("the lines read back as a description, whose fan has the same curve") 
   CHECK(*build.fan.frame == 60.0 * mm);
   std::vector<FanPoint> points;
   for (const auto& [flow, pressure] : build.fan.curve.points) points.push_back({flow, pressure});
-  const FanCurve curve = curve_from_sheet({.kind = FanKind::axial, .speed = 4000.0 * rpm, .points = points});
+  const FanCurve curve = curve_from_sheet({.kind = data::FanKind::axial, .speed = 4000.0 * rpm, .points = points});
   CHECK(curve.free_air() == near(test.fit.free_air.value, 5e-3));
   for (double share = 0.0; share < 0.95; share += 0.05)
     CHECK(curve.static_pressure(share * test.fit.free_air.value) ==

@@ -6,6 +6,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::fire;
 
 namespace {
 FireInput charcoal() {

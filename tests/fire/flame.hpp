@@ -12,25 +12,25 @@ inline SpecificEnergy carbon_heat() {
   const double carbon = data::relative_atomic_masses().carbon;
   const auto formed = [&](std::string_view formula) {
     const data::SpeciesRow& row = data::species(formula);
-    return IdealGas(row).enthalpy(at_25) * (row.relative_mass / carbon);
+    return matter::IdealGas(row).enthalpy(at_25) * (row.relative_mass / carbon);
   };
   return formed("O2") - formed("CO2");
 }
 struct ColdMix {
   SpecificEnergy net_heat;  // of the fuel
-  AirAndFuel mix;
+  fire::AirAndFuel mix;
   Temperature air;  // and fuel
 };
 /// Flame temperature of a fuel with no loss but the carbon monoxide.
 inline Temperature adiabatic_temperature(const data::FuelAnalysis& fuel, const ColdMix& cold) {
   constexpr SpecificHeat cold_fuel = 1200.0 * J_per_kg_K;  // weighs nothing in the result
-  const FlueGas gas = flue_gas(fuel, cold.mix);
-  const double air = cold.mix.air_ratio * stoichiometric_air(fuel);
+  const fire::FlueGas gas = fire::flue_gas(fuel, cold.mix);
+  const double air = cold.mix.air_ratio * fire::stoichiometric_air(fuel);
   const double monoxide = gas.shares.carbon_monoxide * gas.per_fuel;
-  const SpecificEnergy air_brings = dry_air_gas().enthalpy(cold.air) - dry_air_gas().enthalpy(at_25);
+  const SpecificEnergy air_brings = matter::dry_air_gas().enthalpy(cold.air) - matter::dry_air_gas().enthalpy(at_25);
   const SpecificEnergy heat =
-      cold.net_heat - monoxide * carbon_monoxide_heat() + air * air_brings + cold_fuel * (cold.air - at_25);
-  const IdealGas products = gas_of(gas.shares);
+      cold.net_heat - monoxide * fire::carbon_monoxide_heat() + air * air_brings + cold_fuel * (cold.air - at_25);
+  const matter::IdealGas products = matter::gas_of(gas.shares);
   return products.temperature(products.enthalpy(at_25) + heat / gas.per_fuel);
 }
 
@@ -38,7 +38,7 @@ inline Temperature adiabatic_temperature(const data::FuelAnalysis& fuel, const C
 struct DryReading {
   double carbon_dioxide, oxygen;
 };
-inline DryReading dry_reading(const GasShares& s) {
+inline DryReading dry_reading(const matter::GasShares& s) {
   const auto molecules = [](double share, std::string_view formula) {
     return share / data::species(formula).relative_mass;
   };

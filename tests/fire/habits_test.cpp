@@ -8,6 +8,7 @@
 #include "quantity/errors.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::fire;
 
 namespace {
 /// CO / (CO + CO2) of the fuel's carbon that goes with a share of the heat lost.

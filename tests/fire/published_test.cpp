@@ -8,6 +8,8 @@
 #include <map>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::fire;
 using data::Row;
 
 namespace {

@@ -4,6 +4,10 @@
 #include "finite.hpp"
 #include "plan/assess.hpp"
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::model;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 void finite(const std::optional<Measure>& measure, const char* what) {

@@ -2,6 +2,8 @@
 #include "description/bin.hpp"
 #include "finite.hpp"
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   return fuzz::read_and(read_bin, data, size, [](const Bin& bin) {

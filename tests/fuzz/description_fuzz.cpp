@@ -3,6 +3,8 @@
 #include "description/writer.hpp"
 #include "finite.hpp"
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   return fuzz::read_and(read_build, data, size, [](const Build& build) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 namespace lumwright::fuzz {
+using namespace description;
 struct Finite {
   template <class Q>
   void operator()(const Field&, const Given<Q>& given, Limits) {

@@ -3,6 +3,8 @@
 #include "description/tuned_file.hpp"
 #include "finite.hpp"
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   fuzz::read_and(read_log, data, size, [](const Log& log) { fuzz::all_finite(log); });

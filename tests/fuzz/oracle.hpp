@@ -11,6 +11,7 @@
 #include <string_view>
 
 namespace lumwright::fuzz {
+using namespace input;
 inline void must(bool holds, std::string_view promise) {
   if (holds) return;
   std::fprintf(stderr, "broken: %.*s\n", static_cast<int>(promise.size()), promise.data());

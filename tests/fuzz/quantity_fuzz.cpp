@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
 
 namespace {
 constexpr std::array kinds = {kind_of<Length>,          kind_of<Area>,          kind_of<Volume>,

@@ -4,6 +4,11 @@
 #include "finite.hpp"
 #include "quantity/errors.hpp"
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::draught;
+using namespace lumwright::model;
+using namespace lumwright::description;
+using namespace lumwright::fan_test;
 
 namespace {
 void judge(const FanTest& test) {
@@ -21,7 +26,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   return fuzz::read_and(read, data, size, [](const FanReadings& readings) {
     fuzz::all_finite(readings);
     try {
-      judge(fan_test(readings));
+      judge(fan_test::fan_test(readings));
     } catch (const ModelError& error) {
       fuzz::must(fuzz::showable(error.what()), "a refusal says why");
     }

@@ -15,6 +15,7 @@
 #include <set>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::description;
 
 namespace {
 std::string quoted(const std::string& text) {

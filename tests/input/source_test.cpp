@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::input;
 
 TEST_CASE("a fault is shown with its line and a caret under it") {
   const Source source{"b.yaml", "engine:\n  bore: 14 V\n"};

@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::input;
 
 TEST_CASE("well-formed UTF-8 is told from the rest") {
   struct Row {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::input;
 
 namespace {
 std::string repeat(const std::string& text, int times) {

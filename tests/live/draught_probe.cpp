@@ -9,6 +9,7 @@
 
 namespace {
 using namespace lumwright;
+using namespace lumwright::draught;
 
 double answer(std::istringstream& in_line, const std::string& name) {
   const auto next = [&] {

@@ -1,8 +1,8 @@
 // Writes made-up drawings for drawing_measure.py: drawing_probe FOLDER. Beside each, what it was asked to draw, as
 // JSON.
 #include "../drawing/polar.hpp"
+#include "drawing/detail/lettering.hpp"
 #include "drawing/drawing.hpp"
-#include "drawing/lettering.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <fstream>

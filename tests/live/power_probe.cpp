@@ -13,6 +13,7 @@
 
 namespace {
 using namespace lumwright;
+using namespace lumwright::power;
 using Words = std::vector<std::string>;
 
 Words split(const std::string& line) {

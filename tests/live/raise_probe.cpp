@@ -6,6 +6,10 @@
 #include "fire/heating_value.hpp"
 #include "model/solved.hpp"
 #include "stopwatch.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_light_ups.hpp"
+#include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 #include <fstream>
 #include <iostream>
 #include <iterator>
@@ -13,6 +17,12 @@
 
 namespace {
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::fire;
+using namespace lumwright::power;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
 using Json = nlohmann::json;
 
 template <class Q>
@@ -271,7 +281,7 @@ Json probe(const char* file, int runs) {
             {"first", si_of(solved.light_ups->first)},
             {"last", si_of(solved.light_ups->last)},
             {"within", solved.build.want.steam_within ? Json(si_of(raise.within)) : Json()}}},
-          {"seconds", median_seconds(runs, [&] { lumwright::raise(raise.input); })}};
+          {"seconds", median_seconds(runs, [&] { lumwright::boiler::raise(raise.input); })}};
 }
 }  // namespace
 

@@ -5,6 +5,7 @@
 
 int main() {
   using namespace lumwright;
+  using namespace lumwright::matter;
   std::cout.precision(std::numeric_limits<double>::max_digits10);
   for (double kelvins = 0; std::cin >> kelvins;) {
     const Saturation s = saturation(kelvin(kelvins));

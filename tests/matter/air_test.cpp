@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
 
 TEST_CASE("air has the properties of the published table") {
   for (const data::Row& row : published("gas_path", "air")) {

@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
 
 namespace {
 void check_row(const data::Row& row) {

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::matter;
 
 namespace {
 double in_kelvin(Temperature t) { return in(above_absolute_zero(t), K); }

@@ -6,6 +6,7 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::matter;
 
 TEST_CASE("metals swell as handbooks and the European standards say") {
   for (const data::Row& row : published("fits", "strains")) {

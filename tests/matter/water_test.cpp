@@ -5,6 +5,7 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::matter;
 
 TEST_CASE("the pressure and temperature of boiling are those of IF97's own verification tables") {
   for (const data::Row& row : published("steam", "region_4_pressure")) {

@@ -5,6 +5,7 @@
 #include <limits>
 #include <random>
 using namespace lumwright;
+using namespace lumwright::numeric;
 
 TEST_CASE("straight pieces pass through their points and go on beyond them") {
   const LinearCurve curve({0, 1, 3}, {2, 4, 0});

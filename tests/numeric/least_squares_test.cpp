@@ -4,6 +4,7 @@
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::numeric;
 
 // NIST Statistical Reference Datasets, nonlinear regression, Misra1a: data, certified parameters and standard
 // deviations (public domain; from memory).

@@ -7,6 +7,7 @@
 #include <numbers>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::numeric;
 
 namespace {
 template <class F>

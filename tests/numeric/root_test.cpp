@@ -4,6 +4,7 @@
 #include <limits>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::numeric;
 
 TEST_CASE("roots of equations whose solution is known") {
   // identity: cos x = x has the root 0.7390851332151607 (OEIS A003957); x^3 - 2x - 5 has 2.0945514815423265 (Wallis's

@@ -4,11 +4,15 @@
 #include "description/taken_up.hpp"
 #include "description/template.hpp"
 #include "near.hpp"
+#include "model/solved_raise.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 TEST_CASE("a pack behind a lossless converter runs as long as the exact discharge says") {
   // 4 NiMH cells of 2.0 Ah, 0.20 ohm in all, 3.0 W, stop at 4.0 V: 12040.58 s by ngspice 39, by scipy's RK45 and by the

@@ -1,5 +1,7 @@
 // Bleed holes: found by a root, proved by drilling them, and what they cost.
-#include "plan/bleed.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_raise.hpp"
+#include "plan/detail/bleed.hpp"
 #include "draught/cooling.hpp"
 #include "findings.hpp"
 #include "near.hpp"
@@ -8,6 +10,11 @@
 #include <fmt/format.h>
 #include <numbers>
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::draught;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 TEST_CASE("the bleed holes that are found hold the fan at its limit when they are drilled") {
   for (const char* gas_limit : {"90 degC", "70 degC", "50 degC"}) {

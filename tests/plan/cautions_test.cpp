@@ -10,6 +10,10 @@
 #include <set>
 
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 namespace {
 std::vector<std::string> ids(const std::vector<Caution>& cautions) {
   std::vector<std::string> out;

@@ -7,6 +7,7 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::plan;
 
 namespace {
 const std::string& beck() {
@@ -45,7 +46,7 @@ const LimitTests steady_at_limits("a fan that is steady, that stalls, and that m
   at_limits({"draught.steady",
              beck(),
              [](Bench& b, double x) {
-               b.fan().label.kind = FanKind::axial;
+               b.fan().label.kind = data::FanKind::axial;
                b.draught().hot->free_air_share = x;
              },
              Bound::at_least,
@@ -65,7 +66,7 @@ const LimitTests steady_at_limits("a fan that is steady, that stalls, and that m
 });
 
 /// The fan of the example, 118 Pa and 128 l/min, with wheel and speed such that its coefficients come to these.
-std::optional<Finding> with_coefficients(double psi, double phi, FanKind kind, double wheel_share) {
+std::optional<Finding> with_coefficients(double psi, double phi, data::FanKind kind, double wheel_share) {
   Bench b(beck());
   // identity: psi = p0 / (1.2 kg/m3 u^2 / 2), phi = V0 / (pi/4 D^2 u), u = pi n D
   const double u = std::sqrt(118.0 / (0.6 * psi)), pi = std::numbers::pi;
@@ -76,7 +77,7 @@ std::optional<Finding> with_coefficients(double psi, double phi, FanKind kind, d
   return b.judge("fan.curve");
 }
 const LimitTests curve_at_limits("a fan's curve at the limits of what can be believed", [] {
-  const auto sides = [](FanKind kind, double wheel_share, double psi, double phi, auto limits) {
+  const auto sides = [](data::FanKind kind, double wheel_share, double psi, double phi, auto limits) {
     const auto by_psi = [=](double x) { return with_coefficients(x, phi, kind, wheel_share); };
     const auto by_phi = [=](double x) { return with_coefficients(psi, x, kind, wheel_share); };
     const auto [psi_low, psi_high, reject, phi_low, phi_high] = limits;
@@ -92,8 +93,8 @@ const LimitTests curve_at_limits("a fan's curve at the limits of what can be bel
     CHECK(by_phi(phi_low * 0.99)->bound == Bound::at_least);
   };
   // published sheets: psi 0.34 to 0.67 and phi 0.20 to 0.36, widened by their tolerance; blowers of printed rows
-  sides(FanKind::axial, 0.95, 0.5, 0.25, std::array{0.25, 0.75, 0.9, 0.14, 0.45});
-  sides(FanKind::centrifugal, 0.77, 1.5, 0.2, std::array{0.5, 2.5, 4.0, 0.08, 0.40});
+  sides(data::FanKind::axial, 0.95, 0.5, 0.25, std::array{0.25, 0.75, 0.9, 0.14, 0.45});
+  sides(data::FanKind::centrifugal, 0.77, 1.5, 0.2, std::array{0.5, 2.5, 4.0, 0.08, 0.40});
   Bench guessed("fan: { kind: axial, frame: 60 mm }");
   CHECK(letter(guessed.judge("fan.curve")) == (guessed.all().fan ? 'w' : 'u'));
   Bench labelled(

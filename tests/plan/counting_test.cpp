@@ -1,14 +1,17 @@
 // How samples are counted: what each makes of a check, and what their shares make of its verdict.
 #include "findings.hpp"
 #include "near.hpp"
-#include "plan/bands.hpp"
 #include "plan/check.hpp"
+#include "plan/detail/bands.hpp"
 #include "plan/samples.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
 #include <map>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 struct Answers {

@@ -10,7 +10,9 @@
 #include <vector>
 
 namespace lumwright {
-inline Build described(std::string text) { return read_build({"test.yaml", std::move(text)}); }
+inline description::Build described(std::string text) {
+  return description::read_build({"test.yaml", std::move(text)});
+}
 
 inline std::string example_text(const std::string& name) {
   std::ifstream in(std::string(SOURCE_DIR) + "/examples/" + name + ".yaml", std::ios::binary);
@@ -18,7 +20,8 @@ inline std::string example_text(const std::string& name) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 /// The example with each `first` replaced by its `second`; throws if one does not stand in it exactly once.
-inline Build example(const std::string& name, const std::vector<std::pair<std::string, std::string>>& changes = {}) {
+inline description::Build example(const std::string& name,
+                                  const std::vector<std::pair<std::string, std::string>>& changes = {}) {
   std::string text = example_text(name);
   for (const auto& [from, to] : changes) {
     const auto at = text.find(from);
@@ -46,13 +49,13 @@ inline const std::vector<std::string>& example_names() {
   return names;
 }
 /// The SI number of a result; throws if it is not there.
-inline double number(const Assessment& assessment, const std::string& key) {
-  const Result* result = find_result(assessment, key);
+inline double number(const plan::Assessment& assessment, const std::string& key) {
+  const model::Result* result = plan::find_result(assessment, key);
   if (result == nullptr) throw std::runtime_error("no result " + key);
-  return std::get<Measure>(result->value).quantity.si;
+  return std::get<model::Measure>(result->value).quantity.si;
 }
-inline Verdict verdict(const Assessment& assessment, const std::string& id) {
-  const Finding* finding = find_check(assessment, id);
+inline plan::Verdict verdict(const plan::Assessment& assessment, const std::string& id) {
+  const plan::Finding* finding = plan::find_check(assessment, id);
   if (finding == nullptr) throw std::runtime_error("no check " + id);
   return finding->verdict;
 }

@@ -4,6 +4,8 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::plan;
 namespace {
 std::optional<Duration> time_of(const Assessment& a, RaiseEventKind kind) {
   for (const Event& event : a.events)

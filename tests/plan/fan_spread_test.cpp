@@ -1,5 +1,6 @@
 #include "description/reader.hpp"
 #include "model/solved.hpp"
+#include "model/solved_fan.hpp"
 #include "plan/draws.hpp"
 #include "plan/samples.hpp"
 #include <algorithm>
@@ -9,6 +10,9 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 struct Ends {

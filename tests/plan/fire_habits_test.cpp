@@ -1,11 +1,16 @@
 // What a description that is silent about its fire gets, and what is told of fires that do not burn well.
 #include "findings.hpp"
 #include "near.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/cautions.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 /// 300 ml, one air flow; 15 degC.

@@ -2,9 +2,14 @@
 // written into a description; the limits stand here a second time.
 #include "draught/bed.hpp"
 #include "limits.hpp"
+#include "model/solved_draught.hpp"
 #include <fmt/format.h>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::boiler;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 std::string fire_of(const std::string& fuel) { return small_engine("kind: lump charcoal, " + fuel, "0.4 g/s"); }

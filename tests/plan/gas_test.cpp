@@ -2,8 +2,14 @@
 #include "describe.hpp"
 #include "findings.hpp"
 #include "model/solved.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_raise.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 // A tube does not take the gas's temperature: its fit closes by 0.01 to 0.03 mm (derived), not by 0.07.
 TEST_CASE("a tube of 17.46 mm slides in a cold chimney of 17.60 mm") {

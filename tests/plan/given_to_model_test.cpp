@@ -2,9 +2,12 @@
 #include "describe.hpp"
 #include "model/solved.hpp"
 #include "near.hpp"
+#include "model/solved_draught.hpp"
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 TEST_CASE("the gas sees the tube without its two walls, and the ring around it one side at a time") {
   // tube 17.24 mm with walls of 0.45 mm in a chimney of 17.60 mm. hand: 17.24 - 2 * 0.45 = 16.34 mm;

@@ -10,6 +10,9 @@
 #include <string>
 #include <vector>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 TEST_CASE("a silent description takes the typical value and says so once") {
   Inputs inputs;

@@ -2,6 +2,12 @@
 // of what was seen, from which limits_test.cpp tells what is not tested.
 #pragma once
 #include "findings.hpp"
+#include "model/fan_unit.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_fit.hpp"
+#include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
@@ -22,10 +28,10 @@ inline std::map<std::string, SeenOf, std::less<>>& ledger() {
   static std::map<std::string, SeenOf, std::less<>> all;
   return all;
 }
-inline char letter(const std::optional<Finding>& f) {
+inline char letter(const std::optional<plan::Finding>& f) {
   if (!f) return '-';
   if (!f->stands_still.empty()) return 's';
-  return *verdict_word(f->verdict);
+  return *plan::verdict_word(f->verdict);
 }
 
 /// Tests of checks at their limits, run by limits_test.cpp alone: what they have seen must be whole.
@@ -37,8 +43,8 @@ struct LimitTests {
   }
 };
 
-inline const Check& named(std::string_view id) {
-  for (const Check& check : all_checks())
+inline const plan::Check& named(std::string_view id) {
+  for (const plan::Check& check : plan::all_checks())
     if (check.id == id) return check;
   throw std::runtime_error("no check " + std::string(id));
 }
@@ -46,37 +52,37 @@ inline const Check& named(std::string_view id) {
 /// A solved build that may be tampered with.
 class Bench {
  public:
-  explicit Bench(const std::string& text, const Draw& draw = {})
-      : build_(std::make_unique<Build>(described(text))), solved_(solve(*build_, draw)) {}
+  explicit Bench(const std::string& text, const model::Draw& draw = {})
+      : build_(std::make_unique<description::Build>(described(text))), solved_(model::solve(*build_, draw)) {}
   /// With one tuned factor.
   Bench(const std::string& text, const std::string& key, double factor)
-      : build_(std::make_unique<Build>(described(text))),
-        tuning_(std::make_unique<Tuning>(
-            Tuning{.file = "test.tuned.yaml", .values = {{key, {AnyQuantity(factor), factor, factor, ""}}}})),
-        solved_(solve(*build_, {}, tuning_.get())) {}
-  Solved& all() { return solved_; }
-  SolvedSupply& supply() { return solved_.supply.value.value(); }
-  SolvedDraught& draught() { return solved_.draught.value.value(); }
-  SolvedFan& fan() { return solved_.fan.value.value(); }
-  SolvedFit& fit() { return solved_.fit.value.value(); }
-  SolvedRaise& raised() { return solved_.raise.value.value(); }
-  FanUnit& unit() { return solved_.unit.value.value(); }
-  std::optional<Finding> judge(std::string_view id) const {
+      : build_(std::make_unique<description::Build>(described(text))),
+        tuning_(std::make_unique<model::Tuning>(
+            model::Tuning{.file = "test.tuned.yaml", .values = {{key, {AnyQuantity(factor), factor, factor, ""}}}})),
+        solved_(model::solve(*build_, {}, tuning_.get())) {}
+  model::Solved& all() { return solved_; }
+  model::SolvedSupply& supply() { return solved_.supply.value.own(); }
+  model::SolvedDraught& draught() { return solved_.draught.value.own(); }
+  model::SolvedFan& fan() { return solved_.fan.value.own(); }
+  model::SolvedFit& fit() { return solved_.fit.value.own(); }
+  model::SolvedRaise& raised() { return solved_.raise.value.own(); }
+  model::FanUnit& unit() { return solved_.unit.value.own(); }
+  std::optional<plan::Finding> judge(std::string_view id) const {
     auto found = named(id).judge(solved_);
     ledger()[std::string(id)].verdicts.insert(letter(found));
     return found;
   }
 
  private:
-  std::unique_ptr<Build> build_;
-  std::unique_ptr<Tuning> tuning_;
-  Solved solved_;
+  std::unique_ptr<description::Build> build_;
+  std::unique_ptr<model::Tuning> tuning_;
+  model::Solved solved_;
 };
 
 /// What stands a hair below a limit, on it and a hair above.
 struct EitherSide {
   const char* id;
-  std::function<std::optional<Finding>(double)> judge;
+  std::function<std::optional<plan::Finding>(double)> judge;
   double limit;
   char below, above;
   std::optional<char> on{};  // nothing: what is judged comes to the limit but for rounding
@@ -100,14 +106,14 @@ struct AtLimits {
   const char* id;
   std::string text;
   std::function<void(Bench&, double)> set;
-  Bound bound;
+  plan::Bound bound;
   std::optional<double> pass, fail;  // limits, SI: between pass and watch, between watch and fail
   bool rounded = false;              // what is set comes to the limit but for rounding
   double hair = 1e-9;                // of the limit
 };
 /// The verdict on either side of both limits, and everywhere the value, and the limit that decided.
 inline void at_limits(const AtLimits& c) {
-  const Verdict beyond = c.pass && c.fail && *c.pass == *c.fail ? Verdict::fail : Verdict::watch;
+  const plan::Verdict beyond = c.pass && c.fail && *c.pass == *c.fail ? plan::Verdict::fail : plan::Verdict::watch;
   const auto judge = [&](double x) {
     Bench bench(c.text);
     c.set(bench, x);
@@ -115,16 +121,16 @@ inline void at_limits(const AtLimits& c) {
     REQUIRE(found);
     REQUIRE(found->limit);
     CHECK(found->bound == c.bound);
-    const bool failed = found->verdict == Verdict::fail;
+    const bool failed = found->verdict == plan::Verdict::fail;
     CHECK(limit(*found) == doctest::Approx(*(failed ? c.fail : c.pass)).epsilon(1e-6));
-    CHECK(found->limit_name == (failed ? LimitName::not_to_fail : LimitName::to_pass));
+    CHECK(found->limit_name == (failed ? plan::LimitName::not_to_fail : plan::LimitName::to_pass));
     CHECK(value(*found) == doctest::Approx(x).epsilon(1e-6));
     CHECK_FALSE(found->why.empty());
-    if (found->verdict != Verdict::pass) CHECK_FALSE(found->action.empty());
+    if (found->verdict != plan::Verdict::pass) CHECK_FALSE(found->action.empty());
     return found;
   };
   const auto side = [&](double at, char in, char out) {
-    const bool most = c.bound == Bound::at_most;
+    const bool most = c.bound == plan::Bound::at_most;
     either_side({.id = c.id,
                  .judge = judge,
                  .limit = at,
@@ -133,8 +139,8 @@ inline void at_limits(const AtLimits& c) {
                  .on = c.rounded ? std::nullopt : std::optional(in),
                  .hair = c.hair});
   };
-  if (c.pass) side(*c.pass, 'p', beyond == Verdict::fail ? 'f' : 'w');
-  if (c.fail && beyond == Verdict::watch) side(*c.fail, 'w', 'f');
+  if (c.pass) side(*c.pass, 'p', beyond == plan::Verdict::fail ? 'f' : 'w');
+  if (c.fail && beyond == plan::Verdict::watch) side(*c.fail, 'w', 'f');
 }
 /// Unknown, and what would settle it.
 inline void unknown(Bench& bench, const std::string& id, const std::vector<std::string>& keys) {

@@ -5,6 +5,9 @@
 #include <fmt/format.h>
 
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 /// What a check can say, and what its limits part; letters as in limits.hpp.
@@ -104,7 +107,7 @@ template <class Part>
 std::set<std::string> stand_still(Part part) {
   Bench b(example_text("tarn-beck"));
   auto& outcome = part(b);
-  outcome.value.reset();
+  outcome.value = {};
   outcome.impossible = "no flow gets through";
   outcome.action = "open it";
   std::set<std::string> still;

@@ -6,6 +6,8 @@
 #include <numbers>
 
 using namespace lumwright;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 std::string stack_with(const std::string& from, const std::string& to) {

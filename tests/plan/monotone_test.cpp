@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 #include <functional>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 using Change = std::function<void(Build&, double)>;

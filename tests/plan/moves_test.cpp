@@ -4,6 +4,8 @@
 #include <doctest/doctest.h>
 #include <map>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 Assessment tried(const Build& build, const SamplesAsked& samples = {}, std::size_t most = 40) {

@@ -2,9 +2,13 @@
 // limits stand here a second time, each from where the rule comes from; what is judged is set by hand in a solved
 // build.
 #include "power_bench.hpp"
+#include "model/solved_light_ups.hpp"
 #include <fmt/format.h>
 
 using namespace lumwright;
+using namespace lumwright::power;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 const LimitTests current_of_cells("current of the cells at its limits", [] {
@@ -214,7 +218,7 @@ const LimitTests charge_of_pack("charge: shelf, what is left, light-ups, at the 
   }
   const auto counted = [](const std::string& want, int count) {
     Bench bench(nimh(board + wired) + want);
-    bench.all().light_ups->count = count;
+    bench.all().light_ups.own().count = count;
     return bench.judge("power.light_ups").value();
   };
   for (const auto& [want, least] : {std::pair("want: { light_ups_per_charge: 6 }\n", 6.0), std::pair("", 1.0)})

@@ -4,6 +4,7 @@
 #include "power_bench.hpp"
 
 using namespace lumwright;
+using namespace lumwright::plan;
 
 namespace {
 const LimitTests power_bank_at_limits("a power bank: asleep, or asked for too much", [] {

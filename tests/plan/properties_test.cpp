@@ -2,12 +2,19 @@
 // the verdict is what the checks bear out.
 #include "description/random_build.hpp"
 #include "draught/mass_balance.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/assess.hpp"
 #include "plan/check.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 bool has_word(const std::string& text, const std::string& word) {

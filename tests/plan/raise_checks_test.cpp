@@ -9,6 +9,9 @@
 #include <algorithm>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 std::string example_a(const std::string& air_flow, const std::string& more_fuel = "lump: 6 mm, bed_mass: 16 g",

@@ -3,6 +3,9 @@
 #include "limits.hpp"
 
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 const std::string& raising() {  // steam wanted within 11 min

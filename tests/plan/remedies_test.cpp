@@ -11,6 +11,8 @@
 #include <cctype>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 std::string lower(std::string text) {

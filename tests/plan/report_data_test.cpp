@@ -5,6 +5,9 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 namespace {
 double at_flow(const std::vector<FlowPoint>& curve, VolumeFlow flow) {  // Pa
   const auto after = std::find_if(curve.begin(), curve.end(), [&](const FlowPoint& p) { return p.flow >= flow; });

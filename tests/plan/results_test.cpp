@@ -1,10 +1,16 @@
 // Each result is the number that its key says: identities, on numbers set by hand that are all different.
+#include "model/solved_light_ups.hpp"
+#include "plan/results.hpp"
 #include "draught/bed.hpp"
 #include "limits.hpp"
 #include "near.hpp"
-#include "plan/results.hpp"
 
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::workshop;
+using namespace lumwright::boiler;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 double told(Bench& b, const std::string& key) {
@@ -37,9 +43,10 @@ TEST_CASE("results of the supply") {
   s.run.charge_left_share = 0.15;
   s.run.step_up_efficiency_start = 0.85;
   s.leads = 0.4 * ohm;
-  b.all().light_ups->count = 5;
-  b.all().light_ups->first = 500.0 * unit::s;
-  b.all().light_ups->last = 600.0 * unit::s;
+  model::SolvedLightUps& lived = b.all().light_ups.own();
+  lived.count = 5;
+  lived.first = 500.0 * unit::s;
+  lived.last = 600.0 * unit::s;
   check_all(b, {{"power.fan", 3.5},
                 {"power.fan_voltage", 11.5},
                 {"power.pack_current_start", 1.25},

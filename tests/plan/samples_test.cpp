@@ -1,14 +1,19 @@
+#include "model/solved_fit.hpp"
 #include "plan/samples.hpp"
 #include "describe.hpp"
 #include "near.hpp"
 #include "numeric/statistics.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "plan/draws.hpp"
-#include "plan/two_limits.hpp"
 #include <algorithm>
 #include <cmath>
 #include <doctest/doctest.h>
 #include <numeric>
 using namespace lumwright;
+using namespace lumwright::numeric;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 Assessment with_samples(const Build& build, std::size_t count, std::uint64_t seed = 1, unsigned threads = 2) {
@@ -29,7 +34,7 @@ double edge(const Assessment& a, const std::string& key, std::optional<Measure> 
   REQUIRE((result->*which).has_value());
   return (result->*which)->quantity.si;
 }
-const SampleColumn& input(const Samples& samples, const std::string& key) {
+const SampleColumn& input_of(const Samples& samples, const std::string& key) {
   for (const SampleColumn& column : samples.inputs)
     if (column.key == key) return column;
   throw std::runtime_error("no input " + key);
@@ -152,8 +157,8 @@ TEST_CASE("every value that is drawn lies in its spread, and those that go toget
     CHECK(*high <= used->high);
   }
   // Kendall's tau of a Gaussian copula: 2 / pi arcsin(rho) (Nelsen 2006, from memory); -0.8 gives -0.590
-  const auto& capacity = input(samples, "supply.pack.capacity_factor").si;
-  const auto& resistance = input(samples, "supply.pack.resistance_factor").si;
+  const auto& capacity = input_of(samples, "supply.pack.capacity_factor").si;
+  const auto& resistance = input_of(samples, "supply.pack.resistance_factor").si;
   double balance = 0.0;
   for (std::size_t i = 0; i < 1000; ++i)
     for (std::size_t j = 0; j < i; ++j)

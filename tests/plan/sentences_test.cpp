@@ -5,6 +5,9 @@
 #include <map>
 #include <regex>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 // Each was seen: "let about 0 of cool air", "can lean 1 in -12", "sideways by -11", "-0.0116 ft of wall", "tips by 1932

@@ -9,6 +9,10 @@
 #include <optional>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 /// Strikes the n-th value or part that is given, counted from 0, and knows its key path.

@@ -8,6 +8,9 @@
 #include <sstream>
 
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 namespace {
 std::string text_of_example(const char* name) {
   std::ifstream file(std::string(SOURCE_DIR "/examples/") + name);

@@ -5,6 +5,10 @@
 #include <doctest/doctest.h>
 
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 TEST_CASE("what is not asked, and what cannot be told") {
   const auto state = [](const std::string& text, const char* id) {
@@ -78,7 +82,7 @@ TEST_CASE("four alkaline AA behind a board drive a 12 V 0.15 A fan for two hours
 TEST_CASE("each cell has two contacts, and one figure for a whole pack flatters it") {
   const auto contacts = [](const std::string& pack) {
     const Build build = described("load: { power: 1.8 W, voltage: 12 V }\nsupply:\n  pack: { " + pack + " }\n");
-    return in(solve(build).supply.value.value().pack_input.contacts, mohm);
+    return in(solve(build).supply->pack_input.contacts, mohm);
   };
   // A new holder for one AA with thin leads: 195 to 210 mohm from end to end (a workshop's page, excerpt), some 65 of
   // it leads

@@ -2,6 +2,10 @@
 #include "plan/describe.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::input;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
 
 namespace {
 std::string complaint_of_sweep(const Build& build, const std::string& key, const std::string& range) {

@@ -2,10 +2,12 @@
 // samples agree. identity: the rule is what two_limits.hpp promises, read off the finding alone.
 #include "description/random_build.hpp"
 #include "findings.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <doctest/doctest.h>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
 
 namespace {
 bool within_limit(const Finding& f) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 Pack usual(const std::string& id, double celsius = 20.0) {

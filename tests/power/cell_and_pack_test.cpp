@@ -4,6 +4,7 @@
 #include "published_packs.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::power;
 
 TEST_CASE("capacity against current") {
   // 1.3 Ah over 20 h, k 1.15, at 0.5 A: 20 h (0.065/0.5)^1.15 = 1.91454 h (Peukert 1897; hand)

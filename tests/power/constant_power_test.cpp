@@ -4,6 +4,7 @@
 #include "quantity/errors.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::power;
 
 TEST_CASE("current and voltage under constant power") {
   // E I - R I^2 = P (circuit theory), solved outside this project

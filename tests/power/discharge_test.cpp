@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 Run run_of(const data::Row& row) {

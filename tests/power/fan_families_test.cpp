@@ -4,6 +4,7 @@
 #include "published.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::power;
 
 TEST_CASE("two published fans take power with the 2.1th power of voltage") {
   const double exponent = data::fan_electrics().current_exponent.value;

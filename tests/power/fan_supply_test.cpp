@@ -4,6 +4,7 @@
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::power;
 
 TEST_CASE("a fan motor on steady and on chopped voltage") {
   for (const data::Row& row : published("power", "motor")) {

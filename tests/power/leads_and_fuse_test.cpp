@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 /// Solid annealed copper: 1/58 ohm mm2/m at 20 degC (IACS, IEC 60028).

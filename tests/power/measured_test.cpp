@@ -8,6 +8,7 @@
 #include <sstream>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 struct Record {

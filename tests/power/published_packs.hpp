@@ -15,7 +15,7 @@ inline data::CellRow published_cell(const std::string& id, const std::string& cu
     }
   throw std::runtime_error("no curve " + curve);
 }
-inline PackInput plain_pack(const data::CellRow& cell, int series, Charge capacity) {
+inline power::PackInput plain_pack(const data::CellRow& cell, int series, Charge capacity) {
   return {.cell = cell,
           .series = series,
           .parallel = 1,
@@ -32,25 +32,25 @@ inline PackInput plain_pack(const data::CellRow& cell, int series, Charge capaci
           .weakest = {}};
 }
 /// A row with cell, curve, series, capacity, resistance.
-inline PackInput pack_of(const data::Row& row) {
-  PackInput pack = plain_pack(published_cell(row.text("cell"), row.text("curve")),
-                              static_cast<int>(row.number("series")), row.quantity<Charge>("capacity"));
+inline power::PackInput pack_of(const data::Row& row) {
+  power::PackInput pack = plain_pack(published_cell(row.text("cell"), row.text("curve")),
+                                     static_cast<int>(row.number("series")), row.quantity<Charge>("capacity"));
   pack.measured = row.quantity<Resistance>("resistance");
   if (row.has("charged")) pack.charged = row.number("charged");
   return pack;
 }
 /// Current with the square of voltage.
-inline FanSupply fan_supply(Voltage rated, Current current) {
+inline power::FanSupply fan_supply(Voltage rated, Current current) {
   return {.fan = {.rated_voltage = rated, .rated_current = current, .current_exponent = 2.0},
-          .control = uncontrolled(),
+          .control = power::uncontrolled(),
           .step_up = {},
           .motor = data::motor_shares(),
           .regulator_dropout = data::fan_electrics().regulator_dropout};
 }
-inline FanSupply stepped_up(const std::string& module, Voltage output, Current current) {
-  FanSupply supply = fan_supply(output, current);
+inline power::FanSupply stepped_up(const std::string& module, Voltage output, Current current) {
+  power::FanSupply supply = fan_supply(output, current);
   const data::StepUpRow& row = data::step_up(module);
-  supply.step_up = step_up_of(row, output, real_minimum(row, {}));
+  supply.step_up = power::step_up_of(row, output, power::real_minimum(row, {}));
   return supply;
 }
 }  // namespace lumwright

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 StepUp of(const std::string& module, Voltage output) {

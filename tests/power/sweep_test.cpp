@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 #include <random>
 using namespace lumwright;
+using namespace lumwright::power;
 
 namespace {
 class Dice {

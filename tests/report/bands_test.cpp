@@ -1,11 +1,15 @@
+#include "report/detail/bands.hpp"
 #include "numeric/statistics.hpp"
-#include "report/bands.hpp"
 #include "report/../plan/describe.hpp"
 #include "report/json.hpp"
 #include "report/text.hpp"
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 using namespace lumwright;
+using namespace lumwright::numeric;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 Assessment with_samples(const Build& build, std::size_t count, std::uint64_t seed, unsigned threads) {

@@ -11,7 +11,8 @@
 #include <stdexcept>
 
 using namespace lumwright;
-using namespace lumwright::chart;
+using namespace lumwright::report;
+using namespace lumwright::report::chart;
 
 TEST_CASE("ticks stand at multiples of 1, 2 or 5 times a power of ten") {
   // hand: the steps that every engineer's axis has (common practice, no source)

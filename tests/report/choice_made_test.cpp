@@ -1,6 +1,6 @@
 // What a choice advises, made: each description that it writes goes through the whole check again.
 #include "../choose/random_bin.hpp"
-#include "choose/rank.hpp"
+#include "choose/detail/rank.hpp"
 #include "description/reader.hpp"
 #include "description/taken_up.hpp"
 #include "description/template.hpp"
@@ -13,6 +13,11 @@
 #include <set>
 #include <tuple>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::choose;
+using namespace lumwright::report;
 
 namespace {
 constexpr std::size_t samples = 64;
@@ -115,7 +120,7 @@ Choice made_of(const std::string& text) {
   ChooseAsked asked;
   asked.places = 2;
   asked.samples = samples;
-  return choose(read_bin({"bin.yaml", text}), asked);
+  return choose::choose(read_bin({"bin.yaml", text}), asked);
 }
 unsigned bins() {
   const char* wanted = std::getenv("LUMWRIGHT_BUILDS");
@@ -164,7 +169,7 @@ TEST_CASE("ten places stand in their order, and a wish that nothing meets bars n
   for (const Wish& wish : {as_it_is, hurried, often}) {
     std::string text = shed;
     text.replace(text.find(wish.first), wish.first.size(), wish.second);
-    const Choice choice = choose(read_bin({"bin.yaml", text}), asked);
+    const Choice choice = choose::choose(read_bin({"bin.yaml", text}), asked);
     check_order(choice);
     for (const EngineChoice& e : choice.engines) CHECK_FALSE(e.places.empty());
   }
@@ -183,7 +188,7 @@ TEST_CASE(
   ChooseAsked asked;
   asked.places = 40;
   asked.samples = 1;
-  const Choice choice = choose(read_bin({"bin.yaml", text}), asked);
+  const Choice choice = choose::choose(read_bin({"bin.yaml", text}), asked);
   REQUIRE_FALSE(choice.for_all.empty());
   std::set<std::string> tubes;
   for (const UnitChoice& unit : choice.for_all)

@@ -1,6 +1,6 @@
 // The page of a choice and its pictures, read back as XML.
 #include "report/choice.hpp"
-#include "report/choice_words.hpp"
+#include "report/detail/choice_words.hpp"
 #include "report/files.hpp"
 #include "report/html/choice.hpp"
 #include "report/picture/choice.hpp"
@@ -14,6 +14,9 @@
 #include <set>
 #include <sstream>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::choose;
+using namespace lumwright::report;
 
 namespace {
 std::string shed_text() {
@@ -29,7 +32,7 @@ std::string of_one_engine() {
   const std::string text = shed_text();
   return text.substr(0, text.find("  - name: Low Gill tank"));
 }
-Choice chosen(const std::string& text) { return choose(read_bin({"shed.yaml", text})); }
+Choice chosen(const std::string& text) { return choose::choose(read_bin({"shed.yaml", text})); }
 const Choice& shed_choice() {
   static const Choice made = chosen(shed_text());
   return made;

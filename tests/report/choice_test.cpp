@@ -14,6 +14,10 @@
 #include <set>
 #include <sstream>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::choose;
+using namespace lumwright::report;
 
 namespace {
 std::string shed() {
@@ -21,7 +25,7 @@ std::string shed() {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 const Choice& choice() {
-  static const Choice made = choose(read_bin({"shed.yaml", shed()}));
+  static const Choice made = choose::choose(read_bin({"shed.yaml", shed()}));
   return made;
 }
 std::vector<std::string> lines(const std::string& text) {
@@ -78,7 +82,7 @@ TEST_CASE("a bin of which nothing can be shown gets the cautions of what is not 
     REQUIRE(little.find(bore) != std::string::npos);
     little.erase(little.find(bore), bore.size());
   }
-  const Choice none = choose(read_bin({"shed.yaml", little}));
+  const Choice none = choose::choose(read_bin({"shed.yaml", little}));
   for (const EngineChoice& engine : none.engines) CHECK_FALSE(engine.lacking.empty());
   CHECK(none.cautions.size() == cautions_for({}, {}).size());
   CHECK(none.cautions.size() > 30);
@@ -167,7 +171,7 @@ TEST_CASE("a name that a spreadsheet would run is made harmless") {
   std::string text = shed();
   const std::string from = "name: quick 40 mm", to = "name: '=HYPERLINK(\"a\",\"b\")'";
   text.replace(text.find(from), from.size(), to);
-  const std::string csv = choice_csv(choose(read_bin({"shed.yaml", text})));
+  const std::string csv = choice_csv(choose::choose(read_bin({"shed.yaml", text})));
   CHECK(csv.find(",=") == std::string::npos);
   CHECK(csv.find(",\"'=HYPERLINK(\"\"a\"\",\"\"b\"\")\"") != std::string::npos);
 }
@@ -195,7 +199,7 @@ TEST_CASE("a bin of one to twelve places has a page of 20 columns and more") {
     CAPTURE(text);
     ChooseAsked asked;
     asked.places = 1 + seed % 12;
-    const Choice made = choose(read_bin({"bin.yaml", text}), asked);
+    const Choice made = choose::choose(read_bin({"bin.yaml", text}), asked);
     for (const int width : {20, 21, 33, 40, 80}) {
       std::string page;
       REQUIRE_NOTHROW(page = choice_report(made, {.width = width}));

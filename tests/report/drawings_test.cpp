@@ -1,3 +1,4 @@
+#include "model/solved_fan.hpp"
 #include "report/drawings.hpp"
 #include "data/first_words.hpp"
 #include "drawing/crowding.hpp"
@@ -13,6 +14,13 @@
 #include <set>
 #include <sstream>
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::workshop;
+using namespace lumwright::drawing;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 // 60 mm frame: cut-out 57 mm and M3; 9/16 in tube, 1 1/2 in long; three 8BA on 30 mm; 1.2 mm brass; 10 thou tin; 6 mm
@@ -211,7 +219,7 @@ TEST_CASE("no word on a template lies over another or over a line") {
   }
 }
 TEST_CASE("orifice plates: holes three diameters apart, words beside them") {
-  const TestBox box = test_box_for({FanKind::axial, 60.0 * mm, 25.0 * mm, 70.0 * Pa, 570.0 * litre_per_min});
+  const TestBox box = test_box_for({data::FanKind::axial, 60.0 * mm, 25.0 * mm, 70.0 * Pa, 570.0 * litre_per_min});
   bool several = false;
   for (const drawing::View& view : plate_views(box)) {
     CAPTURE(view.name);

@@ -4,6 +4,8 @@
 #include "specimen.hpp"
 
 using namespace lumwright;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 TEST_CASE("a check is explained from its question to its source") {
   check_golden("explain.txt", explain_report(specimen(), "fit.hot", {}));

@@ -8,6 +8,10 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 using namespace lumwright;
+using namespace lumwright::draught;
+using namespace lumwright::description;
+using namespace lumwright::fan_test;
+using namespace lumwright::report;
 
 namespace {
 FanReadings example() {
@@ -24,7 +28,7 @@ std::size_t widest(const std::string& text) {
 }  // namespace
 
 TEST_CASE("the report tells the ends, every reading and the lines to copy") {
-  const FanTest test = fan_test(example());
+  const FanTest test = fan_test::fan_test(example());
   const std::string text = fan_test_report(test, {});
   CHECK(has(text, "unmarked fan from a drive bay: "));
   CHECK(text.ends_with(curve_lines(test)));
@@ -39,7 +43,7 @@ TEST_CASE("the report tells the ends, every reading and the lines to copy") {
 TEST_CASE("warnings come first, with what to do") {
   FanReadings readings = example();
   readings.readings.erase(readings.readings.begin());
-  const std::string text = fan_test_report(fan_test(readings), {});
+  const std::string text = fan_test_report(fan_test::fan_test(readings), {});
   CHECK(text.find("There is no reading with the lid closed") < text.find("Curve"));
   CHECK(has(text, "close the lid with a blank plate"));
 }
@@ -47,7 +51,7 @@ TEST_CASE("warnings come first, with what to do") {
 TEST_CASE("JSON says what the test says, in SI") {
   FanReadings readings = example();
   readings.readings[3].depression.band = exactly(0.5 * Pa);
-  const FanTest test = fan_test(readings);
+  const FanTest test = fan_test::fan_test(readings);
   const auto json = nlohmann::json::parse(fan_test_json(test));
   CHECK(json["format"] == "lumwright/1");
   const auto& t = json["fan_test"];
@@ -65,7 +69,7 @@ TEST_CASE("JSON says what the test says, in SI") {
 }
 
 TEST_CASE("the table has seven columns in every line") {
-  const std::string csv = fan_test_csv(fan_test(example()));
+  const std::string csv = fan_test_csv(fan_test::fan_test(example()));
   std::istringstream in(csv);
   std::size_t curve = 0, readings = 0;
   for (std::string line; std::getline(in, line);) {
@@ -79,7 +83,7 @@ TEST_CASE("the table has seven columns in every line") {
 }
 
 TEST_CASE("the sheet of the box: sizes from its rules, costs from their laws, cautions") {
-  const ExpectedFan fan{.kind = FanKind::axial,
+  const ExpectedFan fan{.kind = data::FanKind::axial,
                         .frame = 60.0 * mm,
                         .thickness = 25.0 * mm,
                         .shut_off = 40.0 * Pa,
@@ -93,7 +97,7 @@ TEST_CASE("the sheet of the box: sizes from its rules, costs from their laws, ca
   CHECK(has(text, "Moving blades."));
   CHECK(has(text, "Sharp sheet edges, and the drill."));
   CHECK(widest(text) <= 80);
-  const ExpectedFan strong{.kind = FanKind::axial,
+  const ExpectedFan strong{.kind = data::FanKind::axial,
                            .frame = 40.0 * mm,
                            .thickness = 28.0 * mm,
                            .shut_off = 415.0 * Pa,

@@ -2,8 +2,8 @@
 #include "description/reader.hpp"
 #include "description/writer.hpp"
 #include "plan/moves.hpp"
+#include "report/detail/moves.hpp"
 #include "report/files.hpp"
-#include "report/moves.hpp"
 #include "report/screen.hpp"
 #include <chrono>
 #include <doctest/doctest.h>
@@ -15,6 +15,10 @@
 #include <sstream>
 
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 namespace {
 Build build_of(const std::string& name) {
   std::ifstream in(std::string(SOURCE_DIR) + "/examples/" + name + ".yaml", std::ios::binary);
@@ -224,7 +228,7 @@ TEST_CASE("a description that says little still makes a page, which says what is
 TEST_CASE("a number that is not finite is our mistake and never drawn") {
   const Build build = build_of("tarn-beck");
   ReportData data = report_data(build);
-  data.draught.value->hot.path[3].pressure = std::numeric_limits<double>::quiet_NaN() * Pa;
+  data.draught.value.own().hot.path[3].pressure = std::numeric_limits<double>::quiet_NaN() * Pa;
   CHECK_THROWS_AS(html_report(data, {}), std::logic_error);
 }
 

@@ -8,6 +8,9 @@
 #include <nlohmann/json.hpp>
 
 using namespace lumwright;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 using Json = nlohmann::ordered_json;
 namespace {
 std::vector<std::string> keys(const Json& object) {

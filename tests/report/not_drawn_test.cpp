@@ -2,6 +2,10 @@
 #include "report/drawings.hpp"
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 // A drill list ends at 0.5 mm (ISO 235 jobber drills, from memory); 64 sheets of A4 glued together is an estimate of
 // what nobody does.

@@ -12,6 +12,10 @@
 #include <regex>
 #include <set>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 /// "12.5 min" as it stands in a sentence, a table or a picture.

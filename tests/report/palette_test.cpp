@@ -9,6 +9,7 @@
 #include <string>
 
 using namespace lumwright;
+using namespace lumwright::report;
 namespace {
 using Rgb = std::array<double, 3>;  // linear light
 using Palette = std::map<std::string, Rgb>;

@@ -5,6 +5,9 @@
 #include <pugixml.hpp>
 
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 namespace {
 std::string text_of(const std::string& name) {
   std::ifstream in(std::string(SOURCE_DIR) + "/" + name, std::ios::binary);

@@ -13,6 +13,10 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 using Json = nlohmann::ordered_json;
 
 namespace {

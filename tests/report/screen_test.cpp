@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 void check_screen(const Assessment& a) {

@@ -12,6 +12,10 @@
 #include <doctest/doctest.h>
 #include <regex>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 std::string in_one_line(const std::string& text) {

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 Assessment sampled(const Build& build) {

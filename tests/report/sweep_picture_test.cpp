@@ -4,6 +4,9 @@
 #include <pugixml.hpp>
 #include <string>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 std::size_t shapes(const pugi::xml_document& document, const std::string& element, const std::string& look) {

@@ -1,8 +1,8 @@
-#include "report/tables.hpp"
+#include "report/detail/tables.hpp"
 #include "description/writer.hpp"
 #include "report/../plan/describe.hpp"
-#include "report/csv.hpp"
-#include "report/markdown.hpp"
+#include "report/detail/csv.hpp"
+#include "report/detail/markdown.hpp"
 #include "report/six_answers.hpp"
 #include "specimen.hpp"
 #include <doctest/doctest.h>
@@ -10,6 +10,9 @@
 #include <limits>
 
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 TEST_CASE("a spreadsheet finds no formula in a cell") {  // OWASP, CSV injection: = + - @ tab and carriage return
   struct Row {

@@ -1,13 +1,16 @@
-#include "data/first_words.hpp"
 #include "report/text.hpp"
-#include "report/judged.hpp"
+#include "data/first_words.hpp"
 #include "golden.hpp"
-#include "report/standing.hpp"
-#include "report/wrap.hpp"
+#include "report/detail/standing.hpp"
+#include "report/detail/wrap.hpp"
+#include "report/judged.hpp"
 #include "specimen.hpp"
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 namespace {
 std::vector<std::string> lines_of(const std::string& text) {
   std::vector<std::string> lines;

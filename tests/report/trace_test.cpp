@@ -7,6 +7,9 @@
 #include <vector>
 
 using namespace lumwright;
+using namespace lumwright::boiler;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 using Json = nlohmann::ordered_json;
 namespace {
 Assessment traced() {  // made up; not a result of any model

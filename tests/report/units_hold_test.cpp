@@ -4,7 +4,7 @@
 #include "plan/moves.hpp"
 #include "report/../plan/describe.hpp"
 #include "report/build_sheet.hpp"
-#include "report/csv.hpp"
+#include "report/detail/csv.hpp"
 #include "report/drawings.hpp"
 #include "report/explain.hpp"
 #include "report/files.hpp"
@@ -14,6 +14,10 @@
 #include <regex>
 #include <sstream>
 using namespace lumwright;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::report;
 
 namespace {
 // The first example by a man who writes inches; sizes are rounded, nothing else is meant by them.

@@ -1,10 +1,11 @@
-#include "report/wrap.hpp"
+#include "report/detail/wrap.hpp"
 #include "quantity/units.hpp"
 #include <doctest/doctest.h>
 #include <random>
 #include <stdexcept>
 
 using namespace lumwright;
+using namespace lumwright::report;
 namespace {
 using Lines = std::vector<std::string>;
 std::string joined(const Lines& lines) {

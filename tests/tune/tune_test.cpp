@@ -1,14 +1,21 @@
+#include "model/solved_raise.hpp"
 #include "tune/tune.hpp"
-#include "near.hpp"
 #include "description/random_build.hpp"
+#include "near.hpp"
 #include "numeric/root.hpp"
 #include "plan/describe.hpp"
-#include "tune/parts.hpp"
-#include <doctest/doctest.h>
+#include "tune/detail/parts.hpp"
 #include <algorithm>
+#include <doctest/doctest.h>
 #include <fmt/format.h>
 #include <random>
 using namespace lumwright;
+using namespace lumwright::numeric;
+using namespace lumwright::boiler;
+using namespace lumwright::description;
+using namespace lumwright::model;
+using namespace lumwright::plan;
+using namespace lumwright::tune;
 
 namespace {
 Log logged(const std::string& text) { return read_log({"log.yaml", text}); }
@@ -114,9 +121,9 @@ draught: { air_flow: 0.400 g/s }
 // program with the same equations and a factor of 0.758. 204 s to 50 degC: hand, 90 s of kindling and 1925 * 35 / 592 W.
 TEST_CASE("135 s from 50 to 90 degC where the model says 101.7 s") {
   const Build build = described(small_boiler);
-  const TuneResult result = tune(build, logged("started_at: 15 degC\nreadings:\n"
-                                               "  - { time: 204 s, water: 50 degC +- 0.5 K }\n"
-                                               "  - { time: 339 s, water: 90 degC +- 0.5 K }\n"));
+  const TuneResult result = tune::tune(build, logged("started_at: 15 degC\nreadings:\n"
+                                                     "  - { time: 204 s, water: 50 degC +- 0.5 K }\n"
+                                                     "  - { time: 339 s, water: 90 degC +- 0.5 K }\n"));
   const double measured = 1924.8 * 40.0 / 135.0 + 0.35 * 55.0, model = 1924.8 * 40.0 / 101.7 + 0.35 * 55.0;
   const TunedFactor& heat = factor(result.fit, "tuned.heat");
   CHECK(heat.determined);
@@ -261,7 +268,7 @@ TEST_CASE("what is tuned goes through its file unchanged, and a check uses and t
   Garden garden(build, 7);
   garden.hide();
   const Log log = logged(garden.log(*build.engine.boiler.working));
-  const TuneResult result = tune(build, log);
+  const TuneResult result = tune::tune(build, log);
   const Tuning again = tuning_of(read_tuned({"mine.tuned.yaml", write_tuned(file_of(result, log))}));
   REQUIRE(again.values.size() == result.tuning.values.size());
   for (const auto& [key, value] : result.tuning.values) {

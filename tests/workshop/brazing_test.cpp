@@ -7,6 +7,8 @@
 #include <cmath>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::workshop;
 
 namespace {
 BrazedJoint joint(const char* tube, const char* plate, Length hole) {

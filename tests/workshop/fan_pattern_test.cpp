@@ -9,6 +9,7 @@
 #include <cmath>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 namespace {
 FanInHand axial(Length frame) {

@@ -5,6 +5,8 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::workshop;
 
 namespace {
 constexpr Length none = 0.0 * mm, a_nanometre = 1e-6 * mm;

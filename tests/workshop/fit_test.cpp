@@ -7,6 +7,8 @@
 #include <cmath>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::workshop;
 
 namespace {
 constexpr Length nil = 0.0 * mm;

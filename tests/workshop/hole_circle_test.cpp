@@ -10,6 +10,7 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 TEST_CASE("hole circles are the factors that handbooks print") {
   int found = 0;

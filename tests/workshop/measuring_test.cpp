@@ -1,4 +1,4 @@
-#include "workshop/measuring.hpp"
+#include "workshop/detail/measuring.hpp"
 #include "data/gauges.hpp"
 #include "near.hpp"
 #include "published.hpp"
@@ -6,6 +6,7 @@
 #include <cmath>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 TEST_CASE("uncertainties of two instruments combine by root sum of squares") {
   const auto with_micrometer = [](const char* id) {

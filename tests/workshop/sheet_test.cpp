@@ -11,6 +11,7 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 namespace {
 SquareBox tin() {

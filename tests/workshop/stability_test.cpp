@@ -15,6 +15,7 @@
 #include <random>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 namespace {
 constexpr Force newton = kg * m / s / s;

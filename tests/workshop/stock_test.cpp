@@ -7,6 +7,8 @@
 #include <set>
 
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::workshop;
 
 namespace {
 const data::TubeRow& tube(const std::string& name) {

@@ -9,6 +9,7 @@
 #include <set>
 
 using namespace lumwright;
+using namespace lumwright::workshop;
 
 namespace {
 TappedPlate plate(const char* name, Length thickness, const char* metal) {

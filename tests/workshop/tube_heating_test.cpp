@@ -1,4 +1,4 @@
-#include "workshop/tube_heating.hpp"
+#include "workshop/detail/tube_heating.hpp"
 #include "matter/air.hpp"
 #include "matter/metal.hpp"
 #include "near.hpp"
@@ -7,6 +7,8 @@
 #include <cmath>
 #include <doctest/doctest.h>
 using namespace lumwright;
+using namespace lumwright::matter;
+using namespace lumwright::workshop;
 
 namespace {
 // A brass tube of 17.46 mm in a cast-iron chimney of 17.60 mm; gas of 230 degC, air of 12 degC.

@@ -1,24 +1,25 @@
 #include "data/limits.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "plan/figures.hpp"
-#include "plan/two_limits.hpp"
 #include "plan/u_tube.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 // Half a millimetre is what a U-tube can be read to: below four times that the reading says little.
 // An inclined one, 1 in 10, reads a tenth of that.
 constexpr double inclined = 0.1;
 
-std::optional<Finding> judge_draught_cold(const Solved& solved) {
+std::optional<Finding> judge_draught_cold(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
-  const PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
+  const draught::PathFlow &cold = solved.draught->cold_flow, &hot = solved.draught->hot_flow;
   Finding f;
   static const Pressure readable = data::limit<Pressure>("draught.cold readable");
   judge_by(f, on_u_tube(cold.smokebox_suction, solved.page), {Bound::at_least, AnyQuantity(readable), std::nullopt});
   const auto read = [&](Pressure suction) {
-    const Measure reading = on_u_tube(suction, solved.page);
+    const model::Measure reading = on_u_tube(suction, solved.page);
     return u_tube_reading(reading, solved.units, figures_of(solved.results, reading, solved.units));
   };
   f.why = fmt::format(
@@ -44,4 +45,4 @@ std::optional<Finding> judge_draught_cold(const Solved& solved) {
 Check draught_cold() {
   return {"draught.cold", "The cold test", "What should a U-tube read before the fire is lit?", judge_draught_cold};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,14 +1,15 @@
 #include "data/limits.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "plan/u_tube.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_draught_leak(const Solved& solved) {
+std::optional<Finding> judge_draught_leak(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
-  const PathFlow& hot = solved.draught->hot_flow;
+  const draught::PathFlow& hot = solved.draught->hot_flow;
   if (!solved.draught->path.annulus) return std::nullopt;
   const double share = hot.annulus / hot.chimney;
   static const double usual = data::limit<double>("draught.leak usual"),
@@ -38,4 +39,4 @@ Check draught_leak() {
   return {"draught.leak", "Air that leaks in round the tube",
           "How much of the draught does the gap round the tube waste?", judge_draught_leak};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

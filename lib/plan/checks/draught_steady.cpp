@@ -1,24 +1,26 @@
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::string why(const Solved& solved, const Duty& duty) {
+std::string why(const model::Solved& solved, const draught::Duty& duty) {
   const std::string at =
       fmt::format("the fan works at {} of its free-air flow", say_share(solved, duty.free_air_share));
   if (duty.several)
     return at + fmt::format(", and {} flows satisfy the balance: it may settle at a lower one", duty.crossings.size());
-  if (duty.stall == StallZone::unsteady)
+  if (duty.stall == draught::StallZone::unsteady)
     return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
-  if (duty.stall == StallZone::stalled)
+  if (duty.stall == draught::StallZone::stalled)
     return at + ", left of its dip: steady, noisy, and only the shut-off pressure of the sheet can be trusted";
   return at + ", clear of stall";
 }
-std::optional<Finding> judge_draught_steady(const Solved& solved) {
+std::optional<Finding> judge_draught_steady(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.draught->hot) return std::nullopt;  // the flow was measured: there is no fan to judge
-  const Duty& duty = *solved.draught->hot;
+  const draught::Duty& duty = *solved.draught->hot;
   Finding f;
   f.value = measure(solved, duty.free_air_share);
   f.value->unit = "%";
@@ -50,4 +52,4 @@ Check draught_steady() {
   return {"draught.steady", "Is the fan steady there",
           "Does the fan work in its stalled region, or at one of several points?", judge_draught_steady};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,23 +1,23 @@
 #include "plan/check.hpp"
-#include "plan/rules.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/rules.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-Term written(std::string_view symbol, std::string_view meaning, const Given<Length>& given) {
+Term written(std::string_view symbol, std::string_view meaning, const description::Given<Length>& given) {
   return {std::string(symbol),
           std::string(meaning),
           {AnyQuantity(*given), given.unit},
-          Origin::written,
+          model::Origin::written,
           std::string(given.key.text())};
 }
-std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
-  const part::Cylinders& cylinders = solved.build.engine.cylinders;
+std::optional<Finding> judge_engine_blast_nozzle(const model::Solved& solved) {
+  const description::part::Cylinders& cylinders = solved.build.engine.cylinders;
   if (!cylinders.count && !cylinders.bore && !cylinders.blast_nozzle) return std::nullopt;
   std::vector<std::string> missing;
-  if (!cylinders.bore) missing.emplace_back("engine.cylinders.bore");
-  if (!cylinders.blast_nozzle) missing.emplace_back("engine.cylinders.blast_nozzle");
+  note_missing(cylinders.bore, missing);
+  note_missing(cylinders.blast_nozzle, missing);
   if (!missing.empty()) return lacking(std::move(missing));
   const Rule usual = rule<double>("rule.blast_nozzle");
   const Length nozzle = *cylinders.blast_nozzle, bore = *cylinders.bore;
@@ -25,7 +25,7 @@ std::optional<Finding> judge_engine_blast_nozzle(const Solved& solved) {
   const std::string unit = choose_unit(most, cylinders.blast_nozzle.unit, solved.units);
   const auto text = [&](Length length) { return format(length, unit); };
   Finding f;
-  const Measure size{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
+  const model::Measure size{AnyQuantity(nozzle), cylinders.blast_nozzle.unit};
   judge_by(f, size, {Bound::at_least, AnyQuantity(least), std::nullopt});
   and_by(f, size, {Bound::at_most, AnyQuantity(most), std::nullopt});
   f.why = fmt::format(
@@ -49,4 +49,4 @@ Check engine_blast_nozzle() {
   return {"engine.blast_nozzle", "Blast nozzle", "Is the nozzle in the usual proportion to the cylinders?",
           judge_engine_blast_nozzle};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

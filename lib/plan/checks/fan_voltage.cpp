@@ -1,14 +1,16 @@
+#include "model/solved_fan.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/starting.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/starting.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_fan_voltage(const Solved& solved) {
+std::optional<Finding> judge_fan_voltage(const model::Solved& solved) {
   if (!solved.fan || !solved.supply) return solved.fan ? unsolved(solved.supply) : unsolved(solved.fan);
-  const MotorLaw& motor = *solved.fan->motor;
-  const SupplyState& start = solved.supply->start;
+  const draught::MotorLaw& motor = *solved.fan->motor;
+  const power::SupplyState& start = solved.supply->start;
   const Voltage at_end = solved.supply->end ? solved.supply->end->fan_voltage : start.fan_voltage;
   const AnyQuantity most(motor.highest);
   Finding f;
@@ -41,4 +43,4 @@ Check fan_voltage() {
   return {"fan.voltage", "Voltage at the fan", "Does the fan start, and is it spared too much voltage?",
           judge_fan_voltage};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

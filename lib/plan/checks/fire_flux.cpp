@@ -1,18 +1,19 @@
 #include "data/fire.hpp"
 #include "data/limits.hpp"
 #include "fire/burning_bed.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 
-std::optional<Finding> judge_fire_flux(const Solved& solved) {
+std::optional<Finding> judge_fire_flux(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   const Temperature glow = data::glowing_bed().temperature.value;
-  const MassFlux floats = lifting_flux({d.path.bed->particle, *d.fuel_piece}, glow);
+  const MassFlux floats = fire::lifting_flux({d.path.bed->particle, *d.fuel_piece}, glow);
   static const double advised = data::limit<double>("fire.flux share");
   const MassFlux flux = d.hot_flow.bed / d.path.grate->area, limit = advised * floats;
   Finding f;
@@ -37,4 +38,4 @@ Check fire_flux() {
   return {"fire.flux", "Air through the grate", "Does the air float the lumps, or make the bed dance?",
           judge_fire_flux};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

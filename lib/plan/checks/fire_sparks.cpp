@@ -1,37 +1,38 @@
 #include "data/limits.hpp"
 #include "draught/bed.hpp"
 #include "matter/air.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
-#include "plan/rules.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/rules.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 struct Speeds {
   Density gas;
   Velocity over_bed, in_tubes;
 };
-Speeds speeds(const SolvedDraught& d) {
-  const PathFlow& hot = d.hot_flow;
-  const FireTubes& tubes = *d.path.tubes;
-  const Density gas = air_density(hot.firebox_gas, d.ambient.pressure);
-  const Density in_tubes = air_density(hot.tube_gas, d.ambient.pressure);
+Speeds speeds(const model::SolvedDraught& d) {
+  const draught::PathFlow& hot = d.hot_flow;
+  const draught::FireTubes& tubes = *d.path.tubes;
+  const Density gas = matter::air_density(hot.firebox_gas, d.ambient.pressure);
+  const Density in_tubes = matter::air_density(hot.tube_gas, d.ambient.pressure);
   return {.gas = gas,
           .over_bed = hot.tubes / (gas * d.path.grate->area),
           .in_tubes = hot.tubes / (in_tubes * (1.0 * tubes.count) * circle(tubes.each.bore))};
 }
-std::optional<Finding> judge_fire_sparks(const Solved& solved) {
+std::optional<Finding> judge_fire_sparks(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   const Speeds gas = speeds(d);
   const Rule char_piece = rule<Density>("rule.char_piece");
   static const Length small = data::limit<Length>("fire.sparks small"),
                       large = data::limit<Length>("fire.sparks large");
   const Density piece = char_piece.input.value.si * kg_per_m3;
-  const Viscosity mu = air_viscosity(d.hot_flow.firebox_gas);
-  const Velocity hangs_small = terminal_velocity({small, piece}, gas.gas, mu),
-                 hangs_large = terminal_velocity({large, piece}, gas.gas, mu);
+  const Viscosity mu = matter::air_viscosity(d.hot_flow.firebox_gas);
+  const Velocity hangs_small = draught::terminal_velocity({small, piece}, gas.gas, mu),
+                 hangs_large = draught::terminal_velocity({large, piece}, gas.gas, mu);
   Finding f;
   judge_by(f, measure(solved, gas.over_bed), {Bound::at_most, AnyQuantity(hangs_small), AnyQuantity(hangs_large)});
   f.why = fmt::format(
@@ -61,4 +62,4 @@ std::optional<Finding> judge_fire_sparks(const Solved& solved) {
 Check fire_sparks() {
   return {"fire.sparks", "Sparks", "Does the gas carry pieces of char out of the firebox?", judge_fire_sparks};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

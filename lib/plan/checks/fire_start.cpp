@@ -2,10 +2,10 @@
 #include "plan/check.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_fire_start(const Solved& solved) {
-  const part::Fuel& fuel = solved.build.fuel;
+std::optional<Finding> judge_fire_start(const model::Solved& solved) {
+  const description::part::Fuel& fuel = solved.build.fuel;
   if (!fuel.kind || !data::needs_bright_charcoal(*fuel.kind)) return std::nullopt;
   const bool bright = fuel.started_on && *fuel.started_on == data::bright_charcoal;
   Finding f;
@@ -32,4 +32,4 @@ std::optional<Finding> judge_fire_start(const Solved& solved) {
 Check fire_start() {
   return {"fire.start", "What the fire is lit on", "Does this fuel catch on what it is started on?", judge_fire_start};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,20 +1,22 @@
 #include "data/limits.hpp"
 #include "fire/burning_bed.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_fire_top_up(const Solved& solved) {
+std::optional<Finding> judge_fire_top_up(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
+  const model::SolvedRaise& r = *solved.raise;
   static const double share = data::limit<double>("fire.top_up share");
   const Mass bed = r.input.fire.input().bed;
   const MassFlow burning = solved.draught->burning->fuel;
-  const Duration interval = top_up_interval(bed, burning);
-  const RaiseEvent* over = r.raise.find(RaiseEventKind::own_blower);
+  const Duration interval = fire::top_up_interval(bed, burning);
+  const boiler::RaiseEvent* over = r.raise.find(boiler::RaiseEventKind::own_blower);
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
   const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
   Finding f;
@@ -43,4 +45,4 @@ Check fire_top_up() {
   return {"fire.top_up", "How often to top up the fire", "Does the fire last until the engine's own blower takes over?",
           judge_fire_top_up};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,26 +1,27 @@
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/taken_off.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/taken_off.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::string change_of_tube(const Solved& solved) {
-  const Fit& fit = solved.fit->fit;
+std::string change_of_tube(const model::Solved& solved) {
+  const workshop::Fit& fit = solved.fit->fit;
   if (fit.cold.value <= 0.0 * mm)
     return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
   return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
                      taken_off(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "finest cut").text);
 }
-std::string gap_in_words(const Solved& solved, Length gap) {
+std::string gap_in_words(const model::Solved& solved, Length gap) {
   if (gap > 0.0 * mm) return "the gap on diameter is " + say(solved, gap);
   if (gap == 0.0 * mm) return "the tube is as large as the bore and leaves no gap";
   return fmt::format("the tube is {} larger than the bore and leaves no gap", say(solved, -gap));
 }
-std::optional<Finding> judge_fit_cold(const Solved& solved) {
+std::optional<Finding> judge_fit_cold(const model::Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
-  const Fit& fit = solved.fit->fit;
-  const FitInput& in = solved.fit->input;
+  const workshop::Fit& fit = solved.fit->fit;
+  const workshop::FitInput& in = solved.fit->input;
   Finding f;
   judge_by(f, measure(solved, fit.cold.value),
            {Bound::at_least, AnyQuantity(fit.needed + fit.uncertainty), AnyQuantity(fit.needed)});
@@ -47,4 +48,4 @@ Check fit_cold() {
   return {"fit.cold", "Tube in the chimney, cold", "Is the cold gap enough for heat, soot and measuring errors?",
           judge_fit_cold};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,14 +1,15 @@
 #include "data/fits.hpp"
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_fit_engaged(const Solved& solved) {
+std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   if (auto waiting = waits_for_the_tube(solved)) return waiting;
-  const Fit& fit = solved.fit->fit;
+  const workshop::Fit& fit = solved.fit->fit;
   if (!fit.engagement) {
     std::vector<std::string> keys;
     if (!solved.fit->input.engaged) keys.emplace_back("adapter.tube.engaged");
@@ -16,7 +17,7 @@ std::optional<Finding> judge_fit_engaged(const Solved& solved) {
     return lacking(std::move(keys));
   }
   const auto& rule = data::number_rule("engaged over outside");
-  const Engagement& e = *fit.engagement;
+  const workshop::Engagement& e = *fit.engagement;
   const bool too_deep = e.share_of_depth && *e.share_of_depth > 1.0;
   Finding f;
   const Length outside = solved.fit->input.outside.value;
@@ -47,4 +48,4 @@ Check fit_engaged() {
   return {"fit.engaged", "How far the tube goes in", "Does enough of the tube stand in the chimney to hold the fan?",
           judge_fit_engaged};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

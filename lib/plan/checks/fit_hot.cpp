@@ -1,23 +1,24 @@
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 
 /// "the gap is 0.12 mm", and of a further one "it is 0.12 mm"; where there is none, by how much.
-std::string gap_left(const Solved& solved, Length gap, Length like, bool first = false) {
+std::string gap_left(const model::Solved& solved, Length gap, Length like, bool first = false) {
   const std::string told = say_like(solved, gap < 0.0 * mm ? -gap : gap, like);
   if (gap >= 0.0 * mm) return (first ? "the gap is " : "it is ") + told;
   const std::string& lacking = told;
   return first ? "the tube has grown " + lacking + " beyond the bore" : lacking + " is lacking";
 }
-std::optional<Finding> judge_fit_hot(const Solved& solved) {
+std::optional<Finding> judge_fit_hot(const model::Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   if (auto waiting = waits_for_the_tube(solved)) return waiting;
-  const Fit& fit = solved.fit->fit;
-  const FitInput& in = solved.fit->input;
+  const workshop::Fit& fit = solved.fit->fit;
+  const workshop::FitInput& in = solved.fit->input;
   Finding f;
   const Length tightest = std::min({fit.lighting_up.clearance.value, fit.both_hot.clearance.value,
                                     fit.put_back ? fit.put_back->clearance.value : fit.both_hot.clearance.value});
@@ -58,4 +59,4 @@ Check fit_hot() {
   return {"fit.hot", "Tube in the chimney, hot",
           "Does the hot tube still slide in a chimney that is cold, and in one that is hot?", judge_fit_hot};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,18 +1,19 @@
 #include "data/fits.hpp"
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_fit_leak(const Solved& solved) {
+std::optional<Finding> judge_fit_leak(const model::Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
   if (auto waiting = waits_for_the_tube(solved)) return waiting;
-  const Fit& fit = solved.fit->fit;
+  const workshop::Fit& fit = solved.fit->fit;
   const auto& rule = data::number_rule("leak share");
   Finding f;
   judge_by(f, {AnyQuantity(fit.leak_share.value), "%"},
-           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(most_leak_share())});
+           {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(workshop::most_leak_share())});
   f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
                       say_share(solved, fit.leak_share.value));
   if (f.verdict != Verdict::pass)
@@ -31,4 +32,4 @@ Check fit_leak() {
   return {"fit.leak", "Width of the gap round the tube", "Is the gap round the tube small against the tube's own bore?",
           judge_fit_leak};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

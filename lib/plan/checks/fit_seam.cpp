@@ -1,11 +1,12 @@
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/taken_off.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/taken_off.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::string away_with_it(const Solved& solved, const RidgeFlat& flat) {
+std::string away_with_it(const model::Solved& solved, const workshop::RidgeFlat& flat) {
   const TakenOff depth = taken_off(solved, flat.depth, "finest filing"),
                  width = taken_off(solved, flat.width, "finest filing");
   const Length left = flat.wall_left - (depth.length - flat.depth);
@@ -13,9 +14,9 @@ std::string away_with_it(const Solved& solved, const RidgeFlat& flat) {
   return fmt::format("scrape the ridge down, or file a flat {} deep and {} wide along the tube (wall left {})",
                      depth.text, width.text, roughly(solved, left));
 }
-std::optional<Finding> judge_fit_seam(const Solved& solved) {
+std::optional<Finding> judge_fit_seam(const model::Solved& solved) {
   if (!solved.fit || !solved.fit->fit.ridge_flat) return std::nullopt;
-  const RidgeFlat& flat = *solved.fit->fit.ridge_flat;
+  const workshop::RidgeFlat& flat = *solved.fit->fit.ridge_flat;
   Finding f;
   const Length highest = solved.fit->input.seam_ridge + solved.fit->fit.margin;  // ridge under which the tube enters
   f.verdict = Verdict::watch;
@@ -36,4 +37,4 @@ std::optional<Finding> judge_fit_seam(const Solved& solved) {
 Check fit_seam() {
   return {"fit.seam", "The weld seam", "Does a seam inside the chimney keep the tube out?", judge_fit_seam};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,15 +1,16 @@
 #include "description/stock_name.hpp"
+#include "model/solved_fit.hpp"
 #include "plan/check.hpp"
-#include "plan/taken_off.hpp"
+#include "plan/detail/taken_off.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::string offer(const Solved& solved, const StockTube& stock) {
+std::string offer(const model::Solved& solved, const workshop::StockTube& stock) {
   const bool none = std::abs(in(stock.fit.cold.value, mm)) < 1e-9;  // what rounding leaves of the bore's own size
   const Length gap = none ? 0.0 * mm : stock.fit.cold.value;
-  std::string text = stock_tube(stock.tube, solved.units) + ": " +
+  std::string text = description::stock_tube(stock.tube, solved.units) + ": " +
                      (gap > 0.0 * mm                           ? "gap " + roughly(solved, gap)
                       : stock.fit.skim.on_diameter <= 0.0 * mm ? std::string("once the ridge is off")
                       : gap < 0.0 * mm                         ? roughly(solved, -gap) + " larger than the bore"
@@ -19,7 +20,7 @@ std::string offer(const Solved& solved, const StockTube& stock) {
   if (!stock.tube.documented) text += ", ask the stockist";
   return text;
 }
-std::string own_skim(const Solved& solved, const Skim& skim) {
+std::string own_skim(const model::Solved& solved, const workshop::Skim& skim) {
   if (skim.on_diameter <= 0.0 * mm || !skim.wall_left || !skim.wall_needed) return "";
   const TakenOff off = taken_off(solved, skim.on_diameter, "finest cut");
   const std::string text = "; your own tube would need the bore skimmed by " + off.text;
@@ -28,14 +29,14 @@ std::string own_skim(const Solved& solved, const Skim& skim) {
   return text + fmt::format(", leaving {} of wall, {}", roughly(solved, left),
                             left >= *skim.wall_needed ? "which is enough" : "too little");
 }
-std::optional<Finding> judge_fit_stock(const Solved& solved) {
+std::optional<Finding> judge_fit_stock(const model::Solved& solved) {
   if (!solved.fit) return unsolved(solved.fit);
-  const SolvedFit& fit = *solved.fit;
-  const bool fits = fit.fit.margin >= 0.0 * mm && fit.fit.leak_share.value <= most_leak_share();
+  const model::SolvedFit& fit = *solved.fit;
+  const bool fits = fit.fit.margin >= 0.0 * mm && fit.fit.leak_share.value <= workshop::most_leak_share();
   Finding f;
   f.verdict = fits || !fit.stock.empty() ? Verdict::pass : Verdict::watch;
   std::string list;
-  for (const StockTube& stock : fit.stock) list += (list.empty() ? "" : "; ") + offer(solved, stock);
+  for (const workshop::StockTube& stock : fit.stock) list += (list.empty() ? "" : "; ") + offer(solved, stock);
   f.why = list.empty() ? "no stock tube fits this chimney cold and hot without leaking too much"
                        : "stock tubes that fit cold and hot: " + list;
   f.why += own_skim(solved, fit.fit.skim);
@@ -63,4 +64,4 @@ Check fit_stock() {
           nullptr,
           false};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

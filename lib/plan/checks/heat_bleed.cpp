@@ -1,13 +1,16 @@
 #include "data/limits.hpp"
 #include "description/stock_name.hpp"
 #include "draught/cooling.hpp"
-#include "plan/bleed.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/bleed.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 TemperatureRise margin() {
   static const TemperatureRise kept = data::limit<TemperatureRise>("heat.fan_gas kept");
@@ -16,14 +19,14 @@ TemperatureRise margin() {
 
 /// What the judging needs, worked out once.
 struct Case {
-  const Solved& solved;
+  const model::Solved& solved;
   DraughtTrial trial;
   DraughtChange now;
   Temperature gas, limit;
   std::optional<Duration> time;    // to own-blower pressure, as described
   std::optional<Duration> within;  // that a remedy may take
 };
-Case look(const Solved& solved) {
+Case look(const model::Solved& solved) {
   Case c{.solved = solved,
          .trial = DraughtTrial(solved),
          .now = unchanged(solved),
@@ -32,7 +35,7 @@ Case look(const Solved& solved) {
          .time = std::nullopt,
          .within = std::nullopt};
   if (!solved.raise) return c;
-  c.time = solved.raise->raise.time_of(RaiseEventKind::own_blower);
+  c.time = solved.raise->raise.time_of(boiler::RaiseEventKind::own_blower);
   static const double patience = data::limit<double>("heat.bleed patience");
   if (c.time) c.within = std::max(solved.raise->within, patience * *c.time);
   return c;
@@ -46,7 +49,7 @@ std::string in_holes(const Case& c, Area area) {
   const AnyQuantity size(holes.diameter);
   const bool inches = choose_unit(size, c.solved.page.of(size), c.solved.units) != "mm";
   return fmt::format("{} hole{} of {}", holes.count, holes.count == 1 ? "" : "s",
-                     owners   ? as_its_owner(size, each.unit)
+                     owners   ? description::as_its_owner(size, each.unit)
                      : inches ? say(c.solved, size)
                               : fmt::format("{:.1f} mm", in(holes.diameter, mm)));
 }
@@ -101,10 +104,10 @@ void judge_holes(Finding& f, const Case& c, const std::optional<Area>& needed) {
   judge_by(holes, measure(c.solved, bleed_area(c.now)), {Bound::at_least, AnyQuantity(*ample), AnyQuantity(*needed)});
   if (holes.verdict == f.verdict) f = holes;
 }
-bool blows_out(const SolvedDraught& d) { return d.hot_flow.bleed < 0.0 * kg_per_s; }
+bool blows_out(const model::SolvedDraught& d) { return d.hot_flow.bleed < 0.0 * kg_per_s; }
 // A fan too weak for the engine's own draught: the box stands above the room's pressure.
-Finding blown_out(const Solved& solved, Finding f) {
-  const PathFlow& hot = solved.draught->hot_flow;
+Finding blown_out(const model::Solved& solved, Finding f) {
+  const draught::PathFlow& hot = solved.draught->hot_flow;
   judge_by(f, measure(solved, hot.box_suction), {Bound::at_least, AnyQuantity(0.0 * Pa), AnyQuantity(0.0 * Pa)});
   f.why = fmt::format(
       "hot gas of {} blows out of the bleed holes, {} of it with all its carbon monoxide: the fire drives more through "
@@ -118,9 +121,9 @@ Finding blown_out(const Solved& solved, Finding f) {
              computed(solved, "T_t", "gas at the end of the adapter tube", hot.adapter_exit_gas)};
   return f;
 }
-std::optional<Finding> judge_heat_bleed(const Solved& solved) {
+std::optional<Finding> judge_heat_bleed(const model::Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return std::nullopt;  // heat.fan_gas says why
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   const Temperature room = d.ambient.temperature, limit = solved.fan->gas_limit;
   const bool hot = d.hot_flow.fan_gas > limit - margin();
   if (!hot && !d.path.bleed) return std::nullopt;
@@ -155,9 +158,9 @@ std::optional<Finding> judge_heat_bleed(const Solved& solved) {
   if (c.time) f.terms.push_back(computed(solved, "t", "time to own-blower pressure", *c.time));
   return f;
 }
-bool holds(const Solved& solved) {
+bool holds(const model::Solved& solved) {
   if (!solved.draught || !solved.draught->hot || !solved.fan) return true;
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   if (blows_out(d)) return false;
   const Temperature limit = solved.fan->gas_limit;
   const bool asked = d.path.bleed || d.hot_flow.fan_gas > limit - margin();
@@ -169,4 +172,4 @@ Check heat_bleed() {
   return {"heat.bleed", "Bleed holes", "How much cool air must join the gas, and what does that cost?",
           judge_heat_bleed, holds};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

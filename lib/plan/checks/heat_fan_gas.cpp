@@ -1,22 +1,25 @@
 #include "data/limits.hpp"
 #include "draught/cooling.hpp"
+#include "model/solved_draught.hpp"
+#include "model/solved_fan.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 TemperatureRise kept_below() {
   static const TemperatureRise kept = data::limit<TemperatureRise>("heat.fan_gas kept");
   return kept;
 }
-std::string cooler_fan(const Solved& solved, Temperature limit) {
-  const SolvedDraught& d = *solved.draught;
-  const PathFlow& hot = d.hot_flow;
+std::string cooler_fan(const model::Solved& solved, Temperature limit) {
+  const model::SolvedDraught& d = *solved.draught;
+  const draught::PathFlow& hot = d.hot_flow;
   static const double sensible_bleed = data::limit<double>("heat.fan_gas sensible bleed");
   const Temperature aim = limit - kept_below();  // what passes
   if (aim <= d.ambient.temperature + 5.0 * K) return "the day is too hot for this fan";
-  const double ratio = bleed_ratio({hot.fan_gas, d.ambient.temperature, aim});
+  const double ratio = draught::bleed_ratio({hot.fan_gas, d.ambient.temperature, aim});
   const std::string others = std::string("a longer tube and a larger blackened box") +
                              (solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
   if (ratio > sensible_bleed) return others + "; no bleed alone cools it and leaves a draught";
@@ -24,25 +27,25 @@ std::string cooler_fan(const Solved& solved, Temperature limit) {
                      percent(ratio, 2), others);
 }
 // The hottest before the engine's own blower takes over and the fan comes off, and when the limit is passed.
-std::string on_the_way(const Solved& solved, Temperature limit) {
+std::string on_the_way(const model::Solved& solved, Temperature limit) {
   if (!solved.raise) return "";
-  const Raise& raise = solved.raise->raise;
-  const auto end = raise.time_of(RaiseEventKind::own_blower);
-  const RaiseInstant* hottest = nullptr;
-  for (const RaiseInstant& at : raise.series)
+  const boiler::Raise& raise = solved.raise->raise;
+  const auto end = raise.time_of(boiler::RaiseEventKind::own_blower);
+  const boiler::RaiseInstant* hottest = nullptr;
+  for (const boiler::RaiseInstant& at : raise.series)
     if (at.path && (!end || at.time <= *end) && (!hottest || at.path->fan_gas > hottest->path->fan_gas)) hottest = &at;
   if (!hottest) return "";
   std::string text =
       fmt::format("; on the way to pressure it comes to {} at most", say(solved, hottest->path->fan_gas));
-  const auto passed = raise.time_of(RaiseEventKind::fan_too_hot);
+  const auto passed = raise.time_of(boiler::RaiseEventKind::fan_too_hot);
   if (passed && (!end || *passed <= *end))
     text += fmt::format(" and passes {} after {}", say(solved, limit), roughly(solved, *passed));
   return text;
 }
-std::optional<Finding> judge_heat_fan_gas(const Solved& solved) {
+std::optional<Finding> judge_heat_fan_gas(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
   if (!solved.fan) return std::nullopt;
-  const PathFlow& hot = solved.draught->hot_flow;
+  const draught::PathFlow& hot = solved.draught->hot_flow;
   const Temperature limit = solved.fan->gas_limit;
   Finding f;
   judge_by(f, measure(solved, hot.fan_gas), {Bound::at_most, AnyQuantity(limit - kept_below()), AnyQuantity(limit)});
@@ -68,4 +71,4 @@ Check heat_fan_gas() {
   return {"heat.fan_gas", "How hot the fan gets", "Is the gas at the fan within what the fan stands?",
           judge_heat_fan_gas};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

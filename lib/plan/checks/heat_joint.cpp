@@ -1,13 +1,14 @@
 #include "data/joints.hpp"
 #include "data/limits.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_heat_joint(const Solved& solved) {
-  const Text& written = solved.build.adapter.joint;
+std::optional<Finding> judge_heat_joint(const model::Solved& solved) {
+  const description::Text& written = solved.build.adapter.joint;
   if (solved.draught && !solved.draught->path.adapter && !written) return std::nullopt;
   if (!written) return lacking({"adapter.joint"});
   const data::JointRow& joint = data::joint(*written);
@@ -36,4 +37,4 @@ std::optional<Finding> judge_heat_joint(const Solved& solved) {
 Check heat_joint() {
   return {"heat.joint", "Joint of tube and flange", "Does the joint stand the gas?", judge_heat_joint};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

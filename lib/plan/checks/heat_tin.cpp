@@ -1,29 +1,30 @@
 #include "draught/cooling.hpp"
 #include "matter/metal.hpp"
+#include "model/solved_draught.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-bool of_tinplate(const part::Box& box) {
-  return box.material ? metal(*box.material).name == "tinplate" : box.diameter || box.height || box.sheet;
+bool of_tinplate(const description::part::Box& box) {
+  return box.material ? matter::metal(*box.material).name == "tinplate" : box.diameter || box.height || box.sheet;
 }
-std::optional<Finding> judge_heat_tin(const Solved& solved) {
-  const part::Box& box = solved.build.adapter.box;
+std::optional<Finding> judge_heat_tin(const model::Solved& solved) {
+  const description::part::Box& box = solved.build.adapter.box;
   if (!of_tinplate(box)) return std::nullopt;
   if (!solved.draught) return unsolved(solved.draught);
-  const SolvedDraught& d = *solved.draught;
+  const model::SolvedDraught& d = *solved.draught;
   if (!d.path.adapter) return lacking({"adapter.tube.outside", "adapter.tube.length"});
   if (!d.path.box) {
     std::vector<std::string> missing;
-    if (!box.diameter) missing.emplace_back("adapter.box.diameter");
-    if (!box.height) missing.emplace_back("adapter.box.height");
+    note_missing(box.diameter, missing);
+    note_missing(box.height, missing);
     return lacking(std::move(missing));
   }
-  const data::MetalRow& tin = metal("tinplate");
+  const data::MetalRow& tin = matter::metal("tinplate");
   const Temperature runs = *tin.solidus, gas = d.hot_flow.adapter_exit_gas;
-  const Temperature wall = box_conductance(*d.path.box->wall, d.hot_flow.fan_gas, d.ambient.temperature).wall;
+  const Temperature wall = draught::box_conductance(*d.path.box->wall, d.hot_flow.fan_gas, d.ambient.temperature).wall;
   Finding f;
   judge_by(f, measure(solved, gas), {Bound::at_most, AnyQuantity(runs), std::nullopt});
   and_by(f, measure(solved, wall), {Bound::at_most, AnyQuantity(runs), AnyQuantity(runs)});
@@ -45,4 +46,4 @@ std::optional<Finding> judge_heat_tin(const Solved& solved) {
 }  // namespace
 
 Check heat_tin() { return {"heat.tin", "Tin coat of the box", "Does the tin on the box melt?", judge_heat_tin}; }
-}  // namespace lumwright
+}  // namespace lumwright::plan

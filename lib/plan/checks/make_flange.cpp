@@ -1,29 +1,32 @@
+#include "model/fan_unit.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 constexpr Length hair = 1e-9 * mm;  // a hole set out exactly at the limit must not fail by the last bit
 struct Metal {
   std::string where;
-  MetalLeft left;
+  workshop::MetalLeft left;
 };
 // Everywhere a hole could come too near to something.
-std::vector<Metal> metal_left(const MadeFlange& flange) {
-  const FlangeScrews& screws = *flange.screws;
+std::vector<Metal> metal_left(const model::MadeFlange& flange) {
+  const model::FlangeScrews& screws = *flange.screws;
   std::vector<Metal> all = {
-      {"from hole to rim", judge_edge(edge_to_rim({flange.outside, screws.pitch_circle}), screws.drill)}};
+      {"from hole to rim",
+       workshop::judge_edge(workshop::edge_to_rim({flange.outside, screws.pitch_circle}), screws.drill)}};
   if (screws.count > 1)
-    all.push_back({"from hole to hole", judge_pitch(chord({screws.count, screws.pitch_circle, 1}), screws.drill)});
+    all.push_back({"from hole to hole",
+                   workshop::judge_pitch(workshop::chord({screws.count, screws.pitch_circle, 1}), screws.drill)});
   if (flange.tube_hole)
     all.push_back({"from hole to the tube's hole",
-                   judge_edge(0.5 * screws.pitch_circle - 0.5 * *flange.tube_hole, screws.drill)});
+                   workshop::judge_edge(0.5 * screws.pitch_circle - 0.5 * *flange.tube_hole, screws.drill)});
   return all;
 }
-std::string say_one(const Solved& solved, const Metal& one) {
+std::string say_one(const model::Solved& solved, const Metal& one) {
   if (one.left.has <= 0.0 * mm)
     return fmt::format(
         "{} there is nothing: the hole's middle lies {} beyond the edge ({} of metal at least, better {})", one.where,
@@ -31,9 +34,9 @@ std::string say_one(const Solved& solved, const Metal& one) {
   return fmt::format("{} it is {} ({} at least, better {})", one.where, say(solved, one.left.has),
                      say(solved, one.left.least), say(solved, one.left.prefer));
 }
-std::optional<Finding> judge_make_flange(const Solved& solved) {
+std::optional<Finding> judge_make_flange(const model::Solved& solved) {
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
-  const MadeFlange& flange = *solved.unit->flange;
+  const model::MadeFlange& flange = *solved.unit->flange;
   const std::vector<Metal> all = metal_left(flange);
   const auto short_of = [](const Metal& one) { return in(one.left.has, mm) / in(one.left.least, mm); };
   const Metal& worst = *std::min_element(all.begin(), all.end(), [&](const Metal& a, const Metal& b) {
@@ -68,4 +71,4 @@ Check make_flange() {
           nullptr,
           false};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

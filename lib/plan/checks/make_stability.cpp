@@ -1,13 +1,15 @@
 #include "data/shop_rules.hpp"
+#include "model/fan_unit.hpp"
+#include "model/solved_fan.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 /// A number that stands beside its limit reads here as it does there; others more roughly.
 int figures(const Finding& f, double number) { return f.value && f.value->quantity.si == number ? 3 : 2; }
-std::string chimney_words(const Finding& f, const ChimneyLoad& load) {
+std::string chimney_words(const Finding& f, const workshop::ChimneyLoad& load) {
   if (!load.reserve || !load.allowed) return "";
   const char* knock = "; a knock on top, as heavy as half a kilogram, strains the chimney to ";
   return *load.reserve >= 1.0
@@ -15,27 +17,27 @@ std::string chimney_words(const Finding& f, const ChimneyLoad& load) {
                            format_number(*load.reserve, figures(f, *load.reserve)))
              : fmt::format("{}{} times what it stands hot", knock, format_number(1.0 / *load.reserve, 2));
 }
-std::string lean_words(const Solved& solved, const Stability& s) {
+std::string lean_words(const model::Solved& solved, const workshop::Stability& s) {
   if (s.lean <= 1e-6) return "";
   if (s.lean >= no_stand) return "; the tube cannot stand in a bore so wide: it falls over until it jams";
   return fmt::format("; the tube can tip 1 in {}, which takes the top {} sideways", format_number(1.0 / s.lean, 2),
                      say(solved, s.top_offset));
 }
-std::string weight_words(const Finding& f, const Stability& s) {
+std::string weight_words(const Finding& f, const workshop::Stability& s) {
   if (!s.free_reserve) return "";
   return *s.free_reserve >= 1.0
              ? fmt::format("; its weight holds it up {} times over",
                            format_number(*s.free_reserve, figures(f, *s.free_reserve)))
              : fmt::format("; its weight gives only {} of what would hold it up", percent(*s.free_reserve, 2));
 }
-std::optional<Finding> judge_make_stability(const Solved& solved) {
+std::optional<Finding> judge_make_stability(const model::Solved& solved) {
   if (!solved.unit) return std::nullopt;
-  const FanUnit& unit = *solved.unit;
+  const model::FanUnit& unit = *solved.unit;
   if (!unit.stability) {
     if (!unit.tube || !unit.flange || !unit.box || !unit.fan) return std::nullopt;
     return unit.fan->mass ? std::nullopt : std::optional(lacking({"fan.mass"}));
   }
-  const Stability& s = *unit.stability;
+  const workshop::Stability& s = *unit.stability;
   if (s.lean < 0.0) return std::nullopt;  // the tube does not enter: fit.cold says so
   const double reserve_asked = data::shop_number("strength reserve").value.value,
                tipping_asked = data::shop_number("tipping reserve").value.value;
@@ -73,4 +75,4 @@ Check make_stability() {
           nullptr,
           false};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,15 +1,16 @@
+#include "model/fan_unit.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_make_thread(const Solved& solved) {
+std::optional<Finding> judge_make_thread(const model::Solved& solved) {
   if (!solved.unit.impossible.empty()) return unsolved(solved.unit);  // on behalf of every check of the unit
   if (!solved.unit || !solved.unit->flange || !solved.unit->flange->screws) return std::nullopt;
-  const MadeFlange& flange = *solved.unit->flange;
-  const FlangeScrews& screws = *flange.screws;
-  const ThreadHold& hold = screws.hold;
+  const model::MadeFlange& flange = *solved.unit->flange;
+  const model::FlangeScrews& screws = *flange.screws;
+  const workshop::ThreadHold& hold = screws.hold;
   Finding f;
   f.verdict = Verdict::pass;  // nuts hold in any plate
   if (screws.tapped)          // a plate cut to the very size must not fail by the last bit
@@ -41,4 +42,4 @@ Check make_thread() {
           nullptr,
           false};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,12 +1,13 @@
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_bank(const Solved& solved) {
+std::optional<Finding> judge_power_bank(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->pack_input.cell.bank) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const data::BankOutput& bank = *s.pack_input.cell.bank;
   const Current least = std::min(s.run.start.current, s.run.end.current);
   Finding f;
@@ -35,4 +36,4 @@ Check power_bank() {
   return {"power.bank", "The power bank", "Does the power bank stay on, and can its socket give that current?",
           judge_power_bank};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,12 +1,13 @@
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_cells(const Solved& solved) {
+std::optional<Finding> judge_power_cells(const model::Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const Current one_hour = s.pack_input.capacity / hour,
                 each = s.run.most_current / static_cast<double>(s.pack_input.parallel);
   const double rate = each / one_hour;
@@ -31,4 +32,4 @@ Check power_cells() {
   return {"power.cells", "Current from the cells", "Can cells of this kind give that current for long?",
           judge_power_cells};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

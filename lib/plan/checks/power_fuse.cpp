@@ -1,10 +1,12 @@
 #include "data/fuses.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
+#include "power/fuse.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 // The stricter of the two standards: what carries under this one carries under the other.
 const data::FuseRule& strict_rule() {
@@ -20,22 +22,22 @@ double opens_for_certain() {
   return most;
 }
 /// The least fuse that carries the load would open on this short.
-bool fuse_opens(const Solved& solved, Current shorted, double opens) {
+bool fuse_opens(const model::Solved& solved, Current shorted, double opens) {
   try {
-    return shorted >= opens * fuse_for(solved.supply->run.most_current, strict_rule());
+    return shorted >= opens * power::fuse_for(solved.supply->run.most_current, strict_rule());
   } catch (const ModelError&) {
     return false;
   }
 }
-std::string advised(const Solved& solved) {
+std::string advised(const model::Solved& solved) {
   try {
-    return say(solved, fuse_for(solved.supply->run.most_current, strict_rule()));
+    return say(solved, power::fuse_for(solved.supply->run.most_current, strict_rule()));
   } catch (const ModelError&) {
     return "a larger one than the usual small sizes";
   }
 }
 /// A fuse that the short does not open fails, whatever it carries.
-void judge_short(Finding& f, const Solved& solved, Current shorted, Current opens_at) {
+void judge_short(Finding& f, const model::Solved& solved, Current shorted, Current opens_at) {
   Finding kept;
   judge_by(kept, measure(solved, shorted), {Bound::at_least, AnyQuantity(opens_at), AnyQuantity(opens_at)});
   if (kept.verdict == Verdict::pass) return;
@@ -50,10 +52,10 @@ void judge_short(Finding& f, const Solved& solved, Current shorted, Current open
            ? "fit " + advised(solved)
            : "nor any fuse that carries the fan; cells with less resistance, or take the pack off when nobody looks");
 }
-std::optional<Finding> judge_power_fuse(const Solved& solved) {
+std::optional<Finding> judge_power_fuse(const model::Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank)
     return std::nullopt;  // a power bank limits its own current
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const data::FuseRule& rule = strict_rule();
   const double opens = opens_for_certain();
   Finding f;
@@ -62,14 +64,14 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
   f.terms = {computed(solved, "I_most", "most current of the discharge", s.run.most_current),
              computed(solved, "share", "that the fuse carries for ever", rule.continuous),
              computed(solved, "multiple", "of the rating that opens it for certain", opens)};
-  const Input* rating = solved.inputs.find("supply.fuse");
+  const model::Input* rating = solved.inputs.find("supply.fuse");
   if (rating == nullptr) {
     f.verdict = Verdict::watch;
     f.why = "no fuse is described";
     f.action = fmt::format("put a time-lag fuse at the pack's own terminal: {}", advised(solved));
     return f;
   }
-  const Current fuse = rating->value.si * A, shorted = short_behind_leads(s.pack);
+  const Current fuse = rating->value.si * A, shorted = power::short_behind_leads(s.pack);
   const AnyQuantity carried(rule.continuous * fuse);
   judge_by(f, measure(solved, s.run.most_current), {Bound::at_most, carried, carried});
   if (f.verdict == Verdict::fail)
@@ -89,4 +91,4 @@ std::optional<Finding> judge_power_fuse(const Solved& solved) {
 Check power_fuse() {
   return {"power.fuse", "The fuse", "Does the fuse carry the load and open on a short?", judge_power_fuse};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

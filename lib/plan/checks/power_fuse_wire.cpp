@@ -1,28 +1,30 @@
 #include "data/fuses.hpp"
 #include "data/wires.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "power/leads.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 /// The thinnest wire on sale that this fuse protects; nothing where none is thick enough.
 std::optional<Area> wire_for(Current fuse) {
   std::optional<Area> least;
   for (const data::WireRow& row : data::wires())
-    if (fuse <= data::fuse_over_wire().share * wire_carries(row.section, false) && (!least || row.section < *least))
+    if (fuse <= data::fuse_over_wire().share * power::wire_carries(row.section, false) &&
+        (!least || row.section < *least))
       least = row.section;
   return least;
 }
-std::optional<Finding> judge_power_fuse_wire(const Solved& solved) {
+std::optional<Finding> judge_power_fuse_wire(const model::Solved& solved) {
   if (!solved.supply || solved.supply->pack_input.cell.bank) return std::nullopt;
   const auto& fuse = solved.build.supply.fuse;
-  const Input* section = solved.inputs.find("supply.leads.section");
+  const model::Input* section = solved.inputs.find("supply.leads.section");
   if (!fuse) return std::nullopt;  // power.fuse asks for one
   if (section == nullptr) return lacking({"supply.leads.section"});
   const Current rating = solved.inputs.find("supply.fuse")->value.si * A,
-                carries = wire_carries(section->value.si * m2, false);
+                carries = power::wire_carries(section->value.si * m2, false);
   const data::FuseOverWire& rule = data::fuse_over_wire();
   const AnyQuantity most(rule.share * carries);
   Finding f;
@@ -51,4 +53,4 @@ Check power_fuse_wire() {
   return {"power.fuse_wire", "The fuse against the wires", "Does the fuse open before the wires burn?",
           judge_power_fuse_wire};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,14 +1,15 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_leads(const Solved& solved) {
+std::optional<Finding> judge_power_leads(const model::Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
-  const SolvedSupply& s = *solved.supply;
-  const part::LeadsPart& leads = solved.build.supply.leads;
+  const model::SolvedSupply& s = *solved.supply;
+  const description::part::LeadsPart& leads = solved.build.supply.leads;
   if (!leads.section && !leads.length) return lacking({"supply.leads.section", "supply.leads.length"});
   static const double share = data::limit<double>("power.leads share");
   const Voltage drop = s.run.most_current * s.leads, allowed = share * s.run.end.voltage;
@@ -29,4 +30,4 @@ std::optional<Finding> judge_power_leads(const Solved& solved) {
 }  // namespace
 
 Check power_leads() { return {"power.leads", "The wires", "Do the wires lose too much voltage?", judge_power_leads}; }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,11 +1,13 @@
+#include "model/solved_light_ups.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::vector<Term> working(const Solved& solved, int count) {
-  const SolvedSupply& s = *solved.supply;
+std::vector<Term> working(const model::Solved& solved, int count) {
+  const model::SolvedSupply& s = *solved.supply;
   return {computed(solved, "Q", "charge of the pack when full", s.pack.full),
           computed(solved, "R", "resistance of pack, leads and fuse", s.pack.resistance()),
           computed(solved, "V_0", "pack voltage at the start, under load", s.run.start.voltage),
@@ -16,22 +18,23 @@ std::vector<Term> working(const Solved& solved, int count) {
           computed(solved, "t_n", "the last light-up", solved.light_ups->last),
           computed(solved, "n", "whole light-ups", static_cast<double>(count))};
 }
-std::string how_many(const Solved& solved) {
-  const SolvedLightUps& all = *solved.light_ups;
+std::string how_many(const model::Solved& solved) {
+  const model::SolvedLightUps& all = *solved.light_ups;
   const auto time = [&](Duration t) { return say(solved, t); };
   const std::string first = time(all.first), last = time(all.last);
-  if (all.end == LightUpsEnd::never) return "not even one light-up comes to pressure on it";
+  if (all.end == boiler::LightUpsEnd::never) return "not even one light-up comes to pressure on it";
   if (all.count == 0)
-    return all.end == LightUpsEnd::too_slow ? fmt::format("the first takes {}, longer than you will wait", first)
-                                            : fmt::format("less than one of {}", first);
+    return all.end == boiler::LightUpsEnd::too_slow
+               ? fmt::format("the first takes {}, longer than you will wait", first)
+               : fmt::format("less than one of {}", first);
   std::string out = fmt::format("{} whole light-up{} of {}", all.count, all.count == 1 ? "" : "s", first);
   if (first != last) out += fmt::format(" at first and {} on what is left at last", last);
-  if (all.end == LightUpsEnd::too_slow) out += ", and the next would take longer than you will wait";
+  if (all.end == boiler::LightUpsEnd::too_slow) out += ", and the next would take longer than you will wait";
   return out;
 }
-std::optional<Finding> judge_power_light_ups(const Solved& solved) {
+std::optional<Finding> judge_power_light_ups(const model::Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const int count = solved.light_ups->count;
   const auto& wanted = solved.build.want.light_ups_per_charge;
   const double limit = wanted ? *wanted : 1.0;
@@ -56,4 +59,4 @@ Check power_light_ups() {
   return {"power.light_ups", "Light-ups on one charge", "Does one charge last for the light-ups you want?",
           judge_power_light_ups};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

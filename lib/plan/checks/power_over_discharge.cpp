@@ -1,8 +1,9 @@
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 constexpr double rounding = 1.0 - 1e-9;  // three times 3.3 V are a little more than 9.9 V
 
@@ -10,15 +11,15 @@ constexpr double rounding = 1.0 - 1e-9;  // three times 3.3 V are a little more 
 struct Weakest {
   Voltage at, others, end;
 };
-std::optional<Weakest> weakest_of(const SolvedSupply& s) {
+std::optional<Weakest> weakest_of(const model::SolvedSupply& s) {
   const data::ChemistryRow& chemistry = s.pack_input.cell.chemistry;
   if (!chemistry.spoilt_below_end || !s.with_weak_cell || !s.with_weak_cell->weak) return std::nullopt;
   const Voltage at = s.with_weak_cell->weak->voltage_end;
   return Weakest{at, (s.with_weak_cell->end.voltage - at) / (s.pack_input.series - 1.0), chemistry.end};
 }
-std::optional<Finding> judge_power_over_discharge(const Solved& solved) {
+std::optional<Finding> judge_power_over_discharge(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->stop_at) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const data::ChemistryRow& chemistry = s.pack_input.cell.chemistry;
   const double cells = s.pack_input.series * s.pack_input.cell.cells_inside;
   const AnyQuantity least(rounding * cells * chemistry.end);
@@ -55,4 +56,4 @@ Check power_over_discharge() {
   return {"power.over_discharge", "Cells run too far down", "Is the pack stopped before its cells are harmed?",
           judge_power_over_discharge};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,15 +1,17 @@
+#include "model/solved_fan.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "power/output_draw.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_pass_through(const Solved& solved) {
+std::optional<Finding> judge_power_pass_through(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
-  const StepUp step_up = *step_up_in_use(s.feed);
+  const model::SolvedSupply& s = *solved.supply;
+  const power::StepUp step_up = *power::step_up_in_use(s.feed);
   const Voltage rest = s.run.start.open_circuit, lifted = rest - step_up.passing_drop;  // before the fan turns
   if (!(lifted > step_up.output)) return std::nullopt;
   std::optional<Voltage> most = s.output_most;
@@ -37,4 +39,4 @@ Check power_pass_through() {
   return {"power.pass_through", "Pack above the step-up's output",
           "Is the pack's voltage above what the step-up is set to?", judge_power_pass_through};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

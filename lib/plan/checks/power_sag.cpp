@@ -1,13 +1,14 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_sag(const Solved& solved) {
+std::optional<Finding> judge_power_sag(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->end || solved.supply->feed.step_up) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const double speed = s.end->speed / s.start.speed, pressure = speed * speed;
   Finding f;
   static const double least = data::limit<double>("power.sag pressure");
@@ -29,4 +30,4 @@ std::optional<Finding> judge_power_sag(const Solved& solved) {
 Check power_sag() {
   return {"power.sag", "Does the fan slow down", "How much draught is lost as the pack runs down?", judge_power_sag};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

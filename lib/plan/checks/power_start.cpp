@@ -1,15 +1,17 @@
 #include "data/limits.hpp"
 #include "data/speed_control.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/starting.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/starting.hpp"
+#include "plan/detail/two_limits.hpp"
+#include "power/light_ups.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_start(const Solved& solved) {
+std::optional<Finding> judge_power_start(const model::Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   if (solved.fan) {
     Finding volts = judge_start_voltage(solved);
     if (volts.verdict != Verdict::pass) return volts;
@@ -17,7 +19,7 @@ std::optional<Finding> judge_power_start(const Solved& solved) {
   const auto& electrics = data::fan_electrics();
   const Power asked = s.run.end.voltage * s.run.end.current;
   const auto margin =
-      start_margin(s.run.end.open_circuit, s.pack.resistance_at_once(), asked, electrics.start_current.value);
+      power::start_margin(s.run.end.open_circuit, s.pack.resistance_at_once(), asked, electrics.start_current.value);
   if (!margin) return std::nullopt;  // a pack without resistance, such as a power bank
   Finding f;
   static const double ample = data::limit<double>("power.start margin"),
@@ -42,4 +44,4 @@ Check power_start() {
   return {"power.start", "Can the pack start the fan", "Has the pack power in hand for the starting fan?",
           judge_power_start};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

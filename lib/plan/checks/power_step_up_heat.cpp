@@ -1,24 +1,26 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "power/step_up.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 // The solder of its own joints melts at some 220 degC; from memory.
 const Temperature beyond_solder = degC(220);
 
-std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_heat(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   if (!s.module) return lacking({"supply.step_up.module"});
-  const auto loss_of = [](const SupplyState& state) { return state.step_up ? state.step_up->loss : 0.0 * W; };
+  const auto loss_of = [](const power::SupplyState& state) { return state.step_up ? state.step_up->loss : 0.0 * W; };
   const Power loss = s.end ? std::max(loss_of(s.start), loss_of(*s.end)) : loss_of(s.start);
-  const StepUpHeat heat{solved.inputs.find("place.air") ? kelvin(solved.inputs.find("place.air")->value.si) : degC(15),
-                        s.module->hot_spot_per_loss};
-  const Temperature spot = hot_spot(heat, loss);
+  const power::StepUpHeat heat{
+      solved.inputs.find("place.air") ? kelvin(solved.inputs.find("place.air")->value.si) : degC(15),
+      s.module->hot_spot_per_loss};
+  const Temperature spot = power::hot_spot(heat, loss);
   Finding f;
   static const TemperatureRise kept = data::limit<TemperatureRise>("power.step_up_heat kept");
   judge_by(f, measure(solved, spot),
@@ -40,4 +42,4 @@ std::optional<Finding> judge_power_step_up_heat(const Solved& solved) {
 Check power_step_up_heat() {
   return {"power.step_up_heat", "Heat in the step-up", "Does the step-up stay cool enough?", judge_power_step_up_heat};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,13 +1,14 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_step_up_input(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_input(const model::Solved& solved) {
   if (!solved.supply) return solved.build.supply.step_up.output ? std::optional(unsolved(solved.supply)) : std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   if (!s.feed.step_up) return std::nullopt;
   if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
   Finding f;
@@ -35,4 +36,4 @@ Check power_step_up_input() {
   return {"power.step_up_input", "Current into the step-up", "Does the step-up draw more than it can carry?",
           judge_power_step_up_input};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,19 +1,21 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
+#include "power/light_ups.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 
-std::optional<Finding> judge_power_step_up_minimum(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_minimum(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
-  const StepUp& step_up = *s.feed.step_up;
+  const model::SolvedSupply& s = *solved.supply;
+  const power::StepUp& step_up = *s.feed.step_up;
   Finding f;
   // A pack that nothing stops above the least input sinks to it, also one that collapses.
   const Voltage end =
-      sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
+      power::sinks_to_minimum(s.feed, s.run) ? std::min(s.run.end.voltage, step_up.input_min) : s.run.end.voltage;
   static const double in_hand = data::limit<double>("power.step_up_minimum in hand");
   const AnyQuantity least(in_hand * step_up.input_min);
   judge_by(f, measure(solved, end), {Bound::at_least, least, step_up.runs_away ? std::optional(least) : std::nullopt},
@@ -39,4 +41,4 @@ Check power_step_up_minimum() {
   return {"power.step_up_minimum", "Pack against the step-up's least input",
           "Can the pack sink below what the step-up needs?", judge_power_step_up_minimum};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,16 +1,17 @@
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "power/output_draw.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-void judge_end(Finding& f, const Solved& solved, Voltage at, Voltage most) {
+void judge_end(Finding& f, const model::Solved& solved, Voltage at, Voltage most) {
   judge_by(f, measure(solved, at), {Bound::at_most, AnyQuantity(most), AnyQuantity(most)});
 }
-std::optional<Finding> judge_power_step_up_output(const Solved& solved) {
+std::optional<Finding> judge_power_step_up_output(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   if (!s.input_most && !s.output_most) return lacking({"supply.step_up.module", "supply.step_up.output_most"});
   const Voltage set = s.feed.step_up->output, rest = s.run.start.open_circuit;
   Finding f;
@@ -38,4 +39,4 @@ Check power_step_up_output() {
   return {"power.step_up_output", "What the step-up stands", "Is it asked for more volts than its parts stand?",
           judge_power_step_up_output};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,28 +1,29 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::string told(StopReason reason) {
+std::string told(power::StopReason reason) {
   switch (reason) {
-    case StopReason::stop_at:
+    case power::StopReason::stop_at:
       return "you, or a cut-out, stop it at the set voltage";
-    case StopReason::collapse:
+    case power::StopReason::collapse:
       return "the pack collapses: the load asks for more than it can give";
-    case StopReason::step_up_minimum:
+    case power::StopReason::step_up_minimum:
       return "the pack sinks to the least input of the step-up";
-    case StopReason::empty:
+    case power::StopReason::empty:
       return "the charge is used up";
   }
   return "";
 }
-std::optional<Finding> judge_power_stop(const Solved& solved) {
+std::optional<Finding> judge_power_stop(const model::Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
-  const Run& run = solved.supply->run;
+  const power::Run& run = solved.supply->run;
   Finding f;
-  const bool sudden = run.reason == StopReason::collapse || run.reason == StopReason::step_up_minimum;
+  const bool sudden = run.reason == power::StopReason::collapse || run.reason == power::StopReason::step_up_minimum;
   static const double most_left = data::limit<double>("power.stop left");
   judge_by(f, {AnyQuantity(run.charge_left_share), "%"}, {Bound::at_most, AnyQuantity(most_left), {}});
   const bool wasteful = f.verdict == Verdict::watch;
@@ -58,4 +59,4 @@ Check power_stop() {
   return {"power.stop", "What ends the run", "Why does the fan stop, and how much charge is left then?",
           judge_power_stop};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

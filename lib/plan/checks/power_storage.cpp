@@ -1,20 +1,21 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include "power/cell.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 
-std::optional<Finding> judge_power_storage(const Solved& solved) {
+std::optional<Finding> judge_power_storage(const model::Solved& solved) {
   if (!solved.supply) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
   static const Duration month = data::limit<Duration>("power.storage shelf");
   static const double least = data::limit<double>("power.storage kept"),
                       hardly = data::limit<double>("power.storage hardly");
-  const double kept = charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
+  const double kept = power::charge_kept(chemistry, chemistry.loss_per_month.value, month, degC(20));
   Finding f;
   judge_by(f, {AnyQuantity(kept), "%"}, {Bound::at_least, AnyQuantity(least), {}});
   f.why = fmt::format("after a month on the shelf {} of a full charge is left", say_share(solved, kept));
@@ -30,4 +31,4 @@ std::optional<Finding> judge_power_storage(const Solved& solved) {
 Check power_storage() {
   return {"power.storage", "Charge lost on the shelf", "What is left of a charge after a month?", judge_power_storage};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,19 +1,20 @@
 #include "data/limits.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_power_weak_cell(const Solved& solved) {
+std::optional<Finding> judge_power_weak_cell(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->with_weak_cell) return std::nullopt;
-  const SolvedSupply& s = *solved.supply;
+  const model::SolvedSupply& s = *solved.supply;
   const auto& chemistry = s.pack_input.cell.chemistry;
   if (chemistry.reversed_soc.empty()) return std::nullopt;  // power.over_discharge judges those
   const int cells = s.pack_input.series;
   const Voltage good = chemistry.good_cell_when_weak_one_reverses.value_or(chemistry.nominal),
-                least = reversal_voltage(cells, good);
-  const Run& run = *s.with_weak_cell;
+                least = power::reversal_voltage(cells, good);
+  const power::Run& run = *s.with_weak_cell;
   const Duration backwards = run.weak ? run.weak->in_reversal : 0.0 * unit::s;
   Finding f;
   static const AnyQuantity long_backwards(data::limit<Duration>("power.weak_cell backwards"));
@@ -41,4 +42,4 @@ Check power_weak_cell() {
   return {"power.weak_cell", "Weakest cell", "Is a weaker cell driven backwards before the run ends?",
           judge_power_weak_cell};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

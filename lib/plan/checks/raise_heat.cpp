@@ -1,26 +1,27 @@
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-const RaiseInstant& at_take_over(const Raise& raise) {
-  for (const auto kind : {RaiseEventKind::own_blower, RaiseEventKind::working})
-    if (const RaiseEvent* event = raise.find(kind)) return event->at;
+const boiler::RaiseInstant& at_take_over(const boiler::Raise& raise) {
+  for (const auto kind : {boiler::RaiseEventKind::own_blower, boiler::RaiseEventKind::working})
+    if (const boiler::RaiseEvent* event = raise.find(kind)) return event->at;
   return raise.series.back();
 }
 /// Only a factor from measured readings can ask for too much: in a spread that is assumed no more is drawn than the
 /// fire gives.
-std::optional<Finding> judge_raise_heat(const Solved& solved) {
-  const Input* factor = solved.inputs.find("tuned.heat");
-  if (!solved.raise || factor == nullptr || factor->origin != Origin::tuned) return std::nullopt;
-  const RaiseInstant& at = at_take_over(solved.raise->raise);
-  const auto most = most_heat_factor(at.heat);
+std::optional<Finding> judge_raise_heat(const model::Solved& solved) {
+  const model::Input* factor = solved.inputs.find("tuned.heat");
+  if (!solved.raise || factor == nullptr || factor->origin != model::Origin::tuned) return std::nullopt;
+  const boiler::RaiseInstant& at = at_take_over(solved.raise->raise);
+  const auto most = boiler::most_heat_factor(at.heat);
   if (!most) return std::nullopt;
   const double asked = factor->value.si;
   Finding f;
-  judge_by(f, Measure{AnyQuantity(asked), ""}, {Bound::at_most, AnyQuantity(*most), AnyQuantity(*most)});
+  judge_by(f, model::Measure{AnyQuantity(asked), ""}, {Bound::at_most, AnyQuantity(*most), AnyQuantity(*most)});
   f.why = fmt::format(
       "the tuned file has the water take {} times the heat that the model says, and the gas, cooled to the water's "
       "temperature, would give {} times",
@@ -50,4 +51,4 @@ Check raise_heat() {
   return {"raise.heat", "Heat no greater than the fire's", "Does the tuned file ask for more heat than the fire gives?",
           judge_raise_heat};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,20 +1,21 @@
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/rules.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/rules.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-const RaiseEvent* last_reached(const Raise& raise) {
-  const RaiseEvent* working = raise.find(RaiseEventKind::working);
-  return working ? working : raise.find(RaiseEventKind::own_blower);
+const boiler::RaiseEvent* last_reached(const boiler::Raise& raise) {
+  const boiler::RaiseEvent* working = raise.find(boiler::RaiseEventKind::working);
+  return working ? working : raise.find(boiler::RaiseEventKind::own_blower);
 }
-std::optional<Finding> judge_raise_left_running(const Solved& solved) {
+std::optional<Finding> judge_raise_left_running(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
-  const RaiseEvent* event = last_reached(r.raise);
+  const model::SolvedRaise& r = *solved.raise;
+  const boiler::RaiseEvent* event = last_reached(r.raise);
   if (!event) return std::nullopt;
-  const MassFlow steam = evaporation(event->at);
+  const MassFlow steam = boiler::evaporation(event->at);
   const Mass water = r.input.boiler.water;
   const Rule least = rule<Duration>("rule.water_watch");
   Finding f;
@@ -49,4 +50,4 @@ Check raise_left_running() {
   return {"raise.left_running", "Fan left running", "How fast does the water go if nobody stops the fan?",
           judge_raise_left_running};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

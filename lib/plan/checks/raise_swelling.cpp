@@ -1,21 +1,22 @@
 #include "boiler/fill.hpp"
 #include "data/limits.hpp"
 #include "matter/water.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/two_limits.hpp"
-#include "plan/water_level.hpp"
+#include "plan/detail/two_limits.hpp"
+#include "plan/detail/water_level.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 
-std::optional<Finding> judge_raise_swelling(const Solved& solved) {
+std::optional<Finding> judge_raise_swelling(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
+  const model::SolvedRaise& r = *solved.raise;
   const bool working = r.input.working.has_value();
   const GaugePressure pressure = working ? *r.input.working : *r.input.own_blower;
-  const Temperature hot = saturation_temperature(pressure.above_barometer + r.fill.barometer);
-  const double swells = saturation(r.fill.cold).water_density / saturation(hot).water_density - 1.0;
+  const Temperature hot = matter::saturation_temperature(pressure.above_barometer + r.fill.barometer);
+  const double swells = matter::saturation(r.fill.cold).water_density / matter::saturation(hot).water_density - 1.0;
   static const double most = data::limit<double>("raise.swelling most");
   const double share = r.fill.water_share * (1.0 + swells);
   Finding f;
@@ -39,4 +40,4 @@ Check raise_swelling() {
   return {"raise.swelling", "Room for the water to swell", "Is there room over the water when it is hot?",
           judge_raise_swelling};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,25 +1,26 @@
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/never_reached.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/never_reached.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 // The model's own error, a judgement: +-35 % without a timed lighting-up, +-10 % with one.
-bool tuned(const Solved& solved) {
-  const Input* heat = solved.inputs.find("tuned.heat");
-  return heat != nullptr && heat->origin == Origin::tuned;
+bool tuned(const model::Solved& solved) {
+  const model::Input* heat = solved.inputs.find("tuned.heat");
+  return heat != nullptr && heat->origin == model::Origin::tuned;
 }
-double doubt(const Solved& solved) { return tuned(solved) ? 0.10 : 0.35; }
+double doubt(const model::Solved& solved) { return tuned(solved) ? 0.10 : 0.35; }
 
-std::string ended(const Raise& raise) {
-  if (raise.end == RaiseEnd::pack_stopped) return "the pack stops before that pressure is reached";
+std::string ended(const boiler::Raise& raise) {
+  if (raise.end == boiler::RaiseEnd::pack_stopped) return "the pack stops before that pressure is reached";
   return "that pressure is not reached in four hours";
 }
-std::vector<Term> working(const Solved& solved) {
-  const SolvedRaise& r = *solved.raise;
-  const RaiseEvent* event = r.raise.find(RaiseEventKind::own_blower);
-  const RaiseAccount& sums = event ? event->account : r.raise.account;
+std::vector<Term> working(const model::Solved& solved) {
+  const model::SolvedRaise& r = *solved.raise;
+  const boiler::RaiseEvent* event = r.raise.find(boiler::RaiseEventKind::own_blower);
+  const boiler::RaiseAccount& sums = event ? event->account : r.raise.account;
   std::vector<Term> terms = {term(solved, "V", "water", "engine.boiler.water"),
                              term(solved, "p", "own blower from", "engine.boiler.own_blower_from"),
                              term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in"),
@@ -37,9 +38,9 @@ std::vector<Term> working(const Solved& solved) {
   }
   return terms;
 }
-std::optional<Finding> judge_raise_time(const Solved& solved) {
+std::optional<Finding> judge_raise_time(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
+  const model::SolvedRaise& r = *solved.raise;
   if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
   Finding f;
   f.basis.source = fmt::format(
@@ -50,7 +51,7 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
       "d(heat in water and metal)/dt = firebox + tubes - room - steam; air, gas temperatures and fan speed at every "
       "instant";
   f.terms = working(solved);
-  const auto time = r.raise.time_of(RaiseEventKind::own_blower);
+  const auto time = r.raise.time_of(boiler::RaiseEventKind::own_blower);
   if (!time) {
     f.verdict = Verdict::fail;
     f.why = ended(r.raise);
@@ -61,9 +62,9 @@ std::optional<Finding> judge_raise_time(const Solved& solved) {
   judge_by(f, measure(solved, *time), {Bound::at_most, AnyQuantity(r.within / (1.0 + reserve)), AnyQuantity(r.within)});
   f.why = fmt::format(
       "from cold to the engine's own blower it takes {} and {} of fuel; {} of the fuel's heat reaches the water",
-      roughly(solved, *time), roughly(solved, r.raise.find(RaiseEventKind::own_blower)->account.fuel),
-      say_share(solved, r.raise.find(RaiseEventKind::own_blower)->account.efficiency(), 2));
-  if (const auto working = r.raise.time_of(RaiseEventKind::working))
+      roughly(solved, *time), roughly(solved, r.raise.find(boiler::RaiseEventKind::own_blower)->account.fuel),
+      say_share(solved, r.raise.find(boiler::RaiseEventKind::own_blower)->account.efficiency(), 2));
+  if (const auto working = r.raise.time_of(boiler::RaiseEventKind::working))
     f.why += fmt::format("; working pressure after {}", roughly(solved, *working));
   if (f.verdict == Verdict::fail)
     f.action =
@@ -81,4 +82,4 @@ Check raise_time() {
   return {"raise.time", "Minutes to steam", "How long from cold until the engine's own blower takes over?",
           judge_raise_time};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

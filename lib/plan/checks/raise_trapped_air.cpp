@@ -1,19 +1,20 @@
 #include "boiler/fill.hpp"
 #include "matter/water.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/water_level.hpp"
+#include "plan/detail/water_level.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
-std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
+std::optional<Finding> judge_raise_trapped_air(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
+  const model::SolvedRaise& r = *solved.raise;
   const bool own = r.input.own_blower.has_value();
   const char* key = own ? "engine.boiler.own_blower_from" : "engine.boiler.working";
   const GaugePressure reading = own ? *r.input.own_blower : *r.input.working;
-  const Temperature shown_at = false_reading(r.fill, reading);
-  const Temperature steam_at = saturation_temperature(reading.above_barometer + r.fill.barometer);
+  const Temperature shown_at = boiler::false_reading(r.fill, reading);
+  const Temperature steam_at = matter::saturation_temperature(reading.above_barometer + r.fill.barometer);
   Finding f;
   f.verdict = Verdict::pass;
   f.value = measure(solved, shown_at);
@@ -28,12 +29,13 @@ std::optional<Finding> judge_raise_trapped_air(const Solved& solved) {
       "the air driven out";
   f.basis.standing = data::Standing::derived;
   f.formula = "p = p_sat(T) + p_air (T/T_0) (V_0/V) - barometer";
-  f.terms = {fill_term(solved),
-             computed(solved, "T_0", "water when the boiler is shut", r.fill.cold),
-             term(solved, "p", "own blower from", key),
-             computed(solved, "T", "where the gauge shows it with air left in", shown_at),
-             computed(solved, "T_sat", "where steam alone has it", steam_at),
-             computed(solved, "x_T", "share of the boiler that water fills there", water_share_at(r.fill, shown_at))};
+  f.terms = {
+      fill_term(solved),
+      computed(solved, "T_0", "water when the boiler is shut", r.fill.cold),
+      term(solved, "p", "own blower from", key),
+      computed(solved, "T", "where the gauge shows it with air left in", shown_at),
+      computed(solved, "T_sat", "where steam alone has it", steam_at),
+      computed(solved, "x_T", "share of the boiler that water fills there", boiler::water_share_at(r.fill, shown_at))};
   return f;
 }
 }  // namespace
@@ -42,4 +44,4 @@ Check raise_trapped_air() {
   return {"raise.trapped_air", "Air left in the boiler", "What does the gauge show if the air is not let out?",
           judge_raise_trapped_air};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

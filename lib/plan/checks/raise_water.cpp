@@ -1,24 +1,25 @@
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/rules.hpp"
-#include "plan/two_limits.hpp"
+#include "plan/detail/rules.hpp"
+#include "plan/detail/two_limits.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 const char* const more_water =
     "more water before anything is lit, to the mark of the engine's maker; never light with less";
 
 // The sides of one question; the graver one is what is shown.
 struct WaterSide {
-  Measure value;
+  model::Measure value;
   TwoLimits limits;
   std::string unit;  // of the limits
   std::string why;
 };
-std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms) {
-  const Input* water = solved.inputs.find("engine.boiler.water");
-  const Input* holds = solved.inputs.find("engine.boiler.volume");
+std::optional<WaterSide> by_share(const model::Solved& solved, std::vector<Term>& terms) {
+  const model::Input* water = solved.inputs.find("engine.boiler.water");
+  const model::Input* holds = solved.inputs.find("engine.boiler.volume");
   if (water == nullptr || holds == nullptr) return std::nullopt;
   const Rule least = rule<double>("rule.water_share_least"), low = rule<double>("rule.water_share_low");
   const double share = water->value.si / holds->value.si;
@@ -28,13 +29,13 @@ std::optional<WaterSide> by_share(const Solved& solved, std::vector<Term>& terms
                    "%",
                    fmt::format("the water fills {} of what the boiler holds", percent(share))};
 }
-std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms) {
+std::optional<WaterSide> by_time(const model::Solved& solved, std::vector<Term>& terms) {
   if (!solved.raise) return std::nullopt;
-  const SolvedRaise& r = *solved.raise;
-  const RaiseEvent* event = r.raise.find(RaiseEventKind::working);
-  if (event == nullptr) event = r.raise.find(RaiseEventKind::own_blower);
+  const model::SolvedRaise& r = *solved.raise;
+  const boiler::RaiseEvent* event = r.raise.find(boiler::RaiseEventKind::working);
+  if (event == nullptr) event = r.raise.find(boiler::RaiseEventKind::own_blower);
   if (event == nullptr) return std::nullopt;
-  const MassFlow steam = evaporation(event->at);
+  const MassFlow steam = boiler::evaporation(event->at);
   if (steam <= 0.0 * g_per_s) return std::nullopt;
   const Rule least = rule<Duration>("rule.water_time_least"), low = rule<Duration>("rule.water_time_low");
   const Duration half = 0.5 * r.input.boiler.water / steam;
@@ -45,7 +46,7 @@ std::optional<WaterSide> by_time(const Solved& solved, std::vector<Term>& terms)
                    low.input.unit,
                    fmt::format("with the fan left on, this fire boils half of it away in {}", say(solved, half))};
 }
-std::optional<Finding> judge_raise_water(const Solved& solved) {
+std::optional<Finding> judge_raise_water(const model::Solved& solved) {
   Finding f;
   const auto share = by_share(solved, f.terms), time = by_time(solved, f.terms);
   if (!share && !time) {
@@ -75,4 +76,4 @@ std::optional<Finding> judge_raise_water(const Solved& solved) {
 Check raise_water() {
   return {"raise.water", "Enough water", "Is there enough water over the fire?", judge_raise_water};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

@@ -1,25 +1,27 @@
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
-#include "plan/never_reached.hpp"
+#include "plan/detail/never_reached.hpp"
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::plan {
 namespace {
 const char* const running_reserve =
     "What the engine then makes and uses as it runs is another matter, which lumwright does not look into";
 
-void not_reached(const Solved& solved, Finding& f) {
-  const SolvedRaise& r = *solved.raise;
-  const bool taken_over = r.raise.time_of(RaiseEventKind::own_blower).has_value();
-  f.why = fmt::format("the fan does not bring the boiler to {} by itself: {}", say(solved, *r.input.working),
-                      r.raise.end == RaiseEnd::pack_stopped ? "the pack stops before" : "not within four hours");
+void not_reached(const model::Solved& solved, Finding& f) {
+  const model::SolvedRaise& r = *solved.raise;
+  const bool taken_over = r.raise.time_of(boiler::RaiseEventKind::own_blower).has_value();
+  f.why =
+      fmt::format("the fan does not bring the boiler to {} by itself: {}", say(solved, *r.input.working),
+                  r.raise.end == boiler::RaiseEnd::pack_stopped ? "the pack stops before" : "not within four hours");
   if (taken_over)
     f.why += fmt::format("; it need not, for the engine's own blower has taken over by then. {}", running_reserve);
   f.verdict = taken_over ? Verdict::pass : Verdict::watch;
   if (!taken_over) f.action = never_reached_advice(r.raise);
 }
-std::optional<Finding> judge_raise_working(const Solved& solved) {
+std::optional<Finding> judge_raise_working(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
-  const SolvedRaise& r = *solved.raise;
+  const model::SolvedRaise& r = *solved.raise;
   if (!r.input.working) return lacking({"engine.boiler.working"});
   Finding f;
   f.verdict = Verdict::pass;
@@ -27,7 +29,7 @@ std::optional<Finding> judge_raise_working(const Solved& solved) {
   f.basis.standing = data::Standing::estimate;
   f.formula = "d(heat in water and metal)/dt = firebox + tubes - room - steam, until p_sat(T) = p_w + barometer";
   f.terms = {term(solved, "p_w", "working pressure", "engine.boiler.working")};
-  const RaiseEvent* event = r.raise.find(RaiseEventKind::working);
+  const boiler::RaiseEvent* event = r.raise.find(boiler::RaiseEventKind::working);
   if (!event) {
     not_reached(solved, f);
     return f;
@@ -48,4 +50,4 @@ Check raise_working() {
   return {"raise.working", "Minutes to working pressure", "How long until the boiler stands at working pressure?",
           judge_raise_working};
 }
-}  // namespace lumwright
+}  // namespace lumwright::plan

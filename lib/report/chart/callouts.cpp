@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 constexpr double line_height = 1.15 * letter, touching = 26.0, close = 11.0;
 
@@ -88,4 +88,4 @@ std::vector<Callout> beside_marks(const std::vector<Called>& marks, const Pane& 
   }
   return out;
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 struct Called {
   Spot mark;
   std::string words;
@@ -19,4 +19,4 @@ struct Callout {
 /// (cost of words that cover an area) is least.
 std::vector<Callout> beside_marks(const std::vector<Called>& marks, const Pane& room,
                                   const std::function<double(const Pane&)>& cover);
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 constexpr double thick = 14.0, thin = 8.0, row_gap = 9.0, total_gap = 7.0, beneath = 42.0, above = 4.0;
 
@@ -105,4 +105,4 @@ void draw_cascade(Figure& figure, const std::vector<CascadeRow>& steps, const Ca
   for (const Written& w : written) figure.words(w.at, w.words, w.look);
   legend(figure, look.keys, 0.0, bottom + beneath - 2.0, width);
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

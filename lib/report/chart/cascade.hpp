@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 struct Bar {
   double from, to;    // in the unit of the axis
   std::string words;  // beside it
@@ -26,4 +26,4 @@ struct CascadeLook {
 double cascade_height(const std::vector<CascadeRow>& steps, const CascadeLook& look, double width);
 /// Throws std::logic_error where there is nothing to draw.
 void draw_cascade(Figure& figure, const std::vector<CascadeRow>& steps, const CascadeLook& look);
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

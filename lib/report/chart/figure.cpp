@@ -2,7 +2,7 @@
 #include "report/chart/labels.hpp"
 #include <cmath>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 constexpr double sample = 26.0, sample_gap = 6.0, key_gap = 18.0, key_line = 20.0;
 
@@ -131,4 +131,4 @@ void legend(Figure& figure, const std::vector<Key>& keys, double left, double to
     x += key_width(key);
   }
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 struct Spot {
   double x, y;  // px, y runs down
 };
@@ -68,4 +68,4 @@ struct Key {
 double legend_height(const std::vector<Key>& keys, double width);
 /// Keys side by side, on as many lines as they need. The first line's words stand at `top` + letter.
 void legend(Figure& figure, const std::vector<Key>& keys, double left, double top, double width);
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

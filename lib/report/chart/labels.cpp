@@ -1,10 +1,10 @@
 #include "report/chart/labels.hpp"
-#include "report/wrap.hpp"
+#include "report/detail/wrap.hpp"
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 constexpr double width_of_letter = 0.56;  // of the size; the mean of common sans-serif faces is near 0.5
 
@@ -74,4 +74,4 @@ std::vector<Placed> in_lanes(const std::vector<Wanted>& labels, Range room, doub
 std::vector<std::string> lines_of(std::string_view text, double width, double size) {
   return wrap(text, std::max<std::size_t>(4, static_cast<std::size_t>(width / (width_of_letter * size))));
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

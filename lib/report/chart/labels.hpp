@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 /// About the width of a line of text in a sans-serif face of this size; wide on purpose.
 double text_width(std::string_view text, double size);
 
@@ -30,4 +30,4 @@ std::vector<Placed> in_lanes(const std::vector<Wanted>& labels, Range room, doub
 
 /// Lines no wider than `width` at this size, broken at blanks; at least one.
 std::vector<std::string> lines_of(std::string_view text, double width, double size);
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 constexpr double tick_length = 4.0;
 }
@@ -169,4 +169,4 @@ void Plot::note(Point p, std::string_view words, std::string_view look) {
   figure_.words({best.left, middle.y + 0.36 * letter}, words, look);
   taken_.push_back(best);
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

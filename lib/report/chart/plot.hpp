@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 struct Point {
   double x, y;  // in the units of the axes
 };
@@ -64,4 +64,4 @@ class Plot {
   std::vector<Spot> drawn_;  // along the curves, closely
   std::vector<Pane> taken_;  // by marks and notes
 };
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

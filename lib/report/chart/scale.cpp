@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 namespace {
 void check(Range range, int about) {
   if (!std::isfinite(range.low) || !std::isfinite(range.high) || !(range.low < range.high))
@@ -46,4 +46,4 @@ std::string tick_text(double x, int decimals) {
   const std::string text = fmt::format("{:.{}f}", x, decimals);
   return text.find_first_not_of("-0.") == std::string::npos ? text.substr(text[0] == '-' ? 1 : 0) : text;
 }
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright::chart {
+namespace lumwright::report::chart {
 struct Range {
   double low, high;
 };
@@ -25,4 +25,4 @@ Ticks nice_ticks(Range range, int about);
 Range rounded_out(Range range, int about);
 /// "0.5", "1200"; no "-0".
 std::string tick_text(double x, int decimals);
-}  // namespace lumwright::chart
+}  // namespace lumwright::report::chart

@@ -2,7 +2,7 @@
 #include "report/html/parts.hpp"
 #include <algorithm>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 namespace {
 /// Folded under a heading. The id lies inside the fold, so that a link to it opens it.
 Tag fold(Tag appendix, const char* id, std::string_view heading) {
@@ -16,7 +16,7 @@ void write_description(Tag folded, const Writing& w) {
   if (!w.data.build) return static_cast<void>(folded.add("p", "It is not at hand."));
   folded.add("p", "Save these lines as a file of their own to check, change and compare this build again.");
   const Tag listing = folded.add("div").set("class", "listing");
-  const std::string text = write_build(*w.data.build);
+  const std::string text = description::write_build(*w.data.build);
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
     listing.add("code", std::string_view(text).substr(at, end - at));
@@ -36,4 +36,4 @@ void write_appendix(Tag main, const Writing& w, const std::vector<Beside>& besid
   write_description(fold(part, "description", "The description as it was read, and the program"), w);
   if (!beside.empty()) write_links(fold(part, "beside", "Beside this file"), beside);
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

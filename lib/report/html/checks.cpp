@@ -1,13 +1,13 @@
-#include "report/bands.hpp"
-#include "report/first_things.hpp"
+#include "report/detail/bands.hpp"
+#include "report/detail/first_things.hpp"
+#include "report/detail/moves.hpp"
+#include "report/detail/standing.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
-#include "report/moves.hpp"
-#include "report/standing.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 namespace {
 void add_line(Tag list, std::string_view name, std::string_view text, const char* look = "") {
   if (text.empty()) return;
@@ -15,7 +15,7 @@ void add_line(Tag list, std::string_view name, std::string_view text, const char
   const Tag value = list.add("dd", tied(text));
   if (*look != '\0') value.set("class", look);
 }
-void write_check(Tag parent, const Writing& w, const Finding& f) {
+void write_check(Tag parent, const Writing& w, const plan::Finding& f) {
   const Tag item = parent.add("article").set("class", "check").set("id", "check-" + f.id);
   const Tag head = item.add("div").set("class", "head");
   badge(head, f.verdict);
@@ -33,14 +33,14 @@ void write_check(Tag parent, const Writing& w, const Finding& f) {
     add_line(facts, "tried", "no change by itself of those that were tried clears it");
   add_line(facts, "source", f.basis.source.empty() ? "" : source_in_words(f.basis), "faint");
 }
-void write_open(Tag part, const Assessment& a) {
+void write_open(Tag part, const plan::Assessment& a) {
   const auto groups = open_questions(a);
   if (groups.empty()) return;
   part.add("h4", "Not known yet").set("class", "apart");
   for (const auto& alike : groups) {
-    const Finding& f = *alike.front();
+    const plan::Finding& f = *alike.front();
     const Tag item = part.add("article").set("class", "check");
-    for (const Finding* one : alike) {
+    for (const plan::Finding* one : alike) {
       const Tag head = item.add("div").set("class", "head").set("id", "check-" + one->id);
       badge(head, one->verdict);
       head.add("h5", check_title(*one));
@@ -54,10 +54,10 @@ void write_open(Tag part, const Assessment& a) {
 }  // namespace
 
 void write_checks(Tag folded, const Writing& w) {
-  const Assessment& a = w.assessment();
-  const std::vector<const Finding*> judged = gravest_first(a);
-  const auto passes =
-      std::find_if(judged.begin(), judged.end(), [](const Finding* f) { return f->verdict == Verdict::pass; });
+  const plan::Assessment& a = w.assessment();
+  const std::vector<const plan::Finding*> judged = gravest_first(a);
+  const auto passes = std::find_if(judged.begin(), judged.end(),
+                                   [](const plan::Finding* f) { return f->verdict == plan::Verdict::pass; });
   for (auto f = judged.begin(); f != passes; ++f) write_check(folded, w, **f);
   write_open(folded, a);
   if (passes != judged.end()) {
@@ -67,4 +67,4 @@ void write_checks(Tag folded, const Writing& w) {
   if (judged.empty() && a.checks.empty()) folded.add("p", "No check applies to this description.");
   folded.add("p", "How a check came about, number by number: lumwright explain CHECK FILE").set("class", "small-print");
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

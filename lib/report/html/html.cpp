@@ -5,19 +5,20 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace html {
 namespace {
 struct Icon {
-  Verdict verdict;
+  plan::Verdict verdict;
   const char* shape;  // a disc, a triangle, an octagon, a diamond
   const char* cut;
 };
-constexpr Icon icons[] = {{Verdict::pass, "M12 1A11 11 0 1 1 12 23A11 11 0 1 1 12 1Z", "M7 12.5L10.7 16L17 8.5"},
-                          {Verdict::watch, "M12 1.5L23.5 22H0.5Z", "M12 8.5V14.5M12 18.2V18.3"},
-                          {Verdict::fail, "M7.5 1H16.5L23 7.5V16.5L16.5 23H7.5L1 16.5V7.5Z", "M8 8L16 16M16 8L8 16"},
-                          {Verdict::unknown, "M12 0.5L23.5 12L12 23.5L0.5 12Z",
-                           "M9.4 9.6C9.4 6.4 14.8 6.4 14.8 9.6C14.8 12 12 11.8 12 14.2M12 17.4V17.5"}};
+constexpr Icon icons[] = {
+    {plan::Verdict::pass, "M12 1A11 11 0 1 1 12 23A11 11 0 1 1 12 1Z", "M7 12.5L10.7 16L17 8.5"},
+    {plan::Verdict::watch, "M12 1.5L23.5 22H0.5Z", "M12 8.5V14.5M12 18.2V18.3"},
+    {plan::Verdict::fail, "M7.5 1H16.5L23 7.5V16.5L16.5 23H7.5L1 16.5V7.5Z", "M8 8L16 16M16 8L8 16"},
+    {plan::Verdict::unknown, "M12 0.5L23.5 12L12 23.5L0.5 12Z",
+     "M9.4 9.6C9.4 6.4 14.8 6.4 14.8 9.6C14.8 12 12 11.8 12 14.2M12 17.4V17.5"}};
 struct Part {
   const char *id, *words;
 };
@@ -44,14 +45,14 @@ std::string tied(std::string_view text) {
   }
   return out;
 }
-void badge(Tag parent, Verdict verdict, std::string_view word) {
+void badge(Tag parent, plan::Verdict verdict, std::string_view word) {
   const Icon& icon =
       *std::find_if(std::begin(icons), std::end(icons), [&](const Icon& i) { return i.verdict == verdict; });
-  const Tag mark = parent.add("span").set("class", std::string("badge ") + verdict_word(verdict));
+  const Tag mark = parent.add("span").set("class", std::string("badge ") + plan::verdict_word(verdict));
   const Tag svg = mark.add("svg").set("class", "icon").set("viewBox", "0 0 24 24").set("aria-hidden", "true");
   svg.add("path").set("d", icon.shape);
   svg.add("path").set("class", "cut").set("d", icon.cut);
-  mark.add("span", word.empty() ? verdict_word(verdict) : word);
+  mark.add("span", word.empty() ? plan::verdict_word(verdict) : word);
 }
 Tag section(Tag parent, const char* id, std::string_view heading) {
   const Tag made = parent.add("section").set("aria-labelledby", id);
@@ -67,10 +68,10 @@ Tag table(Tag parent, std::string_view caption, const std::vector<std::string_vi
   for (const std::string_view heading : headings) row.add("th", heading).set("scope", "col");
   return table.add("tbody");
 }
-void write_cautions(Tag parent, const std::vector<const Caution*>& cautions, bool with_authority) {
+void write_cautions(Tag parent, const std::vector<const plan::Caution*>& cautions, bool with_authority) {
   if (cautions.empty()) return;
   const Tag list = parent.add("ul").set("class", "cautions");
-  for (const Caution* one : cautions) {
+  for (const plan::Caution* one : cautions) {
     const Tag item = list.add("li").set("class", one->brief.empty() ? "caution" : "caution kills");
     item.add("h3", one->title);
     item.add("p", one->text);
@@ -79,11 +80,12 @@ void write_cautions(Tag parent, const std::vector<const Caution*>& cautions, boo
   }
 }
 void write_cautions(Tag main, const Writing& w) {
-  std::vector<const Caution*> all;
-  for (const Caution& one : w.assessment().cautions) all.push_back(&one);
+  std::vector<const plan::Caution*> all;
+  for (const plan::Caution& one : w.assessment().cautions) all.push_back(&one);
   // what can kill comes first, then what this build brings with it, then what every lighting-up does
-  const auto rank = [](const Caution* c) { return !c->brief.empty() ? 0 : c->general ? 2 : 1; };
-  std::stable_sort(all.begin(), all.end(), [&](const Caution* x, const Caution* y) { return rank(x) < rank(y); });
+  const auto rank = [](const plan::Caution* c) { return !c->brief.empty() ? 0 : c->general ? 2 : 1; };
+  std::stable_sort(all.begin(), all.end(),
+                   [&](const plan::Caution* x, const plan::Caution* y) { return rank(x) < rank(y); });
   const Tag part = section(main, "cautions", "Cautions that apply here, in full");
   if (all.empty()) part.add("p", "None is known to apply.");
   write_cautions(part, all, false);  // the sources stand in the appendix
@@ -111,12 +113,13 @@ void write_footer(Tag body, std::string_view last) {
 }
 }  // namespace html
 
-std::string html_report(const ReportData& data, const TextStyle& style, const std::vector<Beside>& beside) {
+std::string html_report(const plan::ReportData& data, const TextStyle& style, const std::vector<Beside>& beside) {
   const html::Writing w{data, style};
   const Markup page("html");
   page.root().set("lang", "en");
-  const Assessment& a = data.assessment;
-  html::write_head(page.root(), fmt::format("{}: {}", a.build.empty() ? a.file : a.build, verdict_word(a.verdict)));
+  const plan::Assessment& a = data.assessment;
+  html::write_head(page.root(),
+                   fmt::format("{}: {}", a.build.empty() ? a.file : a.build, plan::verdict_word(a.verdict)));
   const Tag body = page.root().add("body").set("class", "report");
   html::write_verdict(body, w);
   html::write_contents(body);
@@ -129,4 +132,4 @@ std::string html_report(const ReportData& data, const TextStyle& style, const st
                      "lighting-up is worth more than any of them.");
   return page.html();
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

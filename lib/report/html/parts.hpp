@@ -6,12 +6,12 @@
 #include "report/picture/picture.hpp"
 #include <string_view>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 /// What every part is written from.
 struct Writing {
-  const ReportData& data;
+  const plan::ReportData& data;
   const TextStyle& style;
-  const Assessment& assessment() const { return data.assessment; }
+  const plan::Assessment& assessment() const { return data.assessment; }
 };
 
 void write_head(Tag html, const std::string& title);
@@ -35,10 +35,10 @@ void write_footer(Tag body, std::string_view last);  // what lumwright never jud
 /// The text with a blank that does not break between a number and its unit.
 std::string tied(std::string_view text);
 /// A verdict as a shape and a word.
-void badge(Tag parent, Verdict verdict, std::string_view word = {});
+void badge(Tag parent, plan::Verdict verdict, std::string_view word = {});
 /// A section with its heading, which contents may link to.
 Tag section(Tag parent, const char* id, std::string_view heading);
-void write_cautions(Tag parent, const std::vector<const Caution*>& cautions, bool with_authority);
+void write_cautions(Tag parent, const std::vector<const plan::Caution*>& cautions, bool with_authority);
 /// A picture with its words, once for a desk and once for a phone.
 void write_picture(Tag parent, const Picture& picture);
 /// A pair of a title block.
@@ -47,4 +47,4 @@ Tag add_title_block(Tag header, std::string_view name);
 void add_fact(Tag list, std::string_view name, std::string_view value);
 /// A table in a box of its own, which scrolls where the page is too narrow. One row of headings.
 Tag table(Tag parent, std::string_view caption, const std::vector<std::string_view>& headings);
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

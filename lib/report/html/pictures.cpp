@@ -1,11 +1,11 @@
-#include "report/bands.hpp"
+#include "report/detail/bands.hpp"
+#include "report/detail/standing.hpp"
 #include "report/html/parts.hpp"
 #include "report/picture/picture.hpp"
-#include "report/standing.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 void write_picture(Tag parent, const Picture& picture) {
   constexpr double wide = 700.0, narrow = 340.0;
   const Tag figure = parent.add("figure").set("id", "picture-" + picture.id);
@@ -22,7 +22,7 @@ void write_picture(Tag parent, const Picture& picture) {
 }
 
 namespace {
-void write_narrowing(Tag list, const Writing& w, const Narrowing& one, const Result* answer) {
+void write_narrowing(Tag list, const Writing& w, const plan::Narrowing& one, const model::Result* answer) {
   const Tag item = list.add("li");
   item.add("strong", fmt::format("{} to {}", named(one.of), one.within));
   item.say(tied(fmt::format(": {}.", what_it_leaves(one, answer, w.style))) + " ");
@@ -34,16 +34,16 @@ void write_narrowing(Tag list, const Writing& w, const Narrowing& one, const Res
   item.add("span", source_in_words(one.basis)).set("class", "faint");
 }
 void write_next_measurements(Tag part, const Writing& w) {
-  const Bands& bands = *w.assessment().bands;
+  const plan::Bands& bands = *w.assessment().bands;
   std::vector<std::string> told;
   const Tag box = part.add("div").set("class", "todo");
   box.add("h3", "Measure this next");
   const Tag list = box.add("ul");
-  for (const Sensitivity& sensitivity : bands.sensitivities)
-    for (const Narrowing* one : worth_telling(sensitivity)) {
+  for (const plan::Sensitivity& sensitivity : bands.sensitivities)
+    for (const plan::Narrowing* one : worth_telling(sensitivity)) {
       if (std::find(told.begin(), told.end(), one->id) != told.end()) continue;
       told.push_back(one->id);
-      write_narrowing(list, w, *one, find_result(w.assessment(), sensitivity.answer));
+      write_narrowing(list, w, *one, plan::find_result(w.assessment(), sensitivity.answer));
     }
   if (told.empty()) list.add("li", "No single measurement narrows an answer much.");
   part.add("p", sureness(bands)).set("class", "small-print");
@@ -63,4 +63,4 @@ void write_more_pictures(Tag folded, const Writing& w) {
   write_picture(folded, picture_of_sensitivities(w.data, w.style));
   if (w.assessment().bands && !w.assessment().bands->sensitivities.empty()) write_next_measurements(folded, w);
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

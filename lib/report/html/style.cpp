@@ -3,7 +3,7 @@
 // Own colours. On their grounds words have a contrast of 4.5 and more, lines of 3 and more (WCAG 2.2, 1.4.3 and
 // 1.4.11), and the colours of lines stay apart for eyes that lack one cone (tests/report/palette_test.cpp). Every line
 // differs in dashes or marker too, every area in its hatching, every verdict in shape and word.
-namespace lumwright::html {
+namespace lumwright::report::html {
 namespace {
 constexpr Colour palette[] = {
     {"paper", "#fcfbf8", "#15191e", "#ffffff"},
@@ -247,4 +247,4 @@ const std::string& style_sheet() {
                                    root_rules("light", &Colour::paper) + std::string(paper_style);
   return sheet;
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

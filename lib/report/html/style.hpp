@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 /// A colour by its name, as "#1f5f99" each: on a light page, on a dark one, on paper.
 struct Colour {
   const char *name, *light, *dark, *paper;
@@ -14,4 +14,4 @@ extern const std::string_view chart_style;  // the classes that figures are draw
 extern const std::string_view guide_style;  // of the guide alone, on a screen
 /// All of it, for any page.
 const std::string& style_sheet();
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

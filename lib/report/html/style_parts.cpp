@@ -1,7 +1,7 @@
 #include "report/html/style.hpp"
 
 // What the pictures look like, wherever they stand, and what is the guide's own.
-namespace lumwright::html {
+namespace lumwright::report::html {
 const std::string_view chart_style = R"css(
 .chart text { font-family: inherit; font-size: 12.5px; fill: var(--ink); }
 .chart .tick, .chart .axis-title { fill: var(--faint); font-size: 11.5px; }
@@ -68,4 +68,4 @@ const std::string_view guide_style = R"css(
   .screen code { white-space: pre; font-size: 0.72rem; }
 }
 )css";
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

@@ -1,21 +1,22 @@
 #include "report/answers.hpp"
+#include "report/detail/standing.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
-#include "report/standing.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
 #include <set>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 namespace {
 void write_values(Tag part, const Writing& w, bool of_tuning, const std::string& caption) {
-  const Assessment& a = w.assessment();
-  if (std::none_of(a.assumed.begin(), a.assumed.end(), [&](const Assumed& x) { return tuned(a, x) == of_tuning; }))
+  const plan::Assessment& a = w.assessment();
+  if (std::none_of(a.assumed.begin(), a.assumed.end(),
+                   [&](const model::Assumed& x) { return tuned(a, x) == of_tuning; }))
     return;
   const Tag values = part.add("div").set("class", "values");  // on a phone its rows are stacked
   const Tag body = table(values, caption, {"key, and why", "value", "may lie between", "source"});
-  for (const Assumed& one : a.assumed) {
+  for (const model::Assumed& one : a.assumed) {
     if (tuned(a, one) != of_tuning) continue;
     const Tag row = body.add("tr");
     const Tag name = row.add("th").set("scope", "row");
@@ -60,11 +61,11 @@ void write_assumed(Tag folded, const Writing& w) {
 
 void write_sources(Tag folded, const Writing& w) {
   std::map<std::string, std::set<std::string>> sources;
-  for (const Finding& f : w.assessment().checks)
+  for (const plan::Finding& f : w.assessment().checks)
     if (!f.basis.source.empty()) sources[source_in_words(f.basis)].insert(f.title.empty() ? f.id : f.title);
-  for (const Assumed& one : w.assessment().assumed)
+  for (const model::Assumed& one : w.assessment().assumed)
     if (!one.basis.source.empty()) sources[source_in_words(one.basis)].insert(one.key);
-  for (const Caution& one : w.assessment().cautions)
+  for (const plan::Caution& one : w.assessment().cautions)
     if (!one.authority.empty()) sources[one.authority].insert(one.title);
   if (sources.empty()) return static_cast<void>(folded.add("p", "None: nothing could be judged."));
   const Tag list = folded.add("ul").set("class", "sources");
@@ -85,4 +86,4 @@ void write_links(Tag parent, const std::vector<Beside>& beside) {
 void write_beside(Tag main, const std::vector<Beside>& beside) {
   if (!beside.empty()) write_links(section(main, "beside", "Beside this file"), beside);
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

@@ -1,38 +1,38 @@
 #include "data/first_words.hpp"
-#include "report/bands.hpp"
-#include "report/first_things.hpp"
+#include "report/detail/bands.hpp"
+#include "report/detail/first_things.hpp"
+#include "report/six_answers.hpp"
 #include "report/html/parts.hpp"
 #include "report/judged.hpp"
-#include "report/six_answers.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright::html {
+namespace lumwright::report::html {
 namespace {
 void write_six_answers(Tag header, const Writing& w) {
   const Tag list = header.add("ul").set("class", "answers");
   for (const ChiefAnswer& answer : six_answers(w.assessment(), w.style)) {
-    const Tag item = list.add("li").set("class", verdict_word(answer.verdict));
+    const Tag item = list.add("li").set("class", plan::verdict_word(answer.verdict));
     item.add("h2", answer.title);
     item.add("p", tied(answer.figure)).set("class", "figure");
     if (!answer.band.empty()) item.add("p", "(" + tied(answer.band) + ")").set("class", "small-print");
     badge(item.add("p"), answer.verdict);
   }
   const auto& results = w.assessment().results;
-  const auto has_band = [](const Result& r) { return r.low.has_value(); };
+  const auto has_band = [](const model::Result& r) { return r.low.has_value(); };
   if (w.assessment().bands && std::any_of(results.begin(), results.end(), has_band))
     header
         .add("p", brackets_mean(*w.assessment().bands))
         .set("class", "small-print");
 }
-void link_to(Tag parent, const Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
+void link_to(Tag parent, const plan::Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
 /// A line of several checks by their titles, and what is said of them together.
-void write_titles(Tag list, Verdict verdict, std::string_view word, const std::vector<const Finding*>& findings,
-                  std::string_view last = "") {
+void write_titles(Tag list, plan::Verdict verdict, std::string_view word,
+                  const std::vector<const plan::Finding*>& findings, std::string_view last = "") {
   if (findings.empty()) return;
   const Tag item = list.add("li");
   badge(item, verdict, word);
-  for (const Finding* f : findings) {
+  for (const plan::Finding* f : findings) {
     item.say(f == findings.front() ? " " : ", ");
     link_to(item, *f);
   }
@@ -45,18 +45,18 @@ void write_do_first(Tag parent, const Writing& w) {
   const Tag box = parent.add("section").set("class", "todo").set("aria-labelledby", "todo");
   box.add("h2", "Do first").set("id", "todo");
   const Tag list = box.add("ul");
-  std::vector<const Finding*> fails, watches;
+  std::vector<const plan::Finding*> fails, watches;
   const auto groups = by_change(open.work);
   for (std::size_t i = 0; i < groups.size(); ++i) {
     if (i >= most) {
-      for (const Finding* one : groups[i]) (one->verdict == Verdict::fail ? fails : watches).push_back(one);
+      for (const plan::Finding* one : groups[i]) (one->verdict == plan::Verdict::fail ? fails : watches).push_back(one);
       continue;
     }
     write_titles(list, groups[i].front()->verdict, "", groups[i], ": " + tied(what_to_do(groups[i], w.style)));
   }
-  write_titles(list, Verdict::fail, "", fails, fails.size() == 1 ? " fails too" : " fail too");
-  write_titles(list, Verdict::watch, "", watches, ", too");
-  write_titles(list, Verdict::watch, "mind", open.habits);
+  write_titles(list, plan::Verdict::fail, "", fails, fails.size() == 1 ? " fails too" : " fail too");
+  write_titles(list, plan::Verdict::watch, "", watches, ", too");
+  write_titles(list, plan::Verdict::watch, "mind", open.habits);
 }
 void write_settle_first(Tag parent, const Writing& w) {
   constexpr std::size_t most = 2;
@@ -70,7 +70,7 @@ void write_settle_first(Tag parent, const Writing& w) {
     list.add("li", tied("measure " + measure_words(settle, w.assessment(), w.style, true)));
 }
 void write_remarks(Tag parent, const Writing& w) {
-  for (const Remark& remark : w.assessment().remarks)
+  for (const plan::Remark& remark : w.assessment().remarks)
     parent.add("p", "Look at this first: " + remark.text).set("class", "remark");
 }
 }  // namespace
@@ -89,7 +89,7 @@ void add_fact(Tag list, std::string_view name, std::string_view value) {
   pair.add("dd", value);
 }
 void write_verdict(Tag body, const Writing& w) {
-  const Assessment& a = w.assessment();
+  const plan::Assessment& a = w.assessment();
   const Tag header = body.add("header");
   const Tag facts = add_title_block(header, a.build.empty() ? a.file : a.build);
   add_fact(facts, "what", "fan for raising steam, as planned by lumwright");
@@ -97,7 +97,7 @@ void write_verdict(Tag body, const Writing& w) {
   add_fact(facts, "tuned with", a.tuned);
   add_fact(facts, "checks", std::to_string(a.checks.size()));
   if (a.bands) add_fact(facts, "samples tried", fmt::format("{}, seed {}", a.bands->samples, a.bands->seed));
-  const Tag verdict = header.add("p").set("class", std::string("verdict ") + verdict_word(a.verdict));
+  const Tag verdict = header.add("p").set("class", std::string("verdict ") + plan::verdict_word(a.verdict));
   badge(verdict, a.verdict);
   verdict.add("span", verdict_sentence(a)).set("class", "words");
   if (const std::string left_out = without_spreads(a); !left_out.empty())
@@ -110,4 +110,4 @@ void write_verdict(Tag body, const Writing& w) {
   write_settle_first(words, w);
   write_picture(first, picture_of_unit(w.data, w.style));
 }
-}  // namespace lumwright::html
+}  // namespace lumwright::report::html

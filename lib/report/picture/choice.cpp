@@ -1,14 +1,14 @@
 #include "report/picture/choice.hpp"
 #include "report/chart/labels.hpp"
 #include "report/choice.hpp"
-#include "report/choice_words.hpp"
+#include "report/detail/choice_words.hpp"
 #include "report/picture/parts.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 #include <set>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 
@@ -30,7 +30,7 @@ Range widened(Range range, double share) {
   const double room = std::max(share * (range.high - range.low), 0.02 * std::max(range.high, 1.0));
   return {std::max(range.low - room, 0.0), range.high + room};
 }
-Field field_of(const EngineChoice& engine, const TextStyle& style) {
+Field field_of(const choose::EngineChoice& engine, const TextStyle& style) {
   Field f{.dots = choice_dots(engine),
           .others = {},
           .time = AxisUnit(AnyQuantity(engine.within), "min", style),
@@ -48,8 +48,8 @@ Field field_of(const EngineChoice& engine, const TextStyle& style) {
   }
   f.minutes = widened(f.minutes, 0.08);
   f.light_ups = {0.0, 1.08 * std::max(f.light_ups.high, 1.0)};
-  for (const Judged& j : engine.judged)
-    if (j.loss != Loss::none && j.to_steam > 0.0 * unit::s)
+  for (const choose::Judged& j : engine.judged)
+    if (j.loss != choose::Loss::none && j.to_steam > 0.0 * unit::s)
       f.others.push_back({f.time(j.to_steam), static_cast<double>(j.light_ups)});
   return f;
 }
@@ -97,7 +97,8 @@ void number_dots(Plot& plot, const Field& f) {
   }
   plot.call_out(points, numbers, "label strong halo");
 }
-void draw_choice(const EngineChoice& engine, const TextStyle& style, Tag parent, const About& about, double width) {
+void draw_choice(const choose::EngineChoice& engine, const TextStyle& style, Tag parent, const About& about,
+                 double width) {
   const Field f = field_of(engine, style);
   const std::vector<Key> keys = choice_keys(f);
   constexpr double headroom = 40.0;  // the title of the axis and, beneath it, the wanted time
@@ -119,7 +120,7 @@ void draw_choice(const EngineChoice& engine, const TextStyle& style, Tag parent,
   number_dots(plot, f);
   legend(figure, keys, 0.0, legend_top, width);
 }
-std::string choice_in_a_sentence(const EngineChoice& engine, const TextStyle& style) {
+std::string choice_in_a_sentence(const choose::EngineChoice& engine, const TextStyle& style) {
   const Field f = field_of(engine, style);
   const auto wished =
       std::count_if(f.dots.begin(), f.dots.end(), [&](const ChoiceDot& dot) { return f.wished(f.at(dot)); });
@@ -132,7 +133,7 @@ std::string choice_in_a_sentence(const EngineChoice& engine, const TextStyle& st
   if (beyond > 0) text += fmt::format(" {} more {} beyond the picture.", beyond, beyond == 1 ? "lies" : "lie");
   return text;
 }
-std::string choice_described(const EngineChoice& engine, const TextStyle& style) {
+std::string choice_described(const choose::EngineChoice& engine, const TextStyle& style) {
   const Field f = field_of(engine, style);
   std::string text =
       fmt::format("Whole light-ups on one charge against the time to steam, a mark for each of {} combinations. {}",
@@ -145,7 +146,7 @@ std::string choice_described(const EngineChoice& engine, const TextStyle& style)
 }
 }  // namespace
 
-Picture picture_of_choice(const EngineChoice& engine, const std::string& id, const TextStyle& style) {
+Picture picture_of_choice(const choose::EngineChoice& engine, const std::string& id, const TextStyle& style) {
   Picture picture{.id = id, .title = "Minutes to steam against light-ups on a charge", .says = "", .description = ""};
   if (engine.places.empty() && engine.front.empty()) {
     picture.not_drawn = engine.lacking.empty() ? "nothing here raises steam on this engine"
@@ -157,4 +158,4 @@ Picture picture_of_choice(const EngineChoice& engine, const std::string& id, con
                  draw_choice(engine, style, parent, about, width);
                });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -3,53 +3,53 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 struct Axes {
   AxisUnit flow, pressure;
   int hot_flow, hot_pressure, cold_flow, cold_pressure;  // figures of what is a result only where there is a fan
 };
-Axes axes_of(const ReportData& data, const TextStyle& style) {
-  const DraughtCurves& curves = *data.draught;
+Axes axes_of(const plan::ReportData& data, const TextStyle& style) {
+  const plan::DraughtCurves& curves = *data.draught;
   const auto figures = [&](std::string_view key) {
-    const Result* result = find_result(data.assessment, key);
-    return result != nullptr ? figures_of(*result, style.units) : 2;
+    const model::Result* result = plan::find_result(data.assessment, key);
+    return result != nullptr ? plan::figures_of(*result, style.units) : 2;
   };
   return {AxisUnit(curves.widest, data, style), AxisUnit(curves.highest, data, style),
           figures("draught.air_flow"),          figures("draught.smokebox_depression"),
           figures("draught.cold_air_flow"),     figures("draught.cold_smokebox_depression")};
 }
-std::vector<Point> points(const std::vector<FlowPoint>& curve, const Axes& axes) {
+std::vector<Point> points(const std::vector<plan::FlowPoint>& curve, const Axes& axes) {
   std::vector<Point> out;
   out.reserve(curve.size());
-  for (const FlowPoint& p : curve) out.push_back({axes.flow(p.flow), axes.pressure(p.pressure)});
+  for (const plan::FlowPoint& p : curve) out.push_back({axes.flow(p.flow), axes.pressure(p.pressure)});
   return out;
 }
-std::vector<Slice> slices(const std::vector<FlowBand>& band, const Axes& axes, Pressure ceiling) {
+std::vector<Slice> slices(const std::vector<plan::FlowBand>& band, const Axes& axes, Pressure ceiling) {
   std::vector<Slice> out;
   out.reserve(band.size());
-  for (const FlowBand& b : band)
+  for (const plan::FlowBand& b : band)
     out.push_back({axes.flow(b.flow), axes.pressure(b.low), axes.pressure(b.high.value_or(ceiling))});
   return out;
 }
-std::string hot_at(const DraughtCurves& c, const Axes& axes) {
+std::string hot_at(const plan::DraughtCurves& c, const Axes& axes) {
   return axes.pressure.text(c.hot.at.pressure, axes.hot_pressure) + " at " +
          axes.flow.text(c.hot.at.flow, axes.hot_flow);
 }
-std::string cold_at(const DraughtCurves& c, const Axes& axes) {
+std::string cold_at(const plan::DraughtCurves& c, const Axes& axes) {
   return axes.pressure.text(c.cold.at.pressure, axes.cold_pressure) + " at " +
          axes.flow.text(c.cold.at.flow, axes.cold_flow);
 }
-void draw_state(Plot& plot, const DraughtState& state, const Axes& axes, const std::string& look) {
+void draw_state(Plot& plot, const plan::DraughtState& state, const Axes& axes, const std::string& look) {
   plot.curve(points(state.path, axes), look + " dashed");
   plot.curve(points(state.fan, axes), look);
 }
-void draw_stall(Plot& plot, const StallFlows& stall, const Axes& axes) {
+void draw_stall(Plot& plot, const plan::StallFlows& stall, const Axes& axes) {
   plot.stripe({0.0, axes.flow(stall.to)}, "stripe");
   plot.stripe({axes.flow(stall.from), axes.flow(stall.to)}, Hatch::slant);
 }
-std::vector<Key> keys(const DraughtCurves& c) {
+std::vector<Key> keys(const plan::DraughtCurves& c) {
   const bool fan = !c.hot.fan.empty();
   std::vector<Key> keys;
   if (fan) keys.push_back({"fan, fire alight", "line hot", c.fan_band.empty() ? "" : "band hot"});
@@ -63,15 +63,15 @@ std::vector<Key> keys(const DraughtCurves& c) {
   }
   return keys;
 }
-void note_both(Plot& plot, const DraughtCurves& c, const Axes& axes) {
-  const auto point = [&](const FlowPoint& p) { return Point{axes.flow(p.flow), axes.pressure(p.pressure)}; };
+void note_both(Plot& plot, const plan::DraughtCurves& c, const Axes& axes) {
+  const auto point = [&](const plan::FlowPoint& p) { return Point{axes.flow(p.flow), axes.pressure(p.pressure)}; };
   plot.mark(point(c.cold.at), Marker::square, "line cold");
   plot.mark(point(c.hot.at), Marker::circle, "dot-hot");
   plot.note(point(c.hot.at), "alight: " + hot_at(c, axes), "label strong halo");
   plot.note(point(c.cold.at), "cold: " + cold_at(c, axes), "label strong halo");
 }
-void draw_draught(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
-  const DraughtCurves& c = *data.draught;
+void draw_draught(const plan::ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+  const plan::DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   const std::vector<Key> legend_keys = keys(c);
   const double height = width < 500.0 ? 250.0 : 330.0, legend_top = height + 24.0 + 46.0;
@@ -84,13 +84,13 @@ void draw_draught(const ReportData& data, const TextStyle& style, Tag parent, co
   plot.band(slices(c.path_band, axes, 2.0 * c.highest), "band hot");
   draw_state(plot, c.cold, axes, "line cold");
   draw_state(plot, c.hot, axes, "line hot");
-  for (const FlowPoint& other : c.hot.others)
+  for (const plan::FlowPoint& other : c.hot.others)
     plot.mark({axes.flow(other.flow), axes.pressure(other.pressure)}, Marker::cross, "line hot");
   note_both(plot, c, axes);
   legend(figure, legend_keys, 0.0, legend_top, width);
 }
-std::string draught_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const DraughtCurves& c = *data.draught;
+std::string draught_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const plan::DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   if (c.hot.fan.empty())
     return fmt::format("The measured flow asks for {} with the fire alight. No fan is judged.", hot_at(c, axes));
@@ -102,8 +102,8 @@ std::string draught_in_a_sentence(const ReportData& data, const TextStyle& style
                                                  "than its sheet says."
                                                : ", in the stretch where it stalls and recovers: expect it to hunt.");
 }
-std::string draught_described(const ReportData& data, const TextStyle& style) {
-  const DraughtCurves& c = *data.draught;
+std::string draught_described(const plan::ReportData& data, const TextStyle& style) {
+  const plan::DraughtCurves& c = *data.draught;
   const Axes axes = axes_of(data, style);
   std::string text = "Suction against flow at the fan. ";
   if (!c.hot.fan.empty())
@@ -116,7 +116,7 @@ std::string draught_described(const ReportData& data, const TextStyle& style) {
 }
 }  // namespace
 
-Picture picture_of_draught(const ReportData& data, const TextStyle& style) {
+Picture picture_of_draught(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "draught", .title = "The fan against the gas path", .says = "", .description = ""};
   if (!data.draught) {
     picture.not_drawn = why_missing(data.draught);
@@ -127,4 +127,4 @@ Picture picture_of_draught(const ReportData& data, const TextStyle& style) {
                  draw_draught(data, style, parent, about, width);
                });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

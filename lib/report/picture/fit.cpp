@@ -5,7 +5,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 constexpr double fit_height = 118.0, beneath_fit = 108.0;
@@ -19,14 +19,14 @@ struct Faces {
   std::string_view result;     // that says the same, with its band
   double gap() const { return soot - chimney; }
 };
-Faces faces(std::string title, const SolvedFit& s, double chimney_strain, double tube_strain, Length soot,
+Faces faces(std::string title, const model::SolvedFit& s, double chimney_strain, double tube_strain, Length soot,
             const Band<Length>& clearance, std::string_view result) {
   const Length bore = s.fit.effective_bore.value;
   const double tube = in(0.5 * (bore - s.input.outside.value * (1.0 + tube_strain)), mm);
   return {std::move(title), -0.5 * in(bore, mm) * chimney_strain, tube - in(soot, mm), tube, clearance, result};
 }
-std::vector<Faces> all_faces(const SolvedFit& s) {
-  const HotClearance &lighting = s.fit.lighting_up, &hot = s.fit.both_hot;
+std::vector<Faces> all_faces(const model::SolvedFit& s) {
+  const workshop::HotClearance &lighting = s.fit.lighting_up, &hot = s.fit.both_hot;
   return {
       faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold, "fit.clearance_cold"),
       faces("lighting up: tube hot, chimney cold", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
@@ -48,19 +48,19 @@ Lens lens_for(const std::vector<Faces>& all, double width) {
   const bool clash = deepest > 0.0;
   return {clash ? std::min(0.33 * width / widest, 0.3 * width / deepest) : 0.36 * width / widest, clash ? 0.44 : 0.3};
 }
-std::string verdict_words(const Faces& f, const ReportData& data, const TextStyle& style) {
+std::string verdict_words(const Faces& f, const plan::ReportData& data, const TextStyle& style) {
   const Length clearance = f.clearance.value;
   const std::string told = in_page_figures(
       data.assessment, {clearance < 0.0 * mm ? -clearance : clearance, data.units.of(clearance)}, style);
   return told + (clearance > 0.0 * mm ? " free" : " too tight");
 }
 /// What the line with two ends spans: the gap on the radius, to the same place as the page has it on the diameter.
-std::string half_words(const Faces& f, const ReportData& data, const TextStyle& style) {
+std::string half_words(const Faces& f, const plan::ReportData& data, const TextStyle& style) {
   const Length half = f.gap() < 0.0 ? -f.gap() * mm : f.gap() * mm;
-  const Measure on_diameter{f.clearance.value, data.units.of(f.clearance.value)};
+  const model::Measure on_diameter{f.clearance.value, data.units.of(f.clearance.value)};
   const std::string unit = page_unit(on_diameter, style);
   const auto place = [&](AnyQuantity q) { return std::floor(std::log10(std::abs(number_in(q, unit)))); };
-  int digits = figures_of(data.assessment.results, on_diameter, style.units);
+  int digits = plan::figures_of(data.assessment.results, on_diameter, style.units);
   if (half > 0.0 * mm) digits = std::max(1, digits - static_cast<int>(place(f.clearance.value) - place(half)));
   return format(half, unit, digits) + (f.gap() < 0.0 ? " a side too tight" : " a side");
 }
@@ -117,7 +117,7 @@ void draw_scale_bar(Figure& figure, Spot at, double scale, double longest, const
                format_number(length, 1) + " " + unit.symbol() + " in all three", "small");
 }
 /// Chimney and tube cut along the axis, in their true proportions.
-void draw_section(Figure& figure, const SolvedFit& s, const Pane& room) {
+void draw_section(Figure& figure, const model::SolvedFit& s, const Pane& room) {
   const double bore = in(s.input.bore.value, mm), outside = in(s.input.outside.value, mm);
   const double wall = in(s.input.chimney_wall.value_or(0.1 * s.input.bore.value), mm),
                sheet = in(s.input.tube_wall, mm);
@@ -141,8 +141,8 @@ void draw_section(Figure& figure, const SolvedFit& s, const Pane& room) {
   figure.mark({axis + scale * 0.25 * (bore + outside), lip + 0.4 * scale * std::min(depth, reach)}, Marker::ring,
               "lens");
 }
-void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
-  const SolvedFit& s = *data.fit;
+void draw_fit(const plan::ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+  const model::SolvedFit& s = *data.fit;
   const std::vector<Faces> all = all_faces(s);
   const AxisUnit unit(s.fit.cold.value, data, style);
   const std::vector<Key> keys{{"chimney", "", "metal", -1, static_cast<int>(Hatch::slant)},
@@ -163,8 +163,8 @@ void draw_fit(const ReportData& data, const TextStyle& style, Tag parent, const 
   draw_scale_bar(figure, {left + 1.0, bottom + beneath_fit + 10.0}, lens.scale / unit(1.0 * mm), 0.6 * each, unit);
   legend(figure, keys, 0.0, legend_top, width);
 }
-std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const Fit& fit = data.fit->fit;
+std::string fit_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const workshop::Fit& fit = data.fit->fit;
   const auto on_page = [&](Length length) {
     return in_page_figures(data.assessment, {AnyQuantity(length), data.units.of(length)}, style);
   };
@@ -175,14 +175,14 @@ std::string fit_in_a_sentence(const ReportData& data, const TextStyle& style) {
                          : fmt::format("it is {} too thick: it seizes", on_page(-hot));
   return text + fmt::format("; to keep sliding it needs {} cold.", on_page(fit.needed + fit.uncertainty));
 }
-std::string fit_described(const ReportData& data, const TextStyle& style) {
+std::string fit_described(const plan::ReportData& data, const TextStyle& style) {
   std::string text = "An enlarged section through chimney wall, gap and tube, three times to one scale.";
   for (const Faces& f : all_faces(*data.fit)) text += " " + f.title + ": " + verdict_words(f, data, style) + ".";
   return text;
 }
 }  // namespace
 
-Picture picture_of_fit(const ReportData& data, const TextStyle& style) {
+Picture picture_of_fit(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "fit", .title = "The tube in the chimney", .says = "", .description = ""};
   if (!data.fit) {
     picture.not_drawn = why_missing(data.fit);
@@ -192,4 +192,4 @@ Picture picture_of_fit(const ReportData& data, const TextStyle& style) {
       std::move(picture), fit_in_a_sentence(data, style), fit_described(data, style),
       [&data, style](Tag parent, const About& about, double width) { draw_fit(data, style, parent, about, width); });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 
@@ -26,14 +26,14 @@ constexpr PartWords part_words[] = {
 const PartWords& heat_words(std::string_view id) {
   return *std::find_if(std::begin(part_words), std::end(part_words), [&](const PartWords& w) { return w.id == id; });
 }
-double share(const HeatBalance& heat, const HeatPart& part) { return in(part.energy, heat.chemical); }
-bool shown(const HeatBalance& heat, const HeatPart& part) { return std::abs(share(heat, part)) >= 5e-4; }
+double share(const plan::HeatBalance& heat, const plan::HeatPart& part) { return in(part.energy, heat.chemical); }
+bool shown(const plan::HeatBalance& heat, const plan::HeatPart& part) { return std::abs(share(heat, part)) >= 5e-4; }
 
-std::vector<CascadeRow> heat_steps(const ReportData& data, const TextStyle& style) {
-  const HeatBalance& heat = *data.heat;
+std::vector<CascadeRow> heat_steps(const plan::ReportData& data, const TextStyle& style) {
+  const plan::HeatBalance& heat = *data.heat;
   std::vector<CascadeRow> out;
   double sum = 0.0;
-  for (const HeatPart& part : heat.parts) {
+  for (const plan::HeatPart& part : heat.parts) {
     if (!shown(heat, part)) continue;
     const PartWords& w = heat_words(part.id);
     const double more = 100.0 * share(heat, part);
@@ -46,16 +46,16 @@ std::vector<CascadeRow> heat_steps(const ReportData& data, const TextStyle& styl
   }
   return out;
 }
-double useful_share(const HeatBalance& heat) {
+double useful_share(const plan::HeatBalance& heat) {
   double sum = 0.0;
-  for (const HeatPart& part : heat.parts)
+  for (const plan::HeatPart& part : heat.parts)
     if (heat_words(part.id).useful) sum += share(heat, part);
   return sum;
 }
-std::string heat_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const HeatBalance& heat = *data.heat;
-  const HeatPart* lost = nullptr;
-  for (const HeatPart& part : heat.parts)
+std::string heat_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const plan::HeatBalance& heat = *data.heat;
+  const plan::HeatPart* lost = nullptr;
+  for (const plan::HeatPart& part : heat.parts)
     if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
   return fmt::format("{} of fuel burn {} {}; {} of their heat is in water, metal and steam, {} goes {}.",
                      in_page_figures(data.assessment, {heat.fuel}, style),
@@ -63,18 +63,18 @@ std::string heat_in_a_sentence(const ReportData& data, const TextStyle& style) {
                      in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat), 2),
                      percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
-std::string heat_described(const ReportData& data, const TextStyle& style) {
-  const HeatBalance& heat = *data.heat;
+std::string heat_described(const plan::ReportData& data, const TextStyle& style) {
+  const plan::HeatBalance& heat = *data.heat;
   std::string text =
       "Bars that add up to the heat of the fuel, " + in_page_figures(data.assessment, {heat.chemical}, style) + ":";
-  for (const HeatPart& part : heat.parts)
+  for (const plan::HeatPart& part : heat.parts)
     if (shown(heat, part)) text += fmt::format(" {} {};", heat_words(part.id).words, percent(share(heat, part), 2));
   text.back() = '.';
   return text;
 }
 }  // namespace
 
-Picture picture_of_heat(const ReportData& data, const TextStyle& style) {
+Picture picture_of_heat(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "heat", .title = "Where the fuel's heat goes", .says = "", .description = ""};
   if (!data.heat || !(data.heat->chemical > 0.0 * J)) {
     picture.not_drawn = data.heat ? "the fire gives no heat" : why_missing(data.heat);
@@ -90,4 +90,4 @@ Picture picture_of_heat(const ReportData& data, const TextStyle& style) {
                  draw_cascade(figure, all, how);
                });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -4,12 +4,12 @@
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 
-Pressure cold_loss(const DraughtCurves& c, std::string_view name) {
-  for (const ElementLoss& loss : c.cold.losses)
+Pressure cold_loss(const plan::DraughtCurves& c, std::string_view name) {
+  for (const draught::ElementLoss& loss : c.cold.losses)
     if (loss.name == name) return loss.loss;
   return 0.0 * Pa;
 }
@@ -33,11 +33,9 @@ std::string element_in_words(std::string_view name) {
     if (row.name == name) return std::string(row.words);
   throw std::logic_error("a part of the gas path without words");
 }
-AxisUnit unit_of(const ReportData& data, const TextStyle& style) {
-  return {data.draught->highest, data, style};
-}
-std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& style) {
-  const DraughtCurves& c = *data.draught;
+AxisUnit unit_of(const plan::ReportData& data, const TextStyle& style) { return {data.draught->highest, data, style}; }
+std::vector<CascadeRow> losses_steps(const plan::ReportData& data, const TextStyle& style) {
+  const plan::DraughtCurves& c = *data.draught;
   const AxisUnit unit = unit_of(data, style);
   std::vector<CascadeRow> out;
   Pressure hot, cold;
@@ -48,7 +46,8 @@ std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& st
     hot += more_hot;
     cold += more_cold;
   };
-  for (const ElementLoss& loss : c.hot.losses) add(element_in_words(loss.name), loss.loss, cold_loss(c, loss.name));
+  for (const draught::ElementLoss& loss : c.hot.losses)
+    add(element_in_words(loss.name), loss.loss, cold_loss(c, loss.name));
   add("hot gas lifts by itself", -c.hot.natural_draught, -c.cold.natural_draught);
   out.push_back(
       {c.hot.fan.empty() ? "must be held" : "the fan develops",
@@ -56,33 +55,34 @@ std::vector<CascadeRow> losses_steps(const ReportData& data, const TextStyle& st
        true});
   return out;
 }
-CascadeLook look(const ReportData& data, const TextStyle& style) {
+CascadeLook look(const plan::ReportData& data, const TextStyle& style) {
   return {"suction below the room's air, " + unit_of(data, style).symbol(),
           {{"fire alight", "", "bar hot"}, {"cold", "", "bar cold", -1, static_cast<int>(Hatch::slant)}}};
 }
-const ElementLoss& greatest(const std::vector<ElementLoss>& losses) {
-  return *std::max_element(losses.begin(), losses.end(),
-                           [](const ElementLoss& a, const ElementLoss& b) { return a.loss < b.loss; });
+const draught::ElementLoss& greatest(const std::vector<draught::ElementLoss>& losses) {
+  return *std::max_element(
+      losses.begin(), losses.end(),
+      [](const draught::ElementLoss& a, const draught::ElementLoss& b) { return a.loss < b.loss; });
 }
-std::string losses_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const DraughtCurves& c = *data.draught;
+std::string losses_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const plan::DraughtCurves& c = *data.draught;
   const AxisUnit unit = unit_of(data, style);
   Pressure total;
-  for (const ElementLoss& loss : c.hot.losses) total += loss.loss;
-  const ElementLoss& most = greatest(c.hot.losses);
+  for (const draught::ElementLoss& loss : c.hot.losses) total += loss.loss;
+  const draught::ElementLoss& most = greatest(c.hot.losses);
   return fmt::format("From ash-pan to fan, each part takes its share of the suction; the most is used up {}: {} of {}.",
                      element_in_words(most.name), unit.text(most.loss), unit.text(total));
 }
-std::string losses_described(const ReportData& data, const TextStyle& style) {
+std::string losses_described(const plan::ReportData& data, const TextStyle& style) {
   const AxisUnit unit = unit_of(data, style);
   std::string text = "Bars from ash-pan to fan, each begun where the last one ended, with the fire alight:";
-  for (const ElementLoss& loss : data.draught->hot.losses)
+  for (const draught::ElementLoss& loss : data.draught->hot.losses)
     text += fmt::format(" {} {};", element_in_words(loss.name), unit.text(loss.loss));
   return text + fmt::format(" the hot gas lifts {} by itself.", unit.text(data.draught->hot.natural_draught));
 }
 }  // namespace
 
-Picture picture_of_losses(const ReportData& data, const TextStyle& style) {
+Picture picture_of_losses(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "losses", .title = "Where the suction goes", .says = "", .description = ""};
   if (!data.draught || data.draught->hot.losses.empty()) {
     picture.not_drawn = why_missing(data.draught);
@@ -96,4 +96,4 @@ Picture picture_of_losses(const ReportData& data, const TextStyle& style) {
                  draw_cascade(figure, all, how);
                });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -2,17 +2,17 @@
 #include "report/answers.hpp"
 #include <algorithm>
 
-namespace lumwright {
-const std::vector<double>& column(const Assessment& assessment, std::string_view series, std::string_view name) {
+namespace lumwright::report {
+const std::vector<double>& column(const plan::Assessment& assessment, std::string_view series, std::string_view name) {
   static const std::vector<double> none;
-  for (const Series& one : assessment.series)
+  for (const plan::Series& one : assessment.series)
     if (one.name == series)
-      for (const Series::Column& column : one.columns)
+      for (const plan::Series::Column& column : one.columns)
         if (column.name == name) return column.si;
   return none;
 }
-std::string told(const Assessment& assessment, std::string_view key, const TextStyle& style) {
-  const Result* result = find_result(assessment, key);
+std::string told(const plan::Assessment& assessment, std::string_view key, const TextStyle& style) {
+  const model::Result* result = plan::find_result(assessment, key);
   return result == nullptr ? "" : answer_text(*result, style);
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

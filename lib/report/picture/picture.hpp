@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 struct Picture {
   std::string id, title;
   std::string says;         // what is to be seen in it, for everybody
@@ -19,12 +19,12 @@ struct Picture {
 };
 
 // They refer to the data, which must outlive them.
-Picture picture_of_draught(const ReportData& data, const TextStyle& style);        // fan and gas path, operating point
-Picture picture_of_losses(const ReportData& data, const TextStyle& style);         // where the suction goes
-Picture picture_of_raise(const ReportData& data, const TextStyle& style);          // the way to steam
-Picture picture_of_heat(const ReportData& data, const TextStyle& style);           // where the fuel's heat goes
-Picture picture_of_supply(const ReportData& data, const TextStyle& style);         // the pack over one charge
-Picture picture_of_fit(const ReportData& data, const TextStyle& style);            // tube in the chimney
-Picture picture_of_unit(const ReportData& data, const TextStyle& style);           // the unit, cut through
-Picture picture_of_sensitivities(const ReportData& data, const TextStyle& style);  // what widens the answers
-}  // namespace lumwright
+Picture picture_of_draught(const plan::ReportData& data, const TextStyle& style);  // fan and gas path, operating point
+Picture picture_of_losses(const plan::ReportData& data, const TextStyle& style);   // where the suction goes
+Picture picture_of_raise(const plan::ReportData& data, const TextStyle& style);    // the way to steam
+Picture picture_of_heat(const plan::ReportData& data, const TextStyle& style);     // where the fuel's heat goes
+Picture picture_of_supply(const plan::ReportData& data, const TextStyle& style);   // the pack over one charge
+Picture picture_of_fit(const plan::ReportData& data, const TextStyle& style);      // tube in the chimney
+Picture picture_of_unit(const plan::ReportData& data, const TextStyle& style);     // the unit, cut through
+Picture picture_of_sensitivities(const plan::ReportData& data, const TextStyle& style);  // what widens the answers
+}  // namespace lumwright::report

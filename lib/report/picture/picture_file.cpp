@@ -1,7 +1,7 @@
 #include "report/picture/picture_file.hpp"
 #include "report/html/style.hpp"
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 /// The classes of the figures with the colours themselves: what shows a file may know no variables.
 std::string light_style() {
@@ -24,4 +24,4 @@ std::string picture_file(const Picture& picture, double width) {
   svg.add_style(light_style());
   return Markup::xml_of(svg);
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -6,37 +6,37 @@
 #include <fmt/format.h>
 #include <stdexcept>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 constexpr double lane_height = 17.0;
 
 struct EventWords {
-  RaiseEventKind kind;
+  boiler::RaiseEventKind kind;
   std::string_view words;
 };
-constexpr EventWords event_words[] = {{RaiseEventKind::fully_lit, "all the fuel alight"},
-                                      {RaiseEventKind::boils, "boils"},
-                                      {RaiseEventKind::purged, "air driven out"},
-                                      {RaiseEventKind::own_blower, "own blower"},
-                                      {RaiseEventKind::working, "working pressure"},
-                                      {RaiseEventKind::fan_too_hot, "gas too hot for the fan"},
-                                      {RaiseEventKind::pack_stops, "pack stops"},
-                                      {RaiseEventKind::false_own_blower, "false reading, air left in"}};
-std::string event_in_words(RaiseEventKind kind) {
+constexpr EventWords event_words[] = {{boiler::RaiseEventKind::fully_lit, "all the fuel alight"},
+                                      {boiler::RaiseEventKind::boils, "boils"},
+                                      {boiler::RaiseEventKind::purged, "air driven out"},
+                                      {boiler::RaiseEventKind::own_blower, "own blower"},
+                                      {boiler::RaiseEventKind::working, "working pressure"},
+                                      {boiler::RaiseEventKind::fan_too_hot, "gas too hot for the fan"},
+                                      {boiler::RaiseEventKind::pack_stops, "pack stops"},
+                                      {boiler::RaiseEventKind::false_own_blower, "false reading, air left in"}};
+std::string event_in_words(boiler::RaiseEventKind kind) {
   for (const EventWords& row : event_words)
     if (row.kind == kind) return std::string(row.words);
   throw std::logic_error("an event of the raise without words");
 }
 
 /// No finer than what is judged about the raise: two figures.
-std::string clock(Duration time, const ReportData& data, const TextStyle& style) {
+std::string clock(Duration time, const plan::ReportData& data, const TextStyle& style) {
   return in_page_figures(data.assessment, {time}, style, 2);
 }
 
 class Way {
  public:
-  Way(const ReportData& data, const TextStyle& style)
+  Way(const plan::ReportData& data, const TextStyle& style)
       : data_(data),
         style_(style),
         times_(column(data.assessment, "raise", "t")),
@@ -44,7 +44,8 @@ class Way {
     Duration longest = times_.back() * s;
     if (data.raise->wish_written && data.raise->wanted < 2.0 * longest)
       longest = std::max(longest, 1.04 * data.raise->wanted);
-    if (const Result* steam = find_result(data.assessment, "raise.to_own_blower"); steam != nullptr && steam->high)
+    if (const model::Result* steam = plan::find_result(data.assessment, "raise.to_own_blower");
+        steam != nullptr && steam->high)
       longest = std::max(longest, std::min(steam->high->quantity.si * s, 2.0 * longest));
     end_ = longest;
   }
@@ -80,7 +81,7 @@ class Way {
   std::vector<Placed> lanes(const std::vector<Moment>& found, double width) const;
   Ruler scale(double width) const { return {{0.0, time_(end_)}, axis_margin, width - 10.0}; }
 
-  const ReportData& data_;
+  const plan::ReportData& data_;
   const TextStyle& style_;
   const std::vector<double>& times_;
   AxisUnit time_;
@@ -92,7 +93,7 @@ Way::Panel Way::water() const {
   return {"water, " + unit.symbol(), points("water_temperature", unit), "line cold", {}};
 }
 Way::Panel Way::gauge() const {
-  const RaiseMarks& marks = *data_.raise;
+  const plan::RaiseMarks& marks = *data_.raise;
   const GaugePressure top = marks.working ? *marks.working : *marks.own_blower;
   const AxisUnit unit(top, data_, style_);
   Panel panel{"gauge pressure, " + unit.symbol(), {}, "line ink", {}};
@@ -113,10 +114,11 @@ std::optional<Way::Panel> Way::fan_gas() const {
 }
 std::vector<Way::Moment> Way::moments() const {
   std::vector<Moment> found;
-  for (const Event& event : data_.assessment.events) {
-    if (event.kind == RaiseEventKind::false_own_blower)
+  for (const plan::Event& event : data_.assessment.events) {
+    if (event.kind == boiler::RaiseEventKind::false_own_blower)
       continue;  // its check tells; here it would pass for the true one
-    const bool bad = event.kind == RaiseEventKind::pack_stops || event.kind == RaiseEventKind::fan_too_hot;
+    const bool bad =
+        event.kind == boiler::RaiseEventKind::pack_stops || event.kind == boiler::RaiseEventKind::fan_too_hot;
     found.push_back({time_(event.time), event_in_words(event.kind) + " " + clock(event.time, data_, style_),
                      bad ? "moment bad" : "moment"});
   }
@@ -139,7 +141,8 @@ void Way::draw_panel(Figure& figure, const Panel& panel, const Pane& room, bool 
   range = rounded_out(range, 3);
   Plot plot(figure, room, {{0.0, time_(end_)}, "time, " + time_.symbol(), figure.narrow() ? 5 : 10, last},
             {range, panel.title, 3});
-  if (const Result* steam = find_result(data_.assessment, "raise.to_own_blower"); steam != nullptr && steam->low)
+  if (const model::Result* steam = plan::find_result(data_.assessment, "raise.to_own_blower");
+      steam != nullptr && steam->low)
     plot.stripe(
         {time_.of_si(steam->low->quantity.si), steam->high ? time_.of_si(steam->high->quantity.si) : time_(end_)},
         "band cold");
@@ -178,17 +181,17 @@ void Way::draw(Tag parent, const About& about, double width) {
   draw_moments(figure, {axis_margin, top - 22.0, width - 10.0, bottom});
 }
 
-std::string raise_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const Assessment& a = data.assessment;
+std::string raise_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const plan::Assessment& a = data.assessment;
   std::string text;
-  const auto when = [&](RaiseEventKind kind) -> std::string {
-    for (const Event& event : a.events)
+  const auto when = [&](boiler::RaiseEventKind kind) -> std::string {
+    for (const plan::Event& event : a.events)
       if (event.kind == kind) return clock(event.time, data, style);
     return "";
   };
-  const std::string boils = when(RaiseEventKind::boils), blower = when(RaiseEventKind::own_blower),
-                    working = when(RaiseEventKind::working), stops = when(RaiseEventKind::pack_stops),
-                    hot = when(RaiseEventKind::fan_too_hot);
+  const std::string boils = when(boiler::RaiseEventKind::boils), blower = when(boiler::RaiseEventKind::own_blower),
+                    working = when(boiler::RaiseEventKind::working), stops = when(boiler::RaiseEventKind::pack_stops),
+                    hot = when(boiler::RaiseEventKind::fan_too_hot);
   text = boils.empty() ? "The water does not boil" : "The water boils after " + boils;
   if (!blower.empty()) text += ", the engine's own blower takes over after " + blower;
   if (!working.empty()) text += ", working pressure is there after " + working;
@@ -197,25 +200,26 @@ std::string raise_in_a_sentence(const ReportData& data, const TextStyle& style) 
   if (!hot.empty()) text += " From " + hot + " on the gas is hotter than the fan may have it.";
   return text;
 }
-std::string raise_described(const ReportData& data, const TextStyle& style) {
+std::string raise_described(const plan::ReportData& data, const TextStyle& style) {
   std::string text = "Water temperature, gauge pressure and gas at the fan over one time axis.";
-  for (const Event& event : data.assessment.events)
+  for (const plan::Event& event : data.assessment.events)
     text += " " + event_in_words(event.kind) + ": " + clock(event.time, data, style) + ".";
   return text;
 }
 }  // namespace
 
-Picture picture_of_raise(const ReportData& data, const TextStyle& style) {
+Picture picture_of_raise(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "raise", .title = "From cold to steam", .says = "", .description = ""};
   if (!data.raise || column(data.assessment, "raise", "t").size() < 2) {
     picture.not_drawn = why_missing(data.raise);
     return picture;
   }
   std::string says = raise_in_a_sentence(data, style);
-  if (const Result* steam = find_result(data.assessment, "raise.to_own_blower"); steam != nullptr && steam->low)
+  if (const model::Result* steam = plan::find_result(data.assessment, "raise.to_own_blower");
+      steam != nullptr && steam->low)
     says += " The shaded stretch is where the own blower takes over in eight samples of ten.";
   return drawn(
       std::move(picture), std::move(says), raise_described(data, style),
       [&data, style](Tag parent, const About& about, double width) { Way(data, style).draw(parent, about, width); });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

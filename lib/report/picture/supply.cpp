@@ -5,18 +5,18 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 constexpr double headroom = 26.0;
 
-AxisUnit time_unit(const ReportData& data, const TextStyle& style) {
+AxisUnit time_unit(const plan::ReportData& data, const TextStyle& style) {
   return {data.supply->series.back().time, data, style};
 }
 template <class Of>
-std::vector<Point> supply_points(const RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
+std::vector<Point> supply_points(const plan::RepeatedLightUps& all, const AxisUnit& time, const AxisUnit& unit, Of of) {
   std::vector<Point> out;
-  for (const Sample& sample : all.series) out.push_back({time(sample.time), unit(of(sample))});
+  for (const power::Sample& sample : all.series) out.push_back({time(sample.time), unit(of(sample))});
   return out;
 }
 Range range_of(const std::vector<Point>& points, const std::vector<Level>& more) {
@@ -26,7 +26,8 @@ Range range_of(const std::vector<Point>& points, const std::vector<Level>& more)
   return rounded_out(range, 4);
 }
 /// Every second light-up on a grey ground, with numbers where there is room for them.
-void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, const AxisUnit& time, bool numbered) {
+void draw_light_ups(Plot& plot, Figure& figure, const plan::RepeatedLightUps& all, const AxisUnit& time,
+                    bool numbered) {
   const double width = plot.x().at(time(all.each)) - plot.x().at(0.0);
   if (width < 4.0) return;
   const int every = static_cast<int>(std::ceil(22.0 / width)), drawn = static_cast<int>(all.ends.size());
@@ -38,17 +39,17 @@ void draw_light_ups(Plot& plot, Figure& figure, const RepeatedLightUps& all, con
     figure.words({middle, plot.area().bottom - 6.0}, std::to_string(i + 1), "small", Anchor::middle);
   }
 }
-void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
-  const RepeatedLightUps& all = *data.supply;
+void draw_supply(const plan::ReportData& data, const TextStyle& style, Tag parent, const About& about, double width) {
+  const plan::RepeatedLightUps& all = *data.supply;
   const AxisUnit time = time_unit(data, style), volts(all.series.front().voltage, data, style);
-  const auto by_current = [](const Sample& a, const Sample& b) { return a.current < b.current; };
+  const auto by_current = [](const power::Sample& a, const power::Sample& b) { return a.current < b.current; };
   const AxisUnit amps(std::max_element(all.series.begin(), all.series.end(), by_current)->current, data, style);
   const double each = width < 500.0 ? 120.0 : 140.0, bottom = headroom + 2.0 * each + plot_gap;
   Figure figure(parent, about, width, bottom + 42.0);
   const Axis x{
       {0.0, time(all.series.back().time)}, "running time of the fan, " + time.symbol(), figure.narrow() ? 5 : 9, false};
-  const auto voltage = supply_points(all, time, volts, [](const Sample& s) { return s.voltage; });
-  const auto current = supply_points(all, time, amps, [](const Sample& s) { return s.current; });
+  const auto voltage = supply_points(all, time, volts, [](const power::Sample& s) { return s.voltage; });
+  const auto current = supply_points(all, time, amps, [](const power::Sample& s) { return s.current; });
   std::vector<Level> levels;
   if (all.stop_at) levels.push_back({volts(*all.stop_at), "stop, " + volts.text(*all.stop_at), "level bad"});
   if (all.least_input)
@@ -69,8 +70,8 @@ void draw_supply(const ReportData& data, const TextStyle& style, Tag parent, con
   lower.curve(current, "line hot dashed");
   lower.mark(current.back(), Marker::diamond, "dot-hot");
 }
-std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const RepeatedLightUps& all = *data.supply;
+std::string supply_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const plan::RepeatedLightUps& all = *data.supply;
   const std::string each = in_page_figures(data.assessment, {all.each}, style);
   const std::string why = told(data.assessment, "power.stop_reason", style);
   const std::string last = in_page_figures(data.assessment, {all.last}, style);
@@ -86,8 +87,8 @@ std::string supply_in_a_sentence(const ReportData& data, const TextStyle& style)
       all.whole == 1 ? "one whole light-up" : fmt::format("{} whole light-ups", all.whole), lengths,
       in_page_figures(data.assessment, {all.series.back().time}, style), why);
 }
-std::string supply_described(const ReportData& data, const TextStyle& style) {
-  const RepeatedLightUps& all = *data.supply;
+std::string supply_described(const plan::ReportData& data, const TextStyle& style) {
+  const plan::RepeatedLightUps& all = *data.supply;
   const auto say = [&](AnyQuantity q) { return in_page_figures(data.assessment, {q}, style); };
   return fmt::format("Pack voltage falls from {} to {} while the current goes from {} to {}, over {} of running.",
                      say(all.series.front().voltage), say(all.series.back().voltage), say(all.series.front().current),
@@ -95,7 +96,7 @@ std::string supply_described(const ReportData& data, const TextStyle& style) {
 }
 }  // namespace
 
-Picture picture_of_supply(const ReportData& data, const TextStyle& style) {
+Picture picture_of_supply(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "supply", .title = "The pack, light-up after light-up", .says = "", .description = ""};
   if (!data.supply || data.supply->series.size() < 2) {
     picture.not_drawn = data.supply ? "the pack does not carry the load for any time" : why_missing(data.supply);
@@ -105,4 +106,4 @@ Picture picture_of_supply(const ReportData& data, const TextStyle& style) {
       std::move(picture), supply_in_a_sentence(data, style), supply_described(data, style),
       [&data, style](Tag parent, const About& about, double width) { draw_supply(data, style, parent, about, width); });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

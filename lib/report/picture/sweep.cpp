@@ -1,15 +1,15 @@
 #include "report/picture/sweep.hpp"
 #include "data/first_words.hpp"
+#include "quantity/decimal.hpp"
 #include "report/answers.hpp"
 #include "report/chart/plot.hpp"
 #include "report/markup.hpp"
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <fmt/format.h>
 #include <optional>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 constexpr double picture_width = 700.0, left_of_axis = 56.0, each_plot = 130.0, between_plots = 40.0, head = 62.0,
@@ -37,27 +37,26 @@ constexpr Shown answers_shown[] = {{"raise.to_own_blower", true},
                                    {"power.light_ups_per_charge", false},
                                    {"fit.clearance_hot", true}};
 
-const Measure* measure_at(const SweepPoint& point, std::string_view result) {
-  const Result* found = find_result(point.assessment, result);
-  return found == nullptr ? nullptr : std::get_if<Measure>(&found->value);
+const model::Measure* measure_at(const plan::SweepPoint& point, std::string_view result) {
+  const model::Result* found = plan::find_result(point.assessment, result);
+  return found == nullptr ? nullptr : std::get_if<model::Measure>(&found->value);
 }
 /// Where the values stand along the axis: by their numbers, or one after another where they are words.
 struct Along {
   std::vector<double> places;
   bool by_words;
 };
-Along along_axis(const SweepAxis& axis) {
+Along along_axis(const plan::SweepAxis& axis) {
   Along numbers{{}, false}, words{{}, true};
   for (const std::string& value : axis.values) {
-    double x = 0.0;
-    const auto [end, fault] = std::from_chars(value.data(), value.data() + value.size(), x);
-    numbers.by_words = numbers.by_words || fault != std::errc() || (*end != ' ' && *end != '\0');
-    numbers.places.push_back(x);
+    const Decimal read = read_decimal(value);
+    numbers.by_words = numbers.by_words || !read || !(read.rest.empty() || read.rest.starts_with(' '));
+    numbers.places.push_back(read.value);
     words.places.push_back(static_cast<double>(words.places.size() + 1));
   }
   return numbers.by_words ? words : numbers;
 }
-std::string title_of(const SweepAxis& axis, bool by_words) {
+std::string title_of(const plan::SweepAxis& axis, bool by_words) {
   if (by_words) return axis.key;
   const std::string& value = axis.values.front();
   const auto blank = value.find(' ');
@@ -73,24 +72,24 @@ struct Course {
   bool hot;
 };
 std::optional<Course> course_of(const Shown& shown, const std::vector<double>& places,
-                                const std::vector<SweepPoint>& points, const TextStyle& style) {
-  const Measure* largest = nullptr;
-  for (const SweepPoint& point : points)
-    if (const Measure* m = measure_at(point, shown.result);
+                                const std::vector<plan::SweepPoint>& points, const TextStyle& style) {
+  const model::Measure* largest = nullptr;
+  for (const plan::SweepPoint& point : points)
+    if (const model::Measure* m = measure_at(point, shown.result);
         m != nullptr && (largest == nullptr || m->quantity.si > largest->quantity.si))
       largest = m;
   if (largest == nullptr) return std::nullopt;
   const std::string unit = page_unit(*largest, style);
-  const auto number = [&](const Measure& m) { return number_in(m.quantity, unit); };
+  const auto number = [&](const model::Measure& m) { return number_in(m.quantity, unit); };
   Course course{words_for(shown.result) + (unit.empty() ? "" : ", " + unit), {}, {}, {}, shown.hot};
   double low = 1e300, high = -1e300;
   const auto reach = [&](double y) { low = std::min(low, y), high = std::max(high, y); };
   for (std::size_t i = 0; i < points.size(); ++i) {
-    const Measure* m = measure_at(points[i], shown.result);
+    const model::Measure* m = measure_at(points[i], shown.result);
     if (m == nullptr) continue;
     course.line.push_back({places[i], number(*m)});
     reach(course.line.back().y);
-    const Result* result = find_result(points[i].assessment, shown.result);
+    const model::Result* result = plan::find_result(points[i].assessment, shown.result);
     if (!result->low || !result->high) continue;
     course.band.push_back({places[i], number(*result->low), number(*result->high)});
     reach(course.band.back().low), reach(course.band.back().high);
@@ -106,11 +105,11 @@ void draw_course(Figure& figure, const Course& course, const Axis& x, double top
     plot.mark(p, course.hot ? Marker::circle : Marker::diamond, course.hot ? "dot-hot" : "dot-cold");
 }
 /// Beneath the lowest plot: where the build fails; and the words of the values, where they are words.
-void draw_verdicts(Figure& figure, const SweepAxis& axis, const Along& along, const std::vector<SweepPoint>& points,
-                   const Ruler& ruler, double y) {
+void draw_verdicts(Figure& figure, const plan::SweepAxis& axis, const Along& along,
+                   const std::vector<plan::SweepPoint>& points, const Ruler& ruler, double y) {
   for (std::size_t i = 0; i < points.size(); ++i) {
     const double x = ruler.at(along.places[i]);
-    if (points[i].assessment.verdict == Verdict::fail) figure.mark({x, y}, Marker::cross, "dot-bad");
+    if (points[i].assessment.verdict == plan::Verdict::fail) figure.mark({x, y}, Marker::cross, "dot-bad");
     if (along.by_words) figure.words({x, y + 24.0}, axis.values[i], "tick", Anchor::middle);
   }
 }
@@ -123,8 +122,8 @@ void write_head(Figure& figure, const About& about) {
   figure.words({14.0, 52.0}, safety, "small");
 }
 /// Draws, and says how tall it came out.
-double draw_along(Tag parent, const About& about, const SweepAxis& axis, const std::vector<SweepPoint>& points,
-                  const TextStyle& style) {
+double draw_along(Tag parent, const About& about, const plan::SweepAxis& axis,
+                  const std::vector<plan::SweepPoint>& points, const TextStyle& style) {
   const Along along = along_axis(axis);
   const std::vector<double>& places = along.places;
   const auto [least, most] = std::minmax_element(places.begin(), places.end());
@@ -149,12 +148,12 @@ double draw_along(Tag parent, const About& about, const SweepAxis& axis, const s
   return height;
 }
 /// Of five, by the minutes between the shortest and the longest.
-std::string shade_of(const SweepPoint& point, const std::vector<SweepPoint>& points) {
-  const Measure* here = measure_at(point, "raise.to_own_blower");
+std::string shade_of(const plan::SweepPoint& point, const std::vector<plan::SweepPoint>& points) {
+  const model::Measure* here = measure_at(point, "raise.to_own_blower");
   if (here == nullptr) return "never";
   double low = here->quantity.si, high = low;
-  for (const SweepPoint& other : points)
-    if (const Measure* m = measure_at(other, "raise.to_own_blower")) {
+  for (const plan::SweepPoint& other : points)
+    if (const model::Measure* m = measure_at(other, "raise.to_own_blower")) {
       low = std::min(low, m->quantity.si);
       high = std::max(high, m->quantity.si);
     }
@@ -162,8 +161,8 @@ std::string shade_of(const SweepPoint& point, const std::vector<SweepPoint>& poi
                      high > low ? static_cast<int>(std::min(4.99 * (here->quantity.si - low) / (high - low), 4.0)) : 0);
 }
 /// Over two keys: a cell for each pair, darker where it takes longer, with the minutes in it.
-double draw_field(Tag parent, const About& about, const std::vector<SweepAxis>& axes,
-                  const std::vector<SweepPoint>& points, const TextStyle& style) {
+double draw_field(Tag parent, const About& about, const std::vector<plan::SweepAxis>& axes,
+                  const std::vector<plan::SweepPoint>& points, const TextStyle& style) {
   const std::size_t rows = axes[0].values.size(), columns = axes[1].values.size();
   const double side = 130.0, cell = (picture_width - side - 14.0) / static_cast<double>(columns), tall = 56.0;
   const double height = head + 44.0 + tall * static_cast<double>(rows) + 20.0;
@@ -179,13 +178,13 @@ double draw_field(Tag parent, const About& about, const std::vector<SweepAxis>& 
     const double top = head + 44.0 + tall * static_cast<double>(r);
     figure.words({side - 10.0, top + 0.5 * tall + 4.0}, axes[0].values[r], "tick", Anchor::end);
     for (std::size_t c = 0; c < columns; ++c) {
-      const SweepPoint& point = points[r * columns + c];
+      const plan::SweepPoint& point = points[r * columns + c];
       const double left = side + static_cast<double>(c) * cell;
       const std::string time = number_of(point.assessment, "raise.to_own_blower", style);
       figure.box({left, top, left + cell, top + tall}, "cell " + shade_of(point, points));
       figure.words({left + 0.5 * cell, top + 0.5 * tall + 4.0}, time.empty() ? "never" : time, "strong",
                    Anchor::middle);
-      if (point.assessment.verdict == Verdict::fail)
+      if (point.assessment.verdict == plan::Verdict::fail)
         figure.mark({left + cell - 14.0, top + 14.0}, Marker::cross, "dot-bad");
     }
   }
@@ -193,8 +192,8 @@ double draw_field(Tag parent, const About& about, const std::vector<SweepAxis>& 
 }
 }  // namespace
 
-std::string sweep_picture(const std::string& name, const std::vector<SweepAxis>& axes,
-                          const std::vector<SweepPoint>& points, const TextStyle& style) {
+std::string sweep_picture(const std::string& name, const std::vector<plan::SweepAxis>& axes,
+                          const std::vector<plan::SweepPoint>& points, const TextStyle& style) {
   if (points.empty()) throw std::logic_error("a sweep without points has no picture");
   const bool field = axes.size() > 1;
   const bool bands = points.front().assessment.bands.has_value();
@@ -211,4 +210,4 @@ std::string sweep_picture(const std::string& name, const std::vector<SweepAxis>&
   root.set("height", height).set("viewBox", "0 0 " + coordinate(picture_width) + " " + coordinate(height));
   return Markup::xml_of(root);
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

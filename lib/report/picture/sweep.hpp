@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 /// An SVG document with its own style. Where the points were assessed in samples the bands lie behind the lines. Throws
 /// std::logic_error where there is no point.
-std::string sweep_picture(const std::string& name, const std::vector<SweepAxis>& axes,
-                          const std::vector<SweepPoint>& points, const TextStyle& style);
-}  // namespace lumwright
+std::string sweep_picture(const std::string& name, const std::vector<plan::SweepAxis>& axes,
+                          const std::vector<plan::SweepPoint>& points, const TextStyle& style);
+}  // namespace lumwright::report

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright {
+namespace lumwright::report {
 namespace {
 using namespace chart;
 using Mm = std::pair<double, double>;
@@ -92,8 +92,8 @@ void draw_unit(const UnitShown& shown, Tag parent, const About& about, double wi
     figure.words({column, rows[i] + 4.0}, shown.names[i].second, "halo");
   }
 }
-std::string unit_in_a_sentence(const ReportData& data, const TextStyle& style) {
-  const FanUnit& unit = *data.unit;
+std::string unit_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
+  const model::FanUnit& unit = *data.unit;
   const auto on_page = [&](Length length) { return show({AnyQuantity(length), data.units.of(length)}, style); };
   std::string text = fmt::format("The box is {} {} and {} high inside", on_page(unit.box->across),
                                  unit.box->square ? "square" : "across", on_page(unit.box->height));
@@ -102,7 +102,7 @@ std::string unit_in_a_sentence(const ReportData& data, const TextStyle& style) {
 }
 }  // namespace
 
-Picture picture_of_unit(const ReportData& data, const TextStyle& style) {
+Picture picture_of_unit(const plan::ReportData& data, const TextStyle& style) {
   Picture picture{.id = "unit", .title = "The unit on the chimney, cut through", .says = "", .description = ""};
   if (!data.unit || !data.build) {
     picture.not_drawn = why_missing(data.unit);
@@ -124,4 +124,4 @@ Picture picture_of_unit(const ReportData& data, const TextStyle& style) {
                  draw_unit(shown, parent, about, width);
                });
 }
-}  // namespace lumwright
+}  // namespace lumwright::report

@@ -3,11 +3,11 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright::templates_of {
+namespace lumwright::report::templates_of {
 using namespace drawing;
 namespace {
 // Outline of a lid or a bottom: cut line, and where the skirt is turned up.
-void add_plate(View& view, const MadeBox& box) {
+void add_plate(View& view, const model::MadeBox& box) {
   if (box.square) {
     const Length half = 0.5 * box.plate;
     add_rectangle(view, {{-half, -half}, {half, half}});
@@ -28,16 +28,16 @@ void add_plate(View& view, const MadeBox& box) {
                                             .away = 0.5 * (blank - box.round->disc) + 8.0 * mm,
                                             .before = "turn the rim "});
 }
-Length reach(const MadeBox& box) { return 0.5 * (box.square ? box.plate : box.round->disc_blank); }
+Length reach(const model::MadeBox& box) { return 0.5 * (box.square ? box.plate : box.round->disc_blank); }
 // From a hole to a little beyond the rim, straight out.
-Length beyond_rim(const MadeBox& box, Point hole, Length diameter) {
+Length beyond_rim(const model::MadeBox& box, Point hole, Length diameter) {
   const double x = in(hole.x, mm), y = in(hole.y, mm), out = std::hypot(x, y);
   const double corner = box.square && out > 0.0 ? out / std::max(std::abs(x), std::abs(y)) : 1.0;
   return std::max(corner * reach(box) - out * mm - 0.5 * diameter, 0.0 * mm) + 7.0 * mm;
 }
 }  // namespace
 
-View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, Figures figures) {
+View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& lid, Figures figures) {
   View view = of_sheet(box, "Lid", figures);
   add_plate(view, box);
   if (!lid) {
@@ -52,10 +52,10 @@ View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, Figures fi
                                               .away = reach(box) - 0.5 * *lid->opening + 7.0 * mm,
                                               .before = "cut out "});
   }
-  for (const PlanePoint& hole : lid->screws) add_hole(view, point(hole), lid->screw_hole);
+  for (const workshop::PlanePoint& hole : lid->screws) add_hole(view, point(hole), lid->screw_hole);
   add_rectangle(view, {point(lid->frame_low), point(lid->frame_high)}, Layer::hidden);
   Point shown = point(lid->screws.front());  // the topmost
-  for (const PlanePoint& hole : lid->screws)
+  for (const workshop::PlanePoint& hole : lid->screws)
     if (hole.y > shown.y) shown = point(hole);
   const Angle outward = Angle::of_radians(std::atan2(in(shown.y, mm), in(shown.x, mm)));
   view.entities.push_back(DiameterDimension{.centre = shown,
@@ -67,7 +67,7 @@ View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, Figures fi
   return view;
 }
 
-View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+View bottom_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws, Figures figures) {
   View view = of_sheet(box, "Bottom", figures);
   add_plate(view, box);
   if (box.tube_hole) {
@@ -80,7 +80,7 @@ View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, 
   }
   if (!screws) return view;
   view.entities.push_back(Circle{middle, screws->pitch_circle, Layer::centre});
-  for (const PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
+  for (const workshop::PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
   const Point first = point(flange_holes(*screws).front());
   view.entities.push_back(DiameterDimension{.centre = first,
                                             .diameter = screws->clearance,
@@ -95,4 +95,4 @@ View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, 
                                             .before = "pitch circle "});
   return view;
 }
-}  // namespace lumwright::templates_of
+}  // namespace lumwright::report::templates_of

@@ -2,15 +2,15 @@
 #include "report/templates/parts.hpp"
 #include <fmt/format.h>
 
-namespace lumwright::templates_of {
+namespace lumwright::report::templates_of {
 using namespace drawing;
 
 std::string times(int count) { return count > 1 ? fmt::format("{} x ", count) : ""; }
-std::vector<PlanePoint> flange_holes(const FlangeScrews& screws) {
-  return hole_circle({screws.count, screws.pitch_circle, 90.0 * degree, Datum::centre});
+std::vector<workshop::PlanePoint> flange_holes(const model::FlangeScrews& screws) {
+  return workshop::hole_circle({screws.count, screws.pitch_circle, 90.0 * workshop::degree, workshop::Datum::centre});
 }
 
-View flange_view(const MadeFlange& flange, Figures figures) {
+View flange_view(const model::MadeFlange& flange, Figures figures) {
   View view{.name = "Flange", .material = flange.metal.name, .thickness = flange.thickness, .figures = figures};
   const Length outside = flange.outside;
   view.entities.push_back(Circle{middle, outside, Layer::cut});
@@ -26,9 +26,9 @@ View flange_view(const MadeFlange& flange, Figures figures) {
   view.entities.push_back(
       DiameterDimension{.centre = middle, .diameter = outside, .at = degrees(-45.0), .away = 8.0 * mm});
   if (!flange.screws) return view;
-  const FlangeScrews& screws = *flange.screws;
+  const model::FlangeScrews& screws = *flange.screws;
   view.entities.push_back(Circle{middle, screws.pitch_circle, Layer::centre});
-  for (const PlanePoint& hole : flange_holes(screws)) add_hole(view, point(hole), screws.drill);
+  for (const workshop::PlanePoint& hole : flange_holes(screws)) add_hole(view, point(hole), screws.drill);
   const Point first = point(flange_holes(screws).front());
   view.entities.push_back(
       DiameterDimension{.centre = first,
@@ -43,11 +43,12 @@ View flange_view(const MadeFlange& flange, Figures figures) {
                                             .away = 0.5 * (outside - screws.pitch_circle) + 8.0 * mm,
                                             .before = "pitch circle "});
   if (screws.count > 1)
-    view.note = "dividers, hole to hole: " + size_text(chord({screws.count, screws.pitch_circle, 1}), figures);
+    view.note =
+        "dividers, hole to hole: " + size_text(workshop::chord({screws.count, screws.pitch_circle, 1}), figures);
   return view;
 }
 
-View tube_view(const MadeTube& tube, const std::string& stock, Figures figures) {
+View tube_view(const model::MadeTube& tube, const std::string& stock, Figures figures) {
   View view{.name = "Tube", .material = tube.metal.name, .thickness = tube.wall, .figures = figures};
   const Length half = 0.5 * tube.outside, bore = half - tube.wall, end = tube.length, c = tube.chamfer;
   const Point corners[] = {{c, half}, {end, half}, {end, bore}, {0.0 * mm, bore}, {0.0 * mm, half - c}};
@@ -72,4 +73,4 @@ View tube_view(const MadeTube& tube, const std::string& stock, Figures figures) 
   if (!stock.empty()) view.note = "of " + stock;
   return view;
 }
-}  // namespace lumwright::templates_of
+}  // namespace lumwright::report::templates_of

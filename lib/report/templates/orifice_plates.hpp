@@ -5,9 +5,10 @@
 #include "report/named_text.hpp"
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 /// One square plate for each of the box's, with its holes to bore, and a blank one. Throws ModelError as `pdf` does.
-std::vector<drawing::View> plate_views(const TestBox& box);
+std::vector<drawing::View> plate_views(const draught::TestBox& box);
 /// "plates.pdf" and "plates-1.svg"... for that paper.
-std::vector<NamedText> plate_files(const TestBox& box, const std::string& paper, const drawing::PrintOptions& print);
-}  // namespace lumwright
+std::vector<NamedText> plate_files(const draught::TestBox& box, const std::string& paper,
+                                   const drawing::PrintOptions& print);
+}  // namespace lumwright::report

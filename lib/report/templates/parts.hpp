@@ -4,25 +4,27 @@
 #include "model/fan_unit.hpp"
 #include "model/solved.hpp"
 
-namespace lumwright::templates_of {
+namespace lumwright::report::templates_of {
 inline constexpr drawing::Point middle{0.0 * mm, 0.0 * mm};
-inline drawing::Point point(PlanePoint p) { return {p.x, p.y}; }
+inline drawing::Point point(workshop::PlanePoint p) { return {p.x, p.y}; }
 /// "3 x " before a diameter.
 std::string times(int count);
 /// An empty view of a piece of the box's sheet.
-inline drawing::View of_sheet(const MadeBox& box, const char* name, drawing::Figures figures) {
+inline drawing::View of_sheet(const model::MadeBox& box, const char* name, drawing::Figures figures) {
   return {.name = name, .material = box.metal, .thickness = box.sheet, .figures = figures};
 }
 
-drawing::View flange_view(const MadeFlange& flange, drawing::Figures figures);
+drawing::View flange_view(const model::MadeFlange& flange, drawing::Figures figures);
 /// `stock` is what it is cut from, in words.
-drawing::View tube_view(const MadeTube& tube, const std::string& stock, drawing::Figures figures);
-drawing::View lid_view(const MadeBox& box, const std::optional<LidHoles>& lid, drawing::Figures figures);
-drawing::View bottom_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, drawing::Figures figures);
+drawing::View tube_view(const model::MadeTube& tube, const std::string& stock, drawing::Figures figures);
+drawing::View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& lid, drawing::Figures figures);
+drawing::View bottom_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws,
+                          drawing::Figures figures);
 /// The strip of a round box, inside up, about its middle; of a square one the whole net, with the holes of its floor.
-drawing::View side_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, drawing::Figures figures);
+drawing::View side_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws,
+                        drawing::Figures figures);
 /// All parts cut through the middle, standing on the chimney, with the way of the gas.
-drawing::View section_view(const FanUnit& unit, const Build& build, drawing::Figures figures);
+drawing::View section_view(const model::FanUnit& unit, const description::Build& build, drawing::Figures figures);
 
 /// A hole in the side, about the middle of the view that side_view() draws.
 struct SideHole {
@@ -30,7 +32,7 @@ struct SideHole {
   drawing::Point at;
   Length diameter;
 };
-std::vector<SideHole> side_holes(const MadeBox& box);
+std::vector<SideHole> side_holes(const model::MadeBox& box);
 /// Where the holes of the flange lie: the first at the top.
-std::vector<PlanePoint> flange_holes(const FlangeScrews& screws);
-}  // namespace lumwright::templates_of
+std::vector<workshop::PlanePoint> flange_holes(const model::FlangeScrews& screws);
+}  // namespace lumwright::report::templates_of

@@ -1,8 +1,9 @@
+#include "model/solved_fan.hpp"
 #include "report/templates/parts.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace lumwright::templates_of {
+namespace lumwright::report::templates_of {
 using namespace drawing;
 namespace {
 // Both halves of something that is cut through its axis: from `inner` to `outer` off the axis, from `low` to `high`.
@@ -25,11 +26,11 @@ void point_at(View& view, Point tip, Length right, Length height, const std::str
 }
 }  // namespace
 
-View section_view(const FanUnit& unit, const Build& build, Figures figures) {
+View section_view(const model::FanUnit& unit, const description::Build& build, Figures figures) {
   View view{.name = "The unit on the chimney, cut through the middle", .figures = figures};
-  const MadeTube& tube = *unit.tube;
-  const MadeFlange& flange = *unit.flange;
-  const MadeBox& box = *unit.box;
+  const model::MadeTube& tube = *unit.tube;
+  const model::MadeFlange& flange = *unit.flange;
+  const model::MadeBox& box = *unit.box;
   const Length engaged = tube.engaged.value_or(tube.length), top = tube.length - engaged;
   const Length floor = flange.thickness, inside = floor + box.sheet, lid = inside + box.height, roof = lid + box.sheet;
   const Length half_tube = 0.5 * tube.outside, half_box = 0.5 * box.across;
@@ -43,7 +44,7 @@ View section_view(const FanUnit& unit, const Build& build, Figures figures) {
   add_cut(view, {half_tube, 0.5 * flange.outside, 0.0 * mm, floor});
   add_cut(view, {0.5 * box.tube_hole.value_or(tube.outside), half_box, floor, inside});
   add_cut(view, {half_box, half_box + box.sheet, floor, roof});
-  const auto lid_open = unit.fan ? lid_holes(*unit.fan) : std::nullopt;
+  const auto lid_open = unit.fan ? model::lid_holes(*unit.fan) : std::nullopt;
   const Length opening = lid_open && lid_open->opening ? 0.5 * *lid_open->opening : 0.4 * half_box;
   add_cut(view, {opening, half_box, lid, roof});
   Length fan_top = roof;
@@ -74,4 +75,4 @@ View section_view(const FanUnit& unit, const Build& build, Figures figures) {
   view.note = "the arrows are the way of the gas";
   return view;
 }
-}  // namespace lumwright::templates_of
+}  // namespace lumwright::report::templates_of

@@ -5,11 +5,11 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace lumwright::templates_of {
+namespace lumwright::report::templates_of {
 using namespace drawing;
 namespace {
 // Bleed holes even round the box, the grommet in the gap behind the last one.
-std::vector<SideHole> holes_of_strip(const MadeBox& box) {
+std::vector<SideHole> holes_of_strip(const model::MadeBox& box) {
   const int bleeds = box.bleed ? box.bleed->count : 0, places = bleeds + (box.grommet ? 1 : 0);
   const Length round = box.round->strip_length - box.lap;
   std::vector<SideHole> holes;
@@ -32,7 +32,7 @@ constexpr std::array<Wall, 4> walls = {
 constexpr std::size_t wall_of_grommet = 1;
 
 // Bleed holes go to opposite walls in turn; along each they are even, clear of the tabs behind it, and half up.
-std::vector<SideHole> holes_of_net(const MadeBox& box) {
+std::vector<SideHole> holes_of_net(const model::MadeBox& box) {
   const std::size_t bleeds = box.bleed ? static_cast<std::size_t>(box.bleed->count) : 0;
   const Length room = box.across - 2.0 * box.lap, from_middle = 0.5 * (box.net->across.total - box.height);
   std::vector<SideHole> holes;
@@ -53,7 +53,7 @@ std::vector<SideHole> holes_of_net(const MadeBox& box) {
   return holes;
 }
 
-View strip_view(const MadeBox& box, Figures figures) {
+View strip_view(const model::MadeBox& box, Figures figures) {
   View view = of_sheet(box, "Side", figures);
   const Length right = 0.5 * box.round->strip_length, top = 0.5 * box.round->strip_width, left = -right, low = -top;
   add_rectangle(view, {{left, low}, {right, top}});
@@ -100,7 +100,7 @@ void point_out(View& view, const Pointed& hole, Point elbow) {
 // The words stand in the two corners at the right that are cut away, or over and under a box too low for them: from
 // the fold outwards, those of the floor first, so that no two leaders cross. Below they must not meet the line that
 // carries the width of the sheet down from its edge.
-void point_out_all(View& view, const MadeBox& box, const std::optional<FlangeScrews>& screws) {
+void point_out_all(View& view, const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws) {
   std::vector<Pointed> above, beneath;
   if (box.tube_hole) beneath.push_back({middle, *box.tube_hole, "for the tube ", ""});
   if (screws) {
@@ -133,14 +133,14 @@ void point_out_all(View& view, const MadeBox& box, const std::optional<FlangeScr
     point_out(view, beneath[i], {room ? right : edge + 3.0 * mm, -fold - (7.0 + step * static_cast<double>(i)) * mm});
 }
 // The sheet that folds up to a square box, about the middle of its floor.
-View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+View net_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws, Figures figures) {
   View view = of_sheet(box, "Box, flat", figures);
   const Length right = 0.5 * box.net->across.total, top = 0.5 * box.net->along.total, corner = box.net->corner;
-  const auto from_middle = [&](PlanePoint p) { return Point{p.x - right, p.y - top}; };
+  const auto from_middle = [&](workshop::PlanePoint p) { return Point{p.x - right, p.y - top}; };
   std::vector<Point> outline;
-  for (const PlanePoint& p : box.net->outline) outline.push_back(from_middle(p));
+  for (const workshop::PlanePoint& p : box.net->outline) outline.push_back(from_middle(p));
   view.entities.push_back(Polyline{outline, true, Layer::cut});
-  for (const NetLine& fold : box.net->folds)
+  for (const workshop::NetLine& fold : box.net->folds)
     view.entities.push_back(Line{from_middle(fold.from), from_middle(fold.to), Layer::fold});
   view.entities.push_back(
       LinearDimension{{-right, corner - top}, {right, corner - top}, Along::horizontal, -corner - 9.0 * mm});
@@ -149,7 +149,7 @@ View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Fig
   if (box.tube_hole) add_bore(view, middle, *box.tube_hole);
   if (screws) {
     view.entities.push_back(Circle{middle, screws->pitch_circle, Layer::centre});
-    for (const PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
+    for (const workshop::PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
   }
   for (const SideHole& hole : holes_of_net(box)) add_hole(view, hole.at, hole.diameter);
   point_out_all(view, box, screws);
@@ -159,8 +159,10 @@ View net_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Fig
 }
 }  // namespace
 
-std::vector<SideHole> side_holes(const MadeBox& box) { return box.square ? holes_of_net(box) : holes_of_strip(box); }
-View side_view(const MadeBox& box, const std::optional<FlangeScrews>& screws, Figures figures) {
+std::vector<SideHole> side_holes(const model::MadeBox& box) {
+  return box.square ? holes_of_net(box) : holes_of_strip(box);
+}
+View side_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws, Figures figures) {
   return box.square ? net_view(box, screws, figures) : strip_view(box, figures);
 }
-}  // namespace lumwright::templates_of
+}  // namespace lumwright::report::templates_of

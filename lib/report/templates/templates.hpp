@@ -1,13 +1,14 @@
 // True-scale templates of a fan unit: what is stuck on the metal, and a table of co-ordinates.
 #pragma once
 #include "drawing/drawing.hpp"
+#include "model/fan_unit.hpp"
 #include "model/solved.hpp"
 #include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include <string>
 #include <vector>
 
-namespace lumwright {
+namespace lumwright::report {
 /// One part to make, with its view and a name for files: "flange", "lid", "bottom", "side", "tube".
 struct Template {
   std::string id;
@@ -16,22 +17,23 @@ struct Template {
 /// Every part that the unit gives enough of, in the order of making, and the section of the whole last (id "section").
 /// Sizes are in the units that are asked for; as written, in those that the description has most of, the others
 /// beneath.
-std::vector<Template> templates(const FanUnit& unit, const Build& build, UnitSystem units = UnitSystem::as_written);
+std::vector<Template> templates(const model::FanUnit& unit, const description::Build& build,
+                                UnitSystem units = UnitSystem::as_written);
 
 /// A hole by its place, for marking out.
 struct HolePlace {
   std::string part, what;  // "lid", "fan screw 1"; "bottom" and "left side" of a square box lie on its net
-  PlanePoint centre;       // about the middle of the part, of a square box's net where it lies on that
-  PlanePoint corner;       // from the edges that touch it at left and below, before anything is folded or rolled
+  workshop::PlanePoint centre;  // about the middle of the part, of a square box's net where it lies on that
+  workshop::PlanePoint corner;  // from the edges that touch it at left and below, before anything is folded or rolled
   Length diameter;
 };
-std::vector<HolePlace> hole_places(const FanUnit& unit);
+std::vector<HolePlace> hole_places(const model::FanUnit& unit);
 /// Tables of places are in inches, all of a table: where that is asked for, or where the description writes most sizes
 /// so.
-bool marks_out_in_inches(const Solved& solved, UnitSystem units);
+bool marks_out_in_inches(const model::Solved& solved, UnitSystem units);
 /// What is drilled where fold lines cross, so that the sheet does not tear there.
 inline const char* fold_drill(bool inches) { return inches ? "1/32 in" : "1 mm"; }
 
 /// Checks of geometry that this build fails: it is not drawn unless as a draft.
-std::vector<std::string> failed_geometry(const Assessment& assessment);
-}  // namespace lumwright
+std::vector<std::string> failed_geometry(const plan::Assessment& assessment);
+}  // namespace lumwright::report
