@@ -22,6 +22,7 @@ struct TestedPoint {
   std::size_t number;                  // in the file, from 1
   std::string setting;                 // as written: "10 mm", "2 x 25 mm", "closed lid", "tube"
   std::optional<model::Measure> hole;  // in the lid, in the unit it was written in; not with the lid closed, nor a tube
+  int holes;                           // of that size
   Pressure depression;                 // an upright U-tube would have shown it
   std::optional<draught::MeteredFlow> metered;  // not with the lid closed, nor where left out
   double speed_ratio;                  // rated speed over the speed then; 1 where left out

@@ -34,6 +34,7 @@ class Point {
         out_{.number = number,
              .setting = setting_of(reading, setting.tube),
              .hole = hole_of(reading, setting.tube),
+             .holes = reading.holes ? *reading.holes : 1,
              .depression = *reading.depression / setting.u_tube.incline,
              .metered = {},
              .speed_ratio = 1.0,

@@ -35,6 +35,15 @@ class Part {
  private:
   std::shared_ptr<T> made_{};
 };
+/// What may be passed on unseen; each is defined in a header of its own: model/solved_fan.hpp and so on.
+struct SolvedFan;
+struct SolvedSupply;
+struct SolvedDraught;
+struct SolvedFit;
+struct SolvedRaise;
+struct SolvedLightUps;
+struct FanUnit;
+
 template <class T>
 struct Outcome {
   Part<T> value{};

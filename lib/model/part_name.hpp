@@ -4,12 +4,6 @@
 #include <string_view>
 
 namespace lumwright::model {
-struct SolvedFan;
-struct SolvedSupply;
-struct SolvedDraught;
-struct SolvedFit;
-struct SolvedRaise;
-struct FanUnit;
 /// What a part is called to its owner; the check that says so where it cannot be worked out, and what to do then.
 struct PartName {
   std::string_view words, told_by, action;

@@ -9,14 +9,6 @@
 #include "quantity/format.hpp"
 
 namespace lumwright::model {
-struct SolvedFan;
-struct SolvedSupply;
-struct SolvedDraught;
-struct SolvedFit;
-struct SolvedRaise;
-struct SolvedLightUps;
-struct FanUnit;
-
 struct Solved {
   const description::Build& build;
   Inputs inputs;

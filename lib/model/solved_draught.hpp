@@ -25,8 +25,6 @@ struct SolvedDraught {
   bool measured;                   // the air flow was given
 };
 
-struct SolvedFan;
-struct SolvedSupply;
 Outcome<SolvedDraught> solve_draught(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                      const Outcome<SolvedSupply>& supply);
 }  // namespace lumwright::model

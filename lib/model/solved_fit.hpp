@@ -12,7 +12,6 @@ struct SolvedFit {
   std::vector<workshop::StockTube> stock;
 };
 
-struct SolvedDraught;
 /// How far the tube goes in: as written, else as far as tube and chimney allow; nothing where those are not known.
 std::optional<Length> engaged_length(const description::Build& build, Inputs& inputs);
 Outcome<SolvedFit> solve_fit(const description::Build& build, Inputs& inputs, const Outcome<SolvedDraught>& draught);

@@ -15,9 +15,6 @@ struct SolvedRaise {
   Duration within;  // that the owner will wait
 };
 
-struct SolvedFan;
-struct SolvedSupply;
-struct SolvedDraught;
 Outcome<SolvedRaise> solve_raise(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan,
                                  const Outcome<SolvedSupply>& supply, const Outcome<SolvedDraught>& draught);
 /// What the raise of a solved draught is made of. The description must state the water.

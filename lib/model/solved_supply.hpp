@@ -26,6 +26,5 @@ struct SolvedSupply {
   double weakest;  // its capacity over that of the others
 };
 
-struct SolvedFan;
 Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan);
 }  // namespace lumwright::model

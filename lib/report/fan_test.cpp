@@ -84,8 +84,8 @@ class FanTestReporter {
   /// The written name, unless the page is in other units than the lid was drilled in.
   std::string plate(const fan_test::TestedPoint& p) const {
     if (!p.hole || page_.style().units == UnitSystem::as_written) return p.setting;
-    const auto count = p.setting.find(" x ");
-    return (count == std::string::npos ? "" : p.setting.substr(0, count + 3)) + show(*p.hole, page_.style(), 3);
+    const std::string hole = show(*p.hole, page_.style());
+    return p.holes > 1 ? fmt::format("{} x {}", p.holes, hole) : hole;
   }
   std::string off(const fan_test::TestedPoint& p) const {
     if (p.point.flow > test_.fit.free_air.value) return "-";

@@ -33,11 +33,16 @@ const char* escape(Ink ink) {  // ECMA-48 SGR
   }
   return "";
 }
-std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::size_t first_column, std::size_t room) {
+/// As wide as the cells are when none is broken.
+std::vector<std::size_t> natural_widths(const std::vector<Page::Row>& rows, std::size_t first_column) {
   std::vector<std::size_t> widths(rows.front().cells.size(), narrowest);
   widths.front() = std::max(first_column, narrowest);
   for (const Page::Row& row : rows)
     for (std::size_t i = 0; i < widths.size(); ++i) widths[i] = std::max(widths[i], columns(legible(row.cells.at(i))));
+  return widths;
+}
+std::vector<std::size_t> column_widths(const std::vector<Page::Row>& rows, std::size_t first_column, std::size_t room) {
+  std::vector<std::size_t> widths = natural_widths(rows, first_column);
   const std::size_t gaps = between * (widths.size() - 1);
   const auto total = [&] {
     std::size_t sum = gaps;
@@ -140,6 +145,11 @@ void Page::list(const std::vector<Row>& rows) {
     paragraph(line, indent_of_label, row.ink);
     if (!row.remark.empty()) paragraph(row.remark, indent_of_remark, Ink::faint);
   }
+}
+std::size_t Page::free_width(const std::vector<Row>& rows) const {
+  std::size_t used = indent_of_label;
+  for (const std::size_t width : natural_widths(rows, 1)) used += width + between;
+  return std::max(width_, used) - used;
 }
 void Page::table(const std::vector<Row>& rows, std::size_t first_column) {
   if (rows.empty()) return;

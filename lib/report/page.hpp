@@ -47,6 +47,9 @@ class Page {
   /// Rows of the same number of cells, in columns as wide as they need, the first at least so wide. On too narrow a
   /// page the widest give way.
   void table(const std::vector<Row>& rows, std::size_t first_column = 1);
+  /// What such a table of one row or more leaves free for a further column when no cell of it is broken; nothing where it
+  /// is too wide already.
+  std::size_t free_width(const std::vector<Row>& rows) const;
   std::string finish() const { return text_; }
 
  private:

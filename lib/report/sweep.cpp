@@ -2,7 +2,6 @@
 #include "report/answers.hpp"
 #include "report/detail/csv.hpp"
 #include "report/detail/csv_unit.hpp"
-#include "report/detail/wrap.hpp"
 #include "report/side_by_side.hpp"
 #include <algorithm>
 #include <cmath>
@@ -45,17 +44,6 @@ std::string bar_of_minutes(const plan::SweepPoint& point, double longest, std::s
   const auto time = number(point, "raise.to_own_blower");
   const double share = time ? *time / longest : 0.0;
   return time ? std::string(static_cast<std::size_t>(std::lround(static_cast<double>(width) * share)), '=') : "never";
-}
-/// How much of the page a table leaves free, when no cell of it is broken; nothing where it is too wide already.
-std::size_t free_width(const std::vector<Page::Row>& rows, int width) {
-  constexpr std::size_t indent = 2, between = 2;
-  std::size_t used = indent;
-  for (std::size_t i = 0; i < rows.front().cells.size(); ++i) {
-    std::size_t widest = 0;
-    for (const Page::Row& row : rows) widest = std::max(widest, columns(row.cells[i]));
-    used += widest + between;
-  }
-  return std::max(static_cast<std::size_t>(width), used) - used;
 }
 double longest_time(const std::vector<plan::SweepPoint>& points) {
   double longest = 0.0;
@@ -116,7 +104,7 @@ std::string sweep_report(const std::string& name, const std::vector<plan::SweepA
     row.cells.push_back(fmt::format("{}/{}", with(plan::Verdict::fail), with(plan::Verdict::watch)));
     rows.push_back(std::move(row));
   }
-  const std::size_t room = std::min<std::size_t>(free_width(rows, style.width), 12);
+  const std::size_t room = std::min<std::size_t>(page.free_width(rows), 12);
   if (axes.size() == 1 && longest > 0.0 && room >= 5) {
     rows.front().cells.emplace_back("steam");
     for (std::size_t i = 0; i < points.size(); ++i)
