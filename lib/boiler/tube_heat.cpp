@@ -1,6 +1,7 @@
 #include "boiler/tube_heat.hpp"
 #include "matter/air.hpp"
 #include "matter/flue_gas.hpp"
+#include "numeric/cube_root.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/require.hpp"
 #include <algorithm>
@@ -19,7 +20,7 @@ void check(const matter::TubeHeat& at) {
 double cube(double x) { return x * x * x; }
 
 /// Third power of the laminar Nusselt number without the developing flow.
-double laminar_cubed(double graetz) { return cube(3.66) + cube(0.7) + cube(1.615 * std::cbrt(graetz) - 0.7); }
+double laminar_cubed(double graetz) { return cube(3.66) + cube(0.7) + cube(1.615 * numeric::cube_root(graetz) - 0.7); }
 
 struct Pass {  // one guess of the exit temperature, and the one that follows from it
   double exit, reynolds, nusselt, transfer_units, coefficient;
@@ -81,7 +82,7 @@ class TubePass {
 
 double laminar_nusselt(const matter::TubeHeat& at) {
   check(at);
-  return std::cbrt(laminar_cubed(at.reynolds * at.prandtl * at.bore_over_length));
+  return numeric::cube_root(laminar_cubed(at.reynolds * at.prandtl * at.bore_over_length));
 }
 
 double turbulent_nusselt(const matter::TubeHeat& at) {
@@ -90,7 +91,7 @@ double turbulent_nusselt(const matter::TubeHeat& at) {
   const double root = 1.8 * std::log10(at.reynolds) - 1.5, f8 = 1.0 / (8.0 * root * root);
   const double ratio = at.bore_over_length;
   return f8 * (at.reynolds - 1000.0) * at.prandtl /
-         (1.0 + 12.7 * std::sqrt(f8) * (std::cbrt(at.prandtl * at.prandtl) - 1.0)) * (1.0 + std::cbrt(ratio * ratio));
+         (1.0 + 12.7 * std::sqrt(f8) * (numeric::cube_root(at.prandtl * at.prandtl) - 1.0)) * (1.0 + numeric::cube_root(ratio * ratio));
 }
 
 double fire_tube_nusselt(const matter::TubeHeat& at) {

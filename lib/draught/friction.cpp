@@ -1,5 +1,5 @@
 #include "draught/friction.hpp"
-#include "numeric/root.hpp"
+#include "numeric/cube_root.hpp"
 #include "quantity/require.hpp"
 #include <algorithm>
 #include <numbers>
@@ -25,7 +25,7 @@ double churchill_turbulent(double re, double relative_roughness) {
 double twelfth_root_sum(double a, double b) {
   const double big = std::max(a, b), small = std::min(a, b);
   const double to_the_4th = squared(squared(small / big));
-  return big * std::cbrt(std::sqrt(std::sqrt(1.0 + to_the_4th * to_the_4th * to_the_4th)));
+  return big * numeric::cube_root(std::sqrt(std::sqrt(1.0 + to_the_4th * to_the_4th * to_the_4th)));
 }
 
 void check_flow(MassFlow flow, Area area, Density density) {

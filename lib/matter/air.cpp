@@ -6,10 +6,9 @@
 namespace lumwright::matter {
 namespace {
 constexpr SpecificHeat air_constant = 287.05 * J_per_kg_K;  // dry air, 8.31446 / 0.028965
-constexpr Range known = {200.0, 2500.0};                    // K
 
 double checked_kelvin(Temperature t) {
-  require_within("air temperature", t, known);
+  require_within("air temperature", t, air_known);
   return in(above_absolute_zero(t), K);
 }
 

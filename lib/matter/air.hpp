@@ -1,8 +1,12 @@
 // Air as a gas: density, viscosity, conductivity, heat capacity, and the standard atmosphere.
 #pragma once
 #include "quantity/quantity.hpp"
+#include "quantity/require.hpp"
 
 namespace lumwright::matter {
+/// Temperatures for which the properties below hold, in K.
+inline constexpr Range air_known = {200.0, 2500.0};
+
 /// The density at which fan curves are stated (ISO 5801, AMCA 210).
 inline constexpr Density standard_fan_air = 1.2 * kg_per_m3;
 

@@ -1,4 +1,5 @@
 #include "matter/water.hpp"
+#include "numeric/cube_root.hpp"
 #include "quantity/errors.hpp"
 #include "quantity/format.hpp"
 #include <cmath>
@@ -31,13 +32,13 @@ double pressure_slope(double tau) {
          7.5 * 1.80122502 * std::pow(tau, 6.5) + log_reduced_pressure(tau);
 }
 Density water_density(double tau) {
-  const double third = std::cbrt(tau);
+  const double third = numeric::cube_root(tau);
   return critical_density * (1.0 + 1.99274064 * third + 1.09965342 * third * third -
                              0.510839303 * std::pow(tau, 5.0 / 3.0) - 1.75493479 * std::pow(tau, 16.0 / 3.0) -
                              45.5170352 * std::pow(tau, 43.0 / 3.0) - 6.74694450e5 * std::pow(tau, 110.0 / 3.0));
 }
 Density steam_density(double tau) {
-  const double third = std::cbrt(tau);
+  const double third = numeric::cube_root(tau);
   return critical_density * std::exp(-2.03150240 * third - 2.68302940 * third * third -
                                      5.38626492 * std::pow(tau, 4.0 / 3.0) - 17.2991605 * tau * tau * tau -
                                      44.7586581 * std::pow(tau, 37.0 / 6.0) - 63.9201063 * std::pow(tau, 71.0 / 6.0));

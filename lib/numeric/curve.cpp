@@ -35,17 +35,23 @@ double LinearCurve::operator()(double at) const {
   return y_[i] + share * (y_[i + 1] - y_[i]);
 }
 
-struct MonotoneCurve::Cubic {
-  boost::math::interpolators::pchip<std::vector<double>> curve;
-};
 MonotoneCurve::MonotoneCurve(std::vector<double> x, std::vector<double> y) : line_(std::move(x), std::move(y)) {
-  if (line_.x().size() < 4) return;
-  auto xs = line_.x();
-  auto ys = line_.y();
-  cubic_ = std::make_shared<const Cubic>(Cubic{{std::move(xs), std::move(ys)}});
+  const std::vector<double>&at = line_.x(), &value = line_.y();
+  if (at.size() < 4) return;
+  auto xs = at, ys = value;
+  const boost::math::interpolators::pchip<std::vector<double>> curve(std::move(xs), std::move(ys));
+  for (std::size_t i = 0; i + 1 < at.size(); ++i) {  // Boost's slopes; its look-up costs more than the cubic
+    const double wide = at[i + 1] - at[i], chord = (value[i + 1] - value[i]) / wide;
+    const double left = curve.prime(at[i]), right = curve.prime(at[i + 1]);
+    cubics_.push_back(
+        {value[i], left, (3.0 * chord - 2.0 * left - right) / wide, (left + right - 2.0 * chord) / (wide * wide)});
+  }
 }
 double MonotoneCurve::operator()(double at) const {
-  if (!cubic_ || at <= line_.x().front() || at >= line_.x().back()) return line_(at);
-  return cubic_->curve(at);
+  if (cubics_.empty() || at <= line_.x().front() || at >= line_.x().back()) return line_(at);
+  const std::size_t i = piece(line_.x(), at);
+  const double from = at - line_.x()[i];
+  const Cubic& c = cubics_[i];
+  return c[0] + from * (c[1] + from * (c[2] + from * c[3]));
 }
 }  // namespace lumwright::numeric

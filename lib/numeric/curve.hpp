@@ -1,6 +1,7 @@
 // Curves through given points: straight pieces, or a smooth one that adds no bump of its own.
 #pragma once
-#include <memory>
+#include <array>
+#include <cstddef>
 #include <vector>
 
 namespace lumwright::numeric {
@@ -29,8 +30,8 @@ class MonotoneCurve {
   const std::vector<double>& y() const { return line_.y(); }
 
  private:
-  struct Cubic;
+  using Cubic = std::array<double, 4>;  // by powers of the distance from the piece's left end
   LinearCurve line_;
-  std::shared_ptr<const Cubic> cubic_;
+  std::vector<Cubic> cubics_;
 };
 }  // namespace lumwright::numeric

@@ -88,8 +88,9 @@ draught::PathFlow FlowTracker::solve(const draught::TemperatureSource& source, c
   if (!(bed_ > 0.0)) return search(source, fan, along);
   const double guess = this->guess(along), close = close_enough * guess;
 
-  // One side of the root, then the other: a step that goes a little too far.
   Probe near = probe(guess, source, fan);
+  if (std::abs(near.gap) <= close * std::abs(slope_)) return keep(near, slope_, along);
+  // One side of the root, then the other: a step that goes a little too far.
   double slope = slope_, reach = 1.02;
   Probe far = near;
   for (int tries = 0; (far.gap > 0.0) == (near.gap > 0.0); ++tries) {
