@@ -6,6 +6,8 @@
 #include "draught/temperature_source.hpp"
 #include "fire/fire.hpp"
 #include "quantity/quantity.hpp"
+#include <array>
+#include <cstddef>
 #include <optional>
 
 namespace lumwright::boiler {
@@ -40,19 +42,40 @@ struct Condition {
   Temperature water;
 };
 
+/// Where the gas stood in an instant near by; it saves steps and changes nothing else.
+struct ZoneGuess {
+  Temperature firebox;
+  double tube_exit;  // between water (0) and firebox (1)
+};
 /// A fire under a boiler as the gas path sees them: every temperature follows from the flow of air at once. Keeps
-/// references.
+/// references, and remembers the last flows that it was asked about: one to a thread.
 class FiredBoiler final : public draught::TemperatureSource {
  public:
-  FiredBoiler(const fire::Fire& fire, const Boiler& boiler, Condition condition)
-      : fire_(fire), boiler_(boiler), condition_(condition) {}
+  FiredBoiler(const fire::Fire& fire, const Boiler& boiler, Condition condition, std::optional<ZoneGuess> guess = {})
+      : fire_(fire), boiler_(boiler), condition_(condition), guess_(guess) {}
   Temperature bed_mean(MassFlow bed_air) const override;
   double fuel_in_bed() const override { return fire_.gas_in_bed(condition_.lit); }
   draught::GasTemperatures after_bed(MassFlow bed_air, MassFlow past_bed) const override;
 
+  const fire::Burning& burning(MassFlow bed_air, MassFlow past_bed) const { return at(bed_air, past_bed).burning; }
+  BoilerHeat heat(MassFlow bed_air, MassFlow past_bed) const;
+  /// For the next instant; nothing before the first flow.
+  const std::optional<ZoneGuess>& guess() const { return guess_; }
+
  private:
+  struct Fired {
+    MassFlow bed_air, past_bed;
+    fire::Burning burning;
+    FireboxBalance firebox;
+    TubeBalance tubes;
+  };
+  const Fired& at(MassFlow bed_air, MassFlow past_bed) const;
+
   const fire::Fire& fire_;
   const Boiler& boiler_;
   Condition condition_;
+  mutable std::optional<ZoneGuess> guess_;
+  mutable std::array<std::optional<Fired>, 2> known_{};
+  mutable std::size_t next_ = 0;  // of those that are known, to be overwritten
 };
 }  // namespace lumwright::boiler

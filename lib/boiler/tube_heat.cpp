@@ -57,19 +57,20 @@ class TubePass {
 
   /// The guess that confirms itself. Properties change slowly with the guess, so that secants close in fast; a fence
   /// between water and inlet holds them.
-  double solve() const {
+  Pass solve(double guess) const {
     const double low = std::min(water_, inlet_), high = std::max(water_, inlet_), close = 1e-10 * high;
-    double before = water_ + 0.3 * (inlet_ - water_), gap_before = from(before).exit - before;
+    double before = water_ + guess * (inlet_ - water_), gap_before = from(before).exit - before;
     double here = std::clamp(before + gap_before, low, high);
     for (int i = 0; i < 50; ++i) {
-      const double gap = from(here).exit - here;
-      if (std::abs(gap) <= close) return here;
+      const Pass pass = from(here);
+      const double gap = pass.exit - here;
+      if (std::abs(gap) <= close) return pass;
       const double slope = (gap - gap_before) / (here - before);
       const double next = std::isfinite(slope) && slope < -0.1 ? here - gap / slope : here + gap;
       before = here;
       gap_before = gap;
       here = std::clamp(next, low, high);
-      if (here == before) return here;
+      if (here == before) return pass;
     }
     throw ModelError("the gas in the fire tubes finds no exit temperature");
   }
@@ -104,7 +105,7 @@ double fire_tube_nusselt(const matter::TubeHeat& at) {
   return (1.0 - share) * laminar_nusselt(last) + share * turbulent_nusselt(first);
 }
 
-TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water) {
+TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water, double guess) {
   if (tubes.count < 1) throw ModelError("number of fire tubes " + std::to_string(tubes.count) + " is below 1");
   require_above_zero("fire tube bore", tubes.bore);
   require_above_zero("fire tube length", tubes.length);
@@ -118,9 +119,8 @@ TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperat
             .transfer_units = 0.0,
             .coefficient = 3.66 * matter::flue_gas_conductivity(water) / tubes.bore};
   const double tw = in(above_absolute_zero(water), K), inlet = in(above_absolute_zero(gas.inlet), K);
-  const TubePass passes(tubes, gas, tw);
-  const double exit = passes.solve();
-  const Pass pass = passes.from(exit);
+  const Pass pass = TubePass(tubes, gas, tw).solve(guess);
+  const double exit = pass.exit;
   const double along = pass.transfer_units > 1e-9 ? tw + (inlet - exit) / pass.transfer_units : inlet;
   return {.exit = kelvin(exit),
           .mean = kelvin(along),

@@ -37,5 +37,6 @@ struct TubeBalance {
 /// Gas properties are air's (viscosity) and flue_gas_conductivity. Water side and copper are left out: 3 % of the
 /// resistance. No flow: exit as warm as the water. Throws ModelError for a count below 1, sizes not above zero, or a
 /// gas outside the range of its properties.
-TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water);
+/// `guess`: where between water (0) and inlet (1) the gas may leave; it saves passes and changes nothing else.
+TubeBalance tube_balance(const HeatingTubes& tubes, const TubeGas& gas, Temperature water, double guess = 0.3);
 }  // namespace lumwright::boiler

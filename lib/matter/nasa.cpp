@@ -47,12 +47,17 @@ IdealGas::Heat IdealGas::heat(Temperature t) const {
   return {h(x) * J_per_kg, cp(x) * J_per_kg_K};
 }
 
-Temperature IdealGas::temperature(SpecificEnergy enthalpy) const {
+void IdealGas::require_reached(SpecificEnergy enthalpy) const {
   const double wanted = in(enthalpy, J_per_kg);
-  double low = table_from, high = table_to;
-  if (!(wanted >= h(low) && wanted <= h(high)))
+  if (!(wanted >= h(table_from) && wanted <= h(table_to)))
     throw ModelError("a gas does not reach " + std::to_string(wanted - at_25_) +
                      " J/kg above 25 degC between 200 and 3500 K");
+}
+
+Temperature IdealGas::temperature(SpecificEnergy enthalpy) const {
+  require_reached(enthalpy);
+  const double wanted = in(enthalpy, J_per_kg);
+  double low = table_from, high = table_to;
   double t = std::clamp(reference + (wanted - at_25_) / 1150.0, low, high);
   for (int i = 0; i < 60; ++i) {
     const double excess = h(t) - wanted;

@@ -28,6 +28,8 @@ class IdealGas {
   /// The temperature at which `enthalpy` has this value; the inverse to 1e-12 of the temperature. Newton's method,
   /// fenced in by the range. Throws ModelError if the value lies outside the range of the polynomials.
   Temperature temperature(SpecificEnergy enthalpy) const;
+  /// Throws that ModelError, and costs less than the search.
+  void require_reached(SpecificEnergy enthalpy) const;
   /// Of one molecule: grams for each mole.
   double relative_mass() const { return relative_mass_; }
 

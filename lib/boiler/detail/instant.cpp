@@ -56,7 +56,7 @@ RaiseInstant InstantSolver::solve(const InstantPlace& place) {
   ++solved_;
   std::optional<SupplyPoint> supply;
   if (battery_) supply = battery_->at(place.drawn);
-  const FiredBoiler source(input_.fire, input_.boiler, place.condition);
+  const FiredBoiler source(input_.fire, input_.boiler, place.condition, zones_);
   std::optional<draught::PathFlow> path;
   MassFlow bed, past_bed;
   if (const auto* air = std::get_if<MeasuredAir>(&input_.draught)) {
@@ -74,15 +74,15 @@ RaiseInstant InstantSolver::solve(const InstantPlace& place) {
     past_bed = path->past_bed;
   }
   const Condition& at = place.condition;
-  fire::Burning burning = input_.fire.burn(at.lit, at.wanted_by_bed, bed, past_bed);
-  BoilerHeat heat = boiler_heat(input_.boiler, input_.fire, burning, at.water);
+  const BoilerHeat heat = source.heat(bed, past_bed);
+  zones_ = source.guess();
   const Pressure gauge = matter::saturation_pressure(at.water) - input_.ambient.pressure;
   return {.time = place.time,
           .water = at.water,
           .gauge = {std::max(gauge, 0.0 * Pa)},
           .lit = at.lit,
           .air = bed + past_bed,
-          .burning = std::move(burning),
+          .burning = source.burning(bed, past_bed),
           .heat = heat,
           .path = path,
           .supply = supply};

@@ -37,6 +37,7 @@ class InstantSolver {
   std::optional<FlowTracker> tracker_;
   Rotation speed_;  // of `running_`
   draught::RunningFan running_;
+  std::optional<ZoneGuess> zones_;
   int solved_ = 0, measured_paths_ = 0;
 };
 }  // namespace lumwright::boiler
