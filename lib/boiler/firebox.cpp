@@ -21,6 +21,7 @@ FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Te
   double t = std::max(in(above_absolute_zero(hot), K), tw);
   // The coefficient is proportional to this sum of powers at every temperature.
   const auto powers = [tw](double x) { return (x + tw) * (x * x + tw * tw); };
+  const double most = in(above_absolute_zero(matter::IdealGas::hottest), K);
   const double emitted =
       in(matter::radiation_coefficient(firebox.emissivity, kelvin(t), water), W_per_m2_K) / powers(t);
   for (int i = 0; i < 100; ++i) {
@@ -28,7 +29,7 @@ FireboxBalance firebox_balance(const Firebox& firebox, const FireboxGas& gas, Te
     const double given = m * (h_in - in(heat.enthalpy, J_per_kg));
     const double taken = area * (emitted * powers(t) + h_c) * (t - tw);
     const double slope = m * in(heat.capacity, J_per_kg_K) + area * (4.0 * emitted * t * t * t + h_c);
-    const double step = (given - taken) / slope;
+    const double step = std::min((given - taken) / slope, most - t);
     t += step;
     if (std::abs(step) <= 1e-12 * t) return {.gas = kelvin(t), .heat = taken * W};
   }

@@ -20,7 +20,7 @@ double transfer_units(const GasCooling& cooling) {
 }
 
 /// A guess of the wall, and the mean of gas and room weighted by both sides' W/K at that guess.
-struct WallGuess {
+struct WallTry {
   double wall, mean;  // K
   WallBalance balance;
 };
@@ -29,16 +29,18 @@ struct WallGuess {
 /// temperature; both change slowly with it, so that secants on the weighted mean need four or five steps. A fence of
 /// gas and room, drawn in by the sign of what is missing, holds them; to 1e-10 of the temperature.
 template <class Inside, class Outside>
-WallBalance balance(Temperature gas, Temperature ambient, Inside inside, Outside outside) {
+WallBalance balance(Temperature gas, Temperature ambient, double first, Inside inside, Outside outside) {
   const double g = in(above_absolute_zero(gas), K), a = in(above_absolute_zero(ambient), K);
-  const auto guess = [&](double t) -> WallGuess {
+  const auto guess = [&](double t) -> WallTry {
     const ThermalConductance in_ = inside(kelvin(t)), out = outside(kelvin(t));
     return {t, a + in(in_, in_ + out) * (g - a), {.conductance = in_ * out / (in_ + out), .wall = kelvin(t)}};
   };
   if (gas == ambient) return guess(g).balance;
   double cold = std::min(g, a), hot = std::max(g, a);
   const double close = 1e-10 * hot;
-  WallGuess before = guess(0.5 * (g + a)), here = guess(before.mean);
+  WallTry before = guess(a + first * (g - a));
+  if (std::abs(before.mean - before.wall) <= close) return before.balance;
+  WallTry here = guess(before.mean);
   for (int i = 0; i < 100; ++i) {
     const double gap = here.mean - here.wall, gap_before = before.mean - before.wall;
     if (std::abs(gap) <= close) return here.balance;
@@ -89,7 +91,8 @@ Temperature cooled_well_mixed(const GasCooling& cooling) {
   return cooling.ambient + (cooling.inlet - cooling.ambient) / (1.0 + transfer_units(cooling));
 }
 
-WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient) {
+WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient,
+                             double guess) {
   require_above_zero("tube length", tube.length);
   require_not_negative("wall of the tube", tube.outside - tube.bore);
   const double nusselt = matter::tube_nusselt({.reynolds = reynolds_tube(flow, tube.bore, matter::air_viscosity(gas)),
@@ -98,7 +101,7 @@ WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature ga
   const HeatTransfer inside = nusselt * matter::air_conductivity(gas) / tube.bore;
   const Area wet = std::numbers::pi * tube.bore * tube.length, bare = std::numbers::pi * tube.outside * tube.length;
   return balance(
-      gas, ambient, [&](Temperature) { return inside * wet; },
+      gas, ambient, guess, [&](Temperature) { return inside * wet; },
       [&](Temperature wall) {
         return (matter::free_convection_cylinder(tube.outside, wall, ambient) +
                 matter::radiation_coefficient(tube.emissivity, wall, ambient)) *
@@ -106,12 +109,12 @@ WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature ga
       });
 }
 
-WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature ambient) {
+WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature ambient, double guess) {
   require_above_zero("height of the box", box.height);
   require_above_zero("cooled area of the box", box.area);
   require_above_zero("stirring of the gas in the box", box.stirring);
   return balance(
-      gas, ambient,
+      gas, ambient, guess,
       [&](Temperature wall) { return box.stirring * matter::free_convection_plate(box.height, wall, gas) * box.area; },
       [&](Temperature wall) {
         return (matter::free_convection_plate(box.height, wall, ambient) +

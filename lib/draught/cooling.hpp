@@ -62,8 +62,9 @@ struct WallBalance {
 };
 /// Inside tube_nusselt with gas properties at `gas`; outside cylinder free convection and radiation at the wall
 /// temperature that balances both (bracketed root between gas and ambient). Conduction through thin metal is neglected.
-/// +-25 %.
-WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient);
+/// +-25 %. `guess`: where between room (0) and gas (1) the wall may be; it saves steps and changes nothing else.
+WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient,
+                             double guess = 0.5);
 /// Inside and outside free convection on the box's height. A factor of two.
-WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature ambient);
+WallBalance box_conductance(const BoxWall& box, Temperature gas, Temperature ambient, double guess = 0.5);
 }  // namespace lumwright::draught

@@ -23,7 +23,7 @@ class Search {
     require_above_zero("greatest static pressure of the fan", fan.highest);
   }
 
-  PathFlow follow(double bed) const { return network_.follow(bed * kg_per_s, source_); }
+  PathFlow follow(double bed) const { return network_.follow(bed * kg_per_s, source_, walls_); }
   Pressure fan_pressure(const PathFlow& f) const {
     return static_pressure(fan_, std::max(f.fan_volume, 0.0 * m3_per_s), f.fan_density);
   }
@@ -42,6 +42,7 @@ class Search {
   const GasNetwork& network_;
   const TemperatureSource& source_;
   const RunningFan& fan_;
+  mutable WallGuess walls_;
 };
 
 Probe Search::probe(double bed) const {

@@ -94,6 +94,7 @@ GasNetwork::GasNetwork(const GasPath& path, const Ambient& ambient)
 struct GasNetwork::Walk {
   const GasNetwork& net;
   const TemperatureSource& source;
+  WallGuess& walls;
   PathFlow f;
   Pressure suction;
 
@@ -141,8 +142,8 @@ struct GasNetwork::Walk {
   void to_smokebox();
   void to_box();
   void to_fan();
-  Temperature along_adapter(const Adapter& adapter, Temperature gas) const;
-  Temperature in_box(Temperature gas, MassFlow passing) const;
+  Temperature along_adapter(const Adapter& adapter, Temperature gas);
+  Temperature in_box(Temperature gas, MassFlow passing);
 };
 
 void GasNetwork::Walk::to_firebox(MassFlow air) {
@@ -233,29 +234,38 @@ void GasNetwork::Walk::to_fan() {
   f.fan_suction = suction;
 }
 
-Temperature GasNetwork::Walk::along_adapter(const Adapter& adapter, Temperature gas) const {
+Temperature GasNetwork::Walk::along_adapter(const Adapter& adapter, Temperature gas) {
   const Temperature room = net.ambient_.temperature;
   if (!adapter.wall || adapter.wall->length == 0.0 * mm || gas == room || !(f.chimney > no_flow)) return gas;
+  const WallBalance wall = tube_conductance(*adapter.wall, f.chimney, gas, room, walls.tube);
+  walls.tube = in(wall.wall - room, gas - room);
   return cooled_along_tube({.flow = f.chimney,
                             .heat_capacity = matter::air_heat_capacity(gas),
-                            .conductance = tube_conductance(*adapter.wall, f.chimney, gas, room).conductance,
+                            .conductance = wall.conductance,
                             .inlet = gas,
                             .ambient = room});
 }
 
-Temperature GasNetwork::Walk::in_box(Temperature gas, MassFlow passing) const {
+Temperature GasNetwork::Walk::in_box(Temperature gas, MassFlow passing) {
   const Temperature room = net.ambient_.temperature;
   if (!net.path_.box || !net.path_.box->wall || gas == room || !(passing > no_flow)) return gas;
+  const WallBalance wall = box_conductance(*net.path_.box->wall, gas, room, walls.box);
+  walls.box = in(wall.wall - room, gas - room);
   return cooled_well_mixed({.flow = passing,
                             .heat_capacity = matter::air_heat_capacity(gas),
-                            .conductance = box_conductance(*net.path_.box->wall, gas, room).conductance,
+                            .conductance = wall.conductance,
                             .inlet = gas,
                             .ambient = room});
 }
 
 PathFlow GasNetwork::follow(MassFlow bed_air, const TemperatureSource& source) const {
+  WallGuess usual;
+  return follow(bed_air, source, usual);
+}
+
+PathFlow GasNetwork::follow(MassFlow bed_air, const TemperatureSource& source, WallGuess& guess) const {
   require_not_negative("air through the bed", bed_air);
-  Walk walk{.net = *this, .source = source, .f = {}, .suction = 0.0 * Pa};
+  Walk walk{.net = *this, .source = source, .walls = guess, .f = {}, .suction = 0.0 * Pa};
   walk.to_firebox(bed_air);
   walk.to_smokebox();
   walk.to_box();

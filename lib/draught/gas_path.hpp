@@ -76,6 +76,11 @@ struct ElementLoss {
 /// Losses of the elements that `path` has, in the order of the flow.
 std::vector<ElementLoss> losses(const GasPath& path, const PathFlow& flow);
 
+/// Where between room (0) and gas (1) the walls of tube and box were at a flow near by.
+struct WallGuess {
+  double tube = 0.5, box = 0.5;
+};
+
 /// A path that has been looked over, with its constants worked out. Gas is air by its properties; densities are at the
 /// barometer's pressure, since suctions are below 1 % of it; the pressure that gas regains as it cools in a tube (below
 /// 1 Pa) is left out.
@@ -88,6 +93,8 @@ class GasNetwork {
   /// Follows the gas from ash-pan to fan. Bed air from zero up. Throws ModelError if it is not, or if a temperature of
   /// the source is out of the range of air's properties.
   PathFlow follow(MassFlow bed_air, const TemperatureSource& source) const;
+  /// The same; `guess` is where the walls are looked for first, and becomes where they were found.
+  PathFlow follow(MassFlow bed_air, const TemperatureSource& source, WallGuess& guess) const;
 
   const Ambient& ambient() const { return ambient_; }
   Density ambient_density() const { return rho_; }

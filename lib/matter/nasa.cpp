@@ -7,7 +7,8 @@
 namespace lumwright::matter {
 namespace {
 constexpr double gas_constant = 8314.462618;                                 // J/(kmol K), exact (SI Brochure 9)
-constexpr double table_from = 200.0, table_to = 3500.0, reference = 298.15;  // K
+constexpr double table_from = in(above_absolute_zero(IdealGas::coldest), K),
+                 table_to = in(above_absolute_zero(IdealGas::hottest), K), reference = 298.15;  // K
 
 double checked(Temperature t) {
   const double x = in(above_absolute_zero(t), K);

@@ -16,6 +16,8 @@ class IdealGas {
   /// The same molecules' heat with another relative mass: nitrogen standing for the rest of the air.
   IdealGas(const data::SpeciesRow& row, double relative_mass);
 
+  static constexpr Temperature coldest = kelvin(200.0), hottest = kelvin(3500.0);
+
   /// Enthalpy of formation at 25 degC and all heat since.
   SpecificEnergy enthalpy(Temperature t) const;
   SpecificHeat heat_capacity(Temperature t) const;

@@ -29,7 +29,7 @@ class Counting final : public draught::TemperatureSource {
 FlowTracker::Probe FlowTracker::probe(double bed, const draught::TemperatureSource& source,
                                       const draught::RunningFan& fan) {
   ++followed_;
-  Probe p{.bed = bed, .gap = 0.0, .flow = network_.follow(bed * kg_per_s, source)};
+  Probe p{.bed = bed, .gap = 0.0, .flow = network_.follow(bed * kg_per_s, source, walls_)};
   const VolumeFlow at_fan = std::max(p.flow.fan_volume, 0.0 * m3_per_s);
   p.gap = in(draught::static_pressure(fan, at_fan, p.flow.fan_density) - p.flow.fan_suction, Pa);
   require_finite("pressure that the fan has left", p.gap);

@@ -43,6 +43,7 @@ class FlowTracker {
   std::vector<Known> known_;  // the latest, oldest first
   double bed_ = 0.0;          // kg/s, the last
   double slope_ = -1.0;       // of the gap over bed, Pa/(kg/s)
+  draught::WallGuess walls_;
   int followed_ = 0, searched_ = 0;
 };
 }  // namespace lumwright::boiler
