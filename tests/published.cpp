@@ -1,31 +1,24 @@
 #include "published.hpp"
+#include "data/detail/flat_table.hpp"
 #include <fstream>
 #include <iterator>
 #include <map>
 #include <stdexcept>
 
 namespace lumwright {
-namespace {
-struct File {
-  std::string name;
-  input::Node root;
-};
-}  // namespace
-
 std::vector<data::Row> published(std::string_view topic, std::string_view list) {
-  static std::map<std::string, File> files;
+  static std::map<std::string, data::FlatTable> files;
   const std::string path = std::string(PUBLISHED_DIR) + "/" + std::string(topic) + ".yaml";
   if (!files.contains(path)) {
     std::ifstream in(path, std::ios::binary);
     if (!in) throw std::runtime_error("cannot read " + path);
     const input::Source source{path, {std::istreambuf_iterator<char>(in), {}}};
     std::vector<input::Fault> faults;
-    input::Node root = input::read_yaml(source, faults, 1024 * 1024);
+    const input::Node root = input::read_yaml(source, faults, 1024 * 1024);
     if (!faults.empty()) throw input::InputError(source, faults);
-    files[path] = File{path, std::move(root)};
+    files.try_emplace(path, path, root);
   }
-  const File& file = files[path];
-  const auto found = data::rows(file.name, file.root, list);
+  const auto found = data::Row(files.at(path).table()).rows(list);
   if (found.empty()) throw std::runtime_error("no rows in " + path);
   for (const data::Row& row : found)
     if (row.source().empty() || row.basis().standing == data::Standing::unsaid)

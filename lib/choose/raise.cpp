@@ -128,7 +128,7 @@ Loss cold_fit(const Stall& stall, const Stock& stock, std::size_t tube) {
         workshop::FitInput in = usual->input;
         in.tube_hot = in.chimney_hot = in.chimney_cold;
         in.heat.reset();
-        return model::SolvedFit{in, workshop::fit(in), {}};
+        return model::SolvedFit{in, workshop::fit(in)};
       });
   if (!solved.fit && !solved.fit.missing.empty()) return Loss::lacking;
   if (!solved.fit || fails("fit.cold", solved)) return Loss::tube_too_large;

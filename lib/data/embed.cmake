@@ -1,7 +1,7 @@
-# Turns files into one .cpp of string literals, so that the program needs no files beside it.
-# As functions: embed_yaml(target folder...) for the tables, which lib/data hands out; embed_files(target function ROOT folder
-# pattern...) for a target of its own, named by their paths below ROOT. As a script:
-# cmake -DOUT=x.cpp "-DFILES=a.yaml;b.yaml" -DFUNCTION=lumwright::data::embedded_files [-DROOT=folder] -P embed.cmake
+# Turns files into one .cpp, so that the program needs no files beside it.
+# embed_yaml(target folder...): tables as constant nodes, by the program in embed/, which lib/data hands out.
+# embed_files(target function root pattern...): texts as string literals, named by their paths below the root; as a script:
+# cmake -DOUT=x.cpp "-DFILES=a.yaml;b.yaml" -DFUNCTION=lumwright::page::examples -DROOT=folder -P embed.cmake
 if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
   string(REGEX MATCH "^(.*)::([a-z_]+)$" matched "${FUNCTION}")
   set(text "// Written by lib/data/embed.cmake: do not edit.\n#include \"data/embedded.hpp\"\n#include <string>\n#include <vector>\n\nnamespace ${CMAKE_MATCH_1} {\n")
@@ -9,14 +9,7 @@ if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
   string(APPEND text "std::span<const lumwright::data::EmbeddedFile> ${CMAKE_MATCH_2}() {\n  static const std::vector<lumwright::data::EmbeddedFile> files = {\n")
   foreach(file IN LISTS FILES)
     file(READ ${file} body)
-    if(ROOT)
-      file(RELATIVE_PATH name ${ROOT} ${file})
-    else()
-      get_filename_component(name ${file} NAME_WE)
-      get_filename_component(folder ${file} DIRECTORY)
-      get_filename_component(folder ${folder} NAME)
-      set(name "${folder}/${name}")
-    endif()
+    file(RELATIVE_PATH name ${ROOT} ${file})
     string(APPEND text "    lumwright::data::EmbeddedFile{\"${name}\", std::string()")
     string(LENGTH "${body}" length)
     set(at 0)
@@ -32,24 +25,23 @@ if(CMAKE_SCRIPT_MODE_FILE AND DEFINED OUT)
   return()
 endif()
 
-function(embed_into target function root files)
-  string(REGEX REPLACE ".*::" "" name ${function})
-  set(out ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp)
-  add_custom_command(OUTPUT ${out}
-    COMMAND ${CMAKE_COMMAND} -DOUT=${out} "-DFILES=${files}" -DFUNCTION=${function} -DROOT=${root} -P ${CMAKE_CURRENT_FUNCTION_LIST_FILE}
-    DEPENDS ${files} ${CMAKE_CURRENT_FUNCTION_LIST_FILE} VERBATIM)
-  target_sources(${target} PRIVATE ${out})
-endfunction()
 function(embed_yaml target)
   set(files "")
   foreach(folder IN LISTS ARGN)
     file(GLOB found CONFIGURE_DEPENDS ${folder}/*.yaml)
     list(APPEND files ${found})
   endforeach()
-  embed_into(${target} lumwright::data::embedded_files "" "${files}")
+  set(out ${CMAKE_CURRENT_BINARY_DIR}/tables.cpp)
+  add_custom_command(OUTPUT ${out} COMMAND lumwright_embed ${out} ${files} DEPENDS lumwright_embed ${files} VERBATIM)
+  target_sources(${target} PRIVATE ${out})
 endfunction()
 function(embed_files target function root)
   list(TRANSFORM ARGN PREPEND "${root}/")
   file(GLOB files CONFIGURE_DEPENDS ${ARGN})
-  embed_into(${target} ${function} ${root} "${files}")
+  string(REGEX REPLACE ".*::" "" name ${function})
+  set(out ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp)
+  add_custom_command(OUTPUT ${out}
+    COMMAND ${CMAKE_COMMAND} -DOUT=${out} "-DFILES=${files}" -DFUNCTION=${function} -DROOT=${root} -P ${CMAKE_CURRENT_FUNCTION_LIST_FILE}
+    DEPENDS ${files} ${CMAKE_CURRENT_FUNCTION_LIST_FILE} VERBATIM)
+  target_sources(${target} PRIVATE ${out})
 endfunction()

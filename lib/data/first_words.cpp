@@ -1,16 +1,12 @@
 #include "data/first_words.hpp"
-#include "data/embedded.hpp"
 #include "data/table.hpp"
 
 namespace lumwright::data {
 const std::vector<std::string>& first_words() {
   static const std::vector<std::string> words = [] {
     std::vector<std::string> found;
-    for (const EmbeddedFile& file : embedded_files()) {
-      if (!file.name.starts_with("cautions/")) continue;
-      const Row row = document(file.name);
+    for (const Row& row : documents("cautions"))
       if (row.has("head")) found.push_back(row.text("head"));
-    }
     return found;
   }();
   return words;

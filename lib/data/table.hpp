@@ -1,10 +1,11 @@
-// Reads the embedded tables: maps of lists of rows, every quantity with its unit, every row with its source and
-// standing.
+// Reads the tables that are compiled into the program: maps of lists of rows, every quantity with its unit, every row
+// with its source and standing.
 #pragma once
 #include "data/basis.hpp"
-#include "input/yaml_tree.hpp"
 #include "quantity/text.hpp"
+#include <cstdint>
 #include <optional>
+#include <span>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -12,10 +13,27 @@
 #include <vector>
 
 namespace lumwright::data {
+/// A value, a list or a map of a YAML file, as constant data: nothing is read at the start of the program.
+struct TableNode {
+  std::uint32_t key, key_size, text, text_size;  // places in the table's words; without a key in a list
+  std::uint32_t children, count;                 // of a list or a map: so many nodes behind this one, and how many
+  std::uint32_t line;
+};
+struct Table {
+  std::string_view name;   // "data/fans.yaml", "cautions/zinc.yaml"
+  std::string_view words;  // all keys and texts
+  std::span<const TableNode> nodes;  // the document first
+};
+/// All that lib/data/embed has drawn out of lib/data/*.yaml and cautions/*.yaml, in the order of their names.
+std::span<const Table> tables();
+
 /// One row. The readers throw std::logic_error that names file, line and key: a bad row is our mistake, not the user's.
 class Row {
  public:
-  Row(const std::string& file, const input::Node& node) : file_(&file), node_(&node) {}
+  /// The whole document; the table must outlive its rows.
+  explicit Row(const Table& table) : table_(&table), node_(&table.nodes.front()) {}
+  /// Of which file, for what is said of it.
+  std::string_view file() const { return table_->name; }
   bool has(std::string_view key) const;
   std::string text(std::string_view key) const;
   std::string text(std::string_view key, std::string_view otherwise) const;
@@ -42,11 +60,11 @@ class Row {
   template <class Q>
   std::vector<Q> list(std::string_view key) const {
     std::vector<Q> out;
-    for (const input::Node& node : node_at(key).children)
+    for (const TableNode& node : children(node_at(key)))
       out.push_back(QuantityTraits<Q>::from_si(band(node, kind_of<Q>).value));
     return out;
   }
-  Row section(std::string_view key) const { return {*file_, node_at(key)}; }
+  Row section(std::string_view key) const { return {*table_, node_at(key)}; }
   /// A list of low, usual and high; throws where they do not rise.
   template <class Q>
   Band<Q> triple(std::string_view key) const {
@@ -59,25 +77,27 @@ class Row {
   Basis basis() const { return {standing_of(text("standing")), text("source")}; }
 
  private:
-  const input::Node& node_at(std::string_view key) const;
+  Row(const Table& table, const TableNode& node) : table_(&table), node_(&node) {}
+  std::string_view key_of(const TableNode& node) const { return table_->words.substr(node.key, node.key_size); }
+  std::string_view text_of(const TableNode& node) const { return table_->words.substr(node.text, node.text_size); }
+  static std::span<const TableNode> children(const TableNode& node) { return {&node + node.children, node.count}; }
+  const TableNode* child(std::string_view key) const;
+  const TableNode& node_at(std::string_view key) const;
   WrittenBand band(std::string_view key, Kind kind) const { return band(node_at(key), kind); }
-  WrittenBand band(const input::Node& node, Kind kind) const;
-  [[noreturn]] void fail(const input::Node& node, std::string_view why) const;
-  const std::string* file_;
-  const input::Node* node_;
+  WrittenBand band(const TableNode& node, Kind kind) const;
+  [[noreturn]] void fail(const TableNode& node, std::string_view why) const;
+  const Table* table_;
+  const TableNode* node_;
 };
 
-/// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml. Parsed once a program
-/// run.
+/// The rows of one list of an embedded table: rows("fans", "axial") reads lib/data/fans.yaml.
 std::vector<Row> rows(std::string_view table, std::string_view list);
 /// The row of a list with that id, for an id that our own code writes: std::logic_error where there is none.
 Row row_with_id(std::string_view table, std::string_view list, std::string_view id);
 /// A map in a table that is not a list.
 Row section(std::string_view table, std::string_view key);
-/// A whole embedded file as one row: document("cautions/zinc"). Parsed once a program run.
-Row document(std::string_view name);
-/// The same for any text and for tests; `file` and `root` must outlive the rows.
-std::vector<Row> rows(const std::string& file, const input::Node& root, std::string_view list);
+/// The whole files of a folder as one row each, in the order of their names: documents("cautions").
+std::vector<Row> documents(std::string_view folder);
 
 /// Every row of a list, by a function that reads one. Throws std::logic_error where there is none.
 template <class Read>

@@ -5,8 +5,6 @@
 
 namespace lumwright::matter {
 namespace {
-constexpr Temperature measured_at = degC(20);  // ISO 1: lengths are true at 20 degC
-constexpr Temperature coldest = degC(-50);
 
 std::string lower_case(std::string_view word) {
   std::string out(word);
@@ -24,8 +22,7 @@ const data::ElongationForm* form_of(const data::MetalRow& metal) {
     if (form.id == *metal.elongation_form) return &form;
   throw std::logic_error("metals.yaml has no elongation form " + *metal.elongation_form);
 }
-void within(const data::MetalRow& metal, Temperature t, Temperature low, Temperature high) {
-  if (t >= low && t <= high) return;  // written so that a NaN is refused
+[[noreturn]] void refuse_outside(const data::MetalRow& metal, Temperature t, Temperature low, Temperature high) {
   const std::string at = is_finite(t) ? format(t, "degC") : "that is no number";
   throw ModelError(metal.name + " temperature " + at + " is not between " + format(low, "degC") + " and " +
                    format(high, "degC"));
@@ -52,17 +49,15 @@ LinearStrain::LinearStrain(const data::MetalRow& metal)
     : metal_(metal.expansion ? &metal
                              : throw ModelError("no expansion coefficient is known for " + metal.name)),
       highest_(highest_temperature(metal)) {}
-double LinearStrain::at(Temperature t) const {
-  within(*metal_, t, coldest, highest_);
-  return *metal_->expansion * (t - measured_at);
-}
+void LinearStrain::refuse(Temperature t) const { refuse_outside(*metal_, t, coldest, highest_); }
 
 double linear_strain(const data::MetalRow& metal, Temperature t) { return LinearStrain(metal).at(t); }
 
 double tabulated_strain(const data::MetalRow& metal, Temperature t) {
   const data::ElongationForm* form = form_of(metal);
   if (form == nullptr) throw ModelError("no standard's elongation curve is known for " + metal.name);
-  within(metal, t, form->from, std::min(form->to, highest_temperature(metal)));
+  const Temperature low = form->from, high = std::min(form->to, highest_temperature(metal));
+  if (!(t >= low && t <= high)) refuse_outside(metal, t, low, high);  // so that a NaN is refused
   double strain = 0.0;
   for (auto c = form->celsius_coefficients.rbegin(); c != form->celsius_coefficients.rend(); ++c)
     strain = strain * in_degC(t) + *c;

@@ -21,9 +21,16 @@ double linear_strain(const data::MetalRow& metal, Temperature t);
 class LinearStrain {
  public:
   explicit LinearStrain(const data::MetalRow& metal);
-  double at(Temperature t) const;
+  double at(Temperature t) const {
+    if (!(t >= coldest && t <= highest_)) refuse(t);
+    return *metal_->expansion * (t - measured_at);
+  }
 
  private:
+  static constexpr Temperature measured_at = degC(20);  // ISO 1: lengths are true at 20 degC
+  static constexpr Temperature coldest = degC(-50);
+  [[noreturn]] void refuse(Temperature t) const;
+
   const data::MetalRow* metal_;
   Temperature highest_;
 };

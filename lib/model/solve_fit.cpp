@@ -85,9 +85,7 @@ Outcome<SolvedFit> solve_fit(const description::Build& build, Inputs& inputs, co
                                 description::length_on_page(in.seam_ridge, build),
                                 description::length_on_page(in.bore.low, build)),
                     "measure the ridge and the bore once more");
-    const workshop::Fit result = workshop::fit(in);
-    return SolvedFit{in, result,
-                     inputs.one_of_many() ? std::vector<workshop::StockTube>{} : workshop::stock_tubes(in, 3)};
+    return SolvedFit{in, workshop::fit(in)};
   });
 }
 }  // namespace lumwright::model

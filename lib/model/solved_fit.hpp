@@ -1,15 +1,14 @@
-// How the tube sits in the chimney, cold and hot, and what stock would.
+// How the tube sits in the chimney, cold and hot.
 #pragma once
 #include "description/build.hpp"
 #include "model/inputs.hpp"
 #include "model/outcome.hpp"
-#include "workshop/stock.hpp"
+#include "workshop/fit.hpp"
 
 namespace lumwright::model {
 struct SolvedFit {
   workshop::FitInput input;
   workshop::Fit fit;
-  std::vector<workshop::StockTube> stock;
 };
 
 /// How far the tube goes in: as written, else as far as tube and chimney allow; nothing where those are not known.

@@ -1,5 +1,4 @@
 #include "plan/cautions.hpp"
-#include "data/embedded.hpp"
 #include "data/table.hpp"
 #include "plan/detail/rules.hpp"
 #include <algorithm>
@@ -18,17 +17,16 @@ struct Entry {
 };
 constexpr std::array<std::string_view, 5> parts = {"everything", "steam", "air", "pack", "making"};
 
-const CautionCondition& condition_called(const std::string& file, const std::string& name) {
+const CautionCondition& condition_called(std::string_view file, const std::string& name) {
   const auto all = conditions();
   const auto found = std::find_if(all.begin(), all.end(), [&](const CautionCondition& c) { return c.name == name; });
-  if (found == all.end()) throw std::logic_error(file + ": no condition is called `" + name + "`");
+  if (found == all.end()) throw std::logic_error(std::string(file) + ": no condition is called `" + name + "`");
   return *found;
 }
-Entry read_entry(const data::EmbeddedFile& file) {
-  const data::Row row = data::document(file.name);
+Entry read_entry(const data::Row& row) {
   Entry entry{{row.text("id"), row.text("title"), row.text("text"), row.text("authority"), row.text("near"),
                row.texts("steps"), row.text("brief", ""), row.text("when") == "always"},
-              &condition_called(file.name, row.text("when")),
+              &condition_called(row.file(), row.text("when")),
               0,
               row.text("adds", "")};
   const auto at = std::find(parts.begin(), parts.end(), entry.caution.near);
@@ -39,8 +37,7 @@ Entry read_entry(const data::EmbeddedFile& file) {
 const std::vector<Entry>& entries() {
   static const std::vector<Entry> all = [] {
     std::vector<Entry> found;
-    for (const data::EmbeddedFile& file : data::embedded_files())
-      if (file.name.starts_with("cautions/")) found.push_back(read_entry(file));
+    for (const data::Row& row : data::documents("cautions")) found.push_back(read_entry(row));
     std::stable_sort(found.begin(), found.end(), [](const Entry& a, const Entry& b) { return a.rank < b.rank; });
     return found;
   }();

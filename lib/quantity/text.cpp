@@ -16,7 +16,10 @@ constexpr std::array<std::string_view, 3> plus_minus{"±", "+-", "+/-"};
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 std::size_t blank(
     std::string_view text) {  // bytes of the blank that starts here: word processors put hard and thin ones
-  for (std::string_view one : {" ", "\t", "\u00A0", "\u2009", "\u202F"})
+  if (text.empty()) return 0;
+  if (text.front() == ' ' || text.front() == '\t') return 1;
+  if (static_cast<unsigned char>(text.front()) < 0x80) return 0;
+  for (std::string_view one : {"\u00A0", "\u2009", "\u202F"})
     if (text.starts_with(one)) return one.size();
   return 0;
 }

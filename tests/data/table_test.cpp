@@ -1,7 +1,7 @@
 #include "data/table.hpp"
-#include "data/embedded.hpp"
+#include "data/detail/flat_table.hpp"
 #include "near.hpp"
-#include <functional>
+#include <optional>
 #include <set>
 #include <stdexcept>
 #include <string>
@@ -15,12 +15,10 @@ Node tree(const std::string& text) {
   REQUIRE(faults.empty());
   return root;
 }
-const std::string file = "t";
-// Every row of a table, at any depth: a map that has a source.
-void each_row(const Node& node, const std::string& table,
-              const std::function<void(const Node&, const std::string&)>& visit) {
-  if (node.kind == Node::Kind::map && child(node, "source") != nullptr) visit(node, table);
-  for (const Node& inner : node.children) each_row(inner, table, visit);
+std::optional<std::string> value_of(const data::Table& table, const data::TableNode& row, std::string_view key) {
+  for (const data::TableNode& node : std::span(&row + row.children, row.count))
+    if (table.words.substr(node.key, node.key_size) == key) return std::string(table.words.substr(node.text, node.text_size));
+  return std::nullopt;
 }
 }  // namespace
 
@@ -30,7 +28,8 @@ TEST_CASE("a row hands out what it holds, in the type that is asked for") {
       "  - {id: x, bore: 8 mm, share: 35 %, band: 7..9 mm, ocv: [1.2 V, 1.3 V], soc: [0, 1], words: [a, b c],\n"
       "     table: [[1, 2], [3, 4]], yes: true, no: false, inner: {length: 2 m}, list: [{n: 1}, {n: 2}], source: s, "
       "standing: memory}\n");
-  const auto rows = data::rows(file, root, "rows");
+  const data::FlatTable file("t", root);
+  const auto rows = data::Row(file.table()).rows("rows");
   REQUIRE(rows.size() == 1);
   const data::Row& row = rows[0];
   CHECK(row.text("id") == "x");
@@ -55,11 +54,12 @@ TEST_CASE("a row hands out what it holds, in the type that is asked for") {
 
 TEST_CASE("a bad row is our mistake and says where it is") {
   const Node root = tree("rows:\n  - {id: x, bore: 8 V, yes: maybe}\n");
-  const auto rows = data::rows(file, root, "rows");
+  const data::FlatTable file("t", root);
+  const auto rows = data::Row(file.table()).rows("rows");
   CHECK_THROWS_WITH_AS(rows[0].quantity<Length>("bore"), "t:2: bore: expected a length, got '8 V'", std::logic_error);
   CHECK_THROWS_WITH_AS(rows[0].quantity<Length>("wall"), "t:2: : this row has no `wall`", std::logic_error);
   CHECK_THROWS_WITH_AS(rows[0].yes("yes"), "t:2: yes: expected true or false", std::logic_error);
-  CHECK_THROWS_AS(data::rows(file, root, "others"), std::logic_error);
+  CHECK_THROWS_AS(data::Row(file.table()).rows("others"), std::logic_error);
   CHECK_THROWS_AS(data::rows("no such table", "rows"), std::logic_error);
 }
 
@@ -67,20 +67,17 @@ TEST_CASE("every embedded table can be read, and every row with a source has a s
   const std::set<std::string> standings{"standard", "secondary", "derived", "measured",
                                         "memory",   "practice",  "estimate"};
   int rows = 0;
-  for (const data::EmbeddedFile& embedded : data::embedded_files()) {
-    if (!embedded.name.starts_with("data/")) continue;
-    std::vector<Fault> faults;
-    const Node root = read_yaml({embedded.name, embedded.text}, faults, 1024 * 1024);
-    CHECK(faults.empty());
-    each_row(root, embedded.name, [&](const Node& row, const std::string& table) {
+  for (const data::Table& table : data::tables()) {
+    if (!table.name.starts_with("data/")) continue;
+    for (const data::TableNode& node : table.nodes) {
+      const std::optional<std::string> source = value_of(table, node, "source");
+      if (!source) continue;
       ++rows;
-      CAPTURE(table);
-      CAPTURE(row.at.line);
-      CHECK(child(row, "source")->text.size() >= 2);
-      const Node* standing = child(row, "standing");
-      REQUIRE(standing != nullptr);
-      CHECK(standings.contains(standing->text));
-    });
+      CAPTURE(table.name);
+      CAPTURE(node.line);
+      CHECK(source->size() >= 2);
+      CHECK(standings.contains(value_of(table, node, "standing").value_or("none")));
+    }
   }
   CHECK(rows > 100);
 }

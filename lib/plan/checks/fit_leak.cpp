@@ -2,6 +2,7 @@
 #include "model/solved_fit.hpp"
 #include "plan/check.hpp"
 #include "plan/detail/two_limits.hpp"
+#include "workshop/stock.hpp"
 #include <fmt/format.h>
 
 namespace lumwright::plan {

@@ -45,6 +45,7 @@ class Walls {
     h_out_ = h_free_ * (bore + 2.0 * shell) / d;
     chimney_holds_ = plain(in.chimney.density) * plain(in.chimney.specific_heat) * shell * (bore + shell) / d;
     tube_.assign(engaged_cells + free, air_);
+    upper_ = right_ = tube_;
     chimney_.assign(engaged_cells, air_);
     for (std::size_t i = 0; i < std::min(engaged_cells, chimney_first.size()); ++i)
       chimney_[i] = plain(chimney_first[i]);
@@ -52,23 +53,23 @@ class Walls {
   /// Backward Euler: the chimney's balance at each place is put into the tube's, which leaves three diagonals.
   void step(double dt) {
     const std::size_t n = tube_.size();
-    std::vector<double> upper(n), right(n);
-    const double stores = chimney_holds_ / dt, shares = stores + h_gap_ + h_out_;
+    const double stores = chimney_holds_ / dt, shares = stores + h_gap_ + h_out_, kept = holds_ / dt;
+    const double to_chimney = h_gap_ / shares;
     for (std::size_t i = 0; i < n; ++i) {
-      double middle = holds_ / dt + h_gas_, known = holds_ / dt * tube_[i] + h_gas_ * gas_;
+      double middle = kept + h_gas_, known = kept * tube_[i] + h_gas_ * gas_;
       if (i < engaged_cells) {
-        middle += h_gap_ * (1.0 - h_gap_ / shares);
-        known += h_gap_ * (stores * chimney_[i] + h_out_ * air_) / shares;
+        middle += h_gap_ * (1.0 - to_chimney);
+        known += to_chimney * (stores * chimney_[i] + h_out_ * air_);
       } else {
         middle += h_free_;
         known += h_free_ * air_;
       }
       const double below = i > 0 ? along_ : 0.0, above = i + 1 < n ? along_ : 0.0;
-      const double pivot = middle + below + above - (i > 0 ? below * upper[i - 1] : 0.0);
-      upper[i] = above / pivot;
-      right[i] = (known + (i > 0 ? below * right[i - 1] : 0.0)) / pivot;
+      const double over_pivot = 1.0 / (middle + below + above - (i > 0 ? below * upper_[i - 1] : 0.0));
+      upper_[i] = above * over_pivot;
+      right_[i] = (known + (i > 0 ? below * right_[i - 1] : 0.0)) * over_pivot;
     }
-    for (std::size_t i = n; i-- > 0;) tube_[i] = right[i] + (i + 1 < n ? upper[i] * tube_[i + 1] : 0.0);
+    for (std::size_t i = n; i-- > 0;) tube_[i] = right_[i] + (i + 1 < n ? upper_[i] * tube_[i + 1] : 0.0);
     for (std::size_t i = 0; i < engaged_cells; ++i)
       chimney_[i] = (stores * chimney_[i] + h_gap_ * tube_[i] + h_out_ * air_) / shares;
   }
@@ -82,7 +83,7 @@ class Walls {
  private:
   double gas_, air_, h_free_, along_ = 0.0, holds_ = 0.0, h_gas_ = 0.0, h_gap_ = 0.0, h_out_ = 0.0,
                               chimney_holds_ = 0.0;
-  std::vector<double> tube_, chimney_;
+  std::vector<double> tube_, chimney_, upper_, right_;
 };
 }  // namespace
 
