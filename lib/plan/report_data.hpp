@@ -1,13 +1,9 @@
 // All that a report shows of one build: the assessment, and what its pictures are drawn from.
 #pragma once
-#include "model/fan_unit.hpp"
 #include "model/solved.hpp"
-#include "model/solved_fit.hpp"
-#include "model/solved_light_ups.hpp"
-#include "model/solved_raise.hpp"
-#include "model/solved_supply.hpp"
 #include "plan/assess.hpp"
 #include "plan/curves.hpp"
+#include "power/discharge.hpp"
 #include <optional>
 #include <string>
 #include <vector>

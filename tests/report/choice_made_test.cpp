@@ -4,6 +4,7 @@
 #include "description/reader.hpp"
 #include "description/taken_up.hpp"
 #include "description/template.hpp"
+#include "model/fan_unit.hpp"
 #include "plan/assess.hpp"
 #include "report/files.hpp"
 #include <cstdlib>

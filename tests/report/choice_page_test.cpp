@@ -16,6 +16,7 @@
 using namespace lumwright;
 using namespace lumwright::description;
 using namespace lumwright::choose;
+using namespace lumwright::plan;
 using namespace lumwright::report;
 
 namespace {

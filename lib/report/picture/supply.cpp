@@ -1,3 +1,4 @@
+#include "model/solved_supply.hpp"
 #include "report/answers.hpp"
 #include "report/chart/labels.hpp"
 #include "report/picture/parts.hpp"
