@@ -1,8 +1,8 @@
 // Roots that the inner loops take thousands of times: the library's cube root is the dearest function in a raise.
 #pragma once
-#include <bit>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
 
 namespace lumwright::numeric {
 /// Cube root, to 1e-15 of itself. A third of the exponent for a start (within 6 %), then twice the series of
@@ -10,7 +10,11 @@ namespace lumwright::numeric {
 /// library.
 inline double cube_root(double x) {
   if (!(x > 1e-300 && x < 1e300)) return std::cbrt(x);
-  double root = std::bit_cast<double>(std::bit_cast<std::uint64_t>(x) / 3 + 0x2A9F7893782DA1CEull);
+  std::uint64_t bits;  // by memcpy: emscripten's library has no std::bit_cast yet
+  std::memcpy(&bits, &x, sizeof bits);
+  bits = bits / 3 + 0x2A9F7893782DA1CEull;
+  double root;
+  std::memcpy(&root, &bits, sizeof root);
   const double over = 1.0 / x;
   const double e = 1.0 - root * root * root * over;
   root += root * e * (1.0 / 3 + e * (2.0 / 9 + e * (14.0 / 81 + e * (35.0 / 243 + e * (91.0 / 729)))));
