@@ -36,7 +36,7 @@ foreach(file IN LISTS files)
     endif()
   endforeach()
   file(STRINGS "${file}" forbidden REGEX "std::(cout|cerr|exit|getenv|regex)|[^_]printf *\\(|<iostream>|<ctime>")
-  if(forbidden)
+  if(forbidden AND NOT name MATCHES "^data/embed/")  # a program of the build
     message(SEND_ERROR "${name}: the library never prints, exits, or reads clock, locale or environment: ${forbidden}")
   endif()
 endforeach()

@@ -31,7 +31,19 @@ struct BoilerHeat {
   Power astray;  // what a heat factor other than 1 takes away or adds
   Power outside;  // lost to the room
 };
-BoilerHeat boiler_heat(const Boiler& boiler, const fire::Fire& fire, const fire::Burning& burning, Temperature water);
+/// Where the gas stood in an instant near by; it saves steps and changes nothing else.
+struct ZoneGuess {
+  Temperature firebox;
+  double tube_exit;  // between water (0) and firebox (1)
+};
+/// What the gas gives up on its way, first in the firebox, then in the tubes.
+struct Zones {
+  FireboxBalance firebox;
+  TubeBalance tubes;
+};
+Zones zones(const Boiler& boiler, const fire::Burning& burning, Temperature water, std::optional<ZoneGuess> guess = {});
+BoilerHeat boiler_heat(const Boiler& boiler, const fire::Fire& fire, const fire::Burning& burning, const Zones& zones,
+                       Temperature water);
 /// The heat factor with which the water would take all that the gas can give; nothing while the gas gives none.
 std::optional<double> most_heat_factor(const BoilerHeat& heat);
 
@@ -42,11 +54,6 @@ struct Condition {
   Temperature water;
 };
 
-/// Where the gas stood in an instant near by; it saves steps and changes nothing else.
-struct ZoneGuess {
-  Temperature firebox;
-  double tube_exit;  // between water (0) and firebox (1)
-};
 /// A fire under a boiler as the gas path sees them: every temperature follows from the flow of air at once. Keeps
 /// references, and remembers the last flows that it was asked about: one to a thread.
 class FiredBoiler final : public draught::TemperatureSource {
@@ -66,8 +73,7 @@ class FiredBoiler final : public draught::TemperatureSource {
   struct Fired {
     MassFlow bed_air, past_bed;
     fire::Burning burning;
-    FireboxBalance firebox;
-    TubeBalance tubes;
+    Zones zones;
   };
   const Fired& at(MassFlow bed_air, MassFlow past_bed) const;
 

@@ -25,16 +25,14 @@ struct Layer {
   double still, prandtl_constant;
 };
 constexpr Layer plate = {0.825, 0.492}, cylinder = {0.60, 0.559};
-double slope(const Layer& layer, double prandtl) {
-  return 0.387 / std::pow(1.0 + to_9_16ths(layer.prandtl_constant / prandtl), 8.0 / 27.0);
-}
 double nusselt(const Layer& layer, double slope, double rayleigh_to_sixth) {
   const double root = layer.still + slope * rayleigh_to_sixth;
   return root * root;
 }
 double churchill_chu(const FreeConvection& at, const Layer& layer) {
   check(at);
-  return nusselt(layer, slope(layer, at.prandtl), numeric::sixth_root(at.rayleigh));
+  const double slope = 0.387 / std::pow(1.0 + to_9_16ths(layer.prandtl_constant / at.prandtl), 8.0 / 27.0);
+  return nusselt(layer, slope, numeric::sixth_root(at.rayleigh));
 }
 
 /// What a film of room air of this temperature does: its conductivity (W/mK), the sixth root of its Rayleigh number for
@@ -48,8 +46,9 @@ FilmChart::Values film_at(Temperature mean) {
   const Density rho = air_density(mean, atmosphere);
   const double pr = prandtl(mean), beta = 1.0 / in(above_absolute_zero(mean), K);  // of an ideal gas
   const double grashof = beta * (standard_gravity * m * m * m * rho * rho / (mu * mu));
-  return {in(air_conductivity(mean), W_per_m_K), numeric::sixth_root(grashof * pr), slope(plate, pr),
-          slope(cylinder, pr)};
+  const FreeConvection one{.rayleigh = 1.0, .prandtl = pr};
+  return {in(air_conductivity(mean), W_per_m_K), numeric::sixth_root(grashof * pr),
+          std::sqrt(plate_nusselt(one)) - plate.still, std::sqrt(cylinder_nusselt(one)) - cylinder.still};
 }
 const FilmChart& films() {
   static const FilmChart chart = [] {

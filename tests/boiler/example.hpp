@@ -122,6 +122,9 @@ inline boiler::Battery example_battery(const UsualFan& fan, bool step_up) {
   if (step_up) feed.step_up = power::step_up_of(data::step_up("small 1.2 MHz"), fan.rated_voltage, 2.5 * V);
   return {.pack = power::make_pack(pack), .feed = feed, .stop_at = 4.5 * V};
 }
+inline boiler::BoilerHeat heat_of(const boiler::RaiseInput& input, const fire::Burning& burning, Temperature water) {
+  return boiler::boiler_heat(input.boiler, input.fire, burning, boiler::zones(input.boiler, burning, water), water);
+}
 /// The boiler of `example_a` with a usual fan on a pack.
 inline boiler::RaiseInput example_coupled(std::string_view fan_id = "axial 60x25", bool step_up = true) {
   const UsualFan& fan = usual_fan(fan_id);

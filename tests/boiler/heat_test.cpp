@@ -50,7 +50,7 @@ TEST_CASE("snapshots of the worked example") {
   for (const Row& row : {Row{60.0, 1101.8, 489.1, 476.9, 303.1, 273, 4.160, 29.9, 1.595, 15.7},
                          Row{120.42, 1107.1, 535.0, 474.1, 284.8, 268, 4.151, 30.5, 1.618, 36.9}}) {
     CAPTURE(row.water);
-    const BoilerHeat heat = boiler_heat(input.boiler, input.fire, burning, degC(row.water));
+    const BoilerHeat heat = heat_of(input, burning, degC(row.water));
     CHECK(burning.mixture.temperature(burning.enthalpy) == near(kelvin(1962.3), 1e-4));
     CHECK(heat.firebox.gas == near(kelvin(row.firebox), 1e-4));
     CHECK(heat.tubes.exit == near(kelvin(row.exit), 2e-4));
@@ -63,7 +63,7 @@ TEST_CASE("snapshots of the worked example") {
     CHECK(heat.outside == near(row.outside * W, 4e-3));
   }
   for (const auto& [t, q] : {std::pair{20.0, 793.8}, {40.0, 786.9}, {80.0, 773.1}, {100.0, 766.2}, {143.7, 750.6}})
-    CHECK(boiler_heat(input.boiler, input.fire, burning, degC(t)).absorbed == near(q * W, 1e-3));
+    CHECK(heat_of(input, burning, degC(t)).absorbed == near(q * W, 1e-3));
 }
 
 TEST_CASE("every balance closes at any flow, lit or not, gas hotter or colder than the water") {
@@ -78,7 +78,7 @@ TEST_CASE("every balance closes at any flow, lit or not, gas hotter or colder th
             CAPTURE(past);
             CAPTURE(water);
             const Burning b = input.fire.burn(lit, wanted * W, air * g_per_s, past * air * g_per_s);
-            const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, degC(water));
+            const BoilerHeat h = heat_of(input, b, degC(water));
             CHECK(std::abs(in(b.to_gas - h.absorbed - h.stack, W)) < 1e-9 + 1e-8 * in(b.to_gas, W));
             const Temperature low = std::min(degC(water), b.mixture.temperature(b.enthalpy)),
                               high = std::max(degC(water), b.mixture.temperature(b.enthalpy));
@@ -93,7 +93,7 @@ TEST_CASE("a heat factor moves heat, it makes none") {
   RaiseInput input = example_a();
   input.boiler.heat_factor = 0.758;
   const Burning b = input.fire.burn(1.0, 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
-  const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, degC(60));
+  const BoilerHeat h = heat_of(input, b, degC(60));
   CHECK(h.absorbed == near(0.758 * 780.0 * W, 1e-3));
   CHECK(b.to_gas == near(h.absorbed + h.stack + h.astray, 1e-10));
 }
@@ -108,7 +108,7 @@ TEST_CASE("no heat factor makes heat: gas cooled to the water is the end of it")
       CAPTURE(factor);
       Boiler boiler = base.boiler;
       boiler.heat_factor = factor;
-      const BoilerHeat h = boiler_heat(boiler, base.fire, b, degC(water));
+      const BoilerHeat h = boiler_heat(boiler, base.fire, b, zones(boiler, b, degC(water)), degC(water));
       const Power carried = b.gas * (b.mixture.enthalpy(degC(water)) - b.mixture.enthalpy(degC(15)));
       CHECK(h.absorbed + carried <= b.to_gas + 1e-6 * W);
       CHECK(b.to_gas == near(h.absorbed + h.stack + h.astray, 1e-10));
@@ -156,7 +156,7 @@ TEST_CASE("the gas path sees the same temperatures that the boiler is heated wit
   const FiredBoiler source(input.fire, input.boiler, condition);
   const GasTemperatures seen = source.after_bed(0.3 * g_per_s, 0.1 * g_per_s);
   const BoilerHeat heat =
-      boiler_heat(input.boiler, input.fire, input.fire.burn(0.7, 122.0 * W, 0.3 * g_per_s, 0.1 * g_per_s), degC(45));
+      heat_of(input, input.fire.burn(0.7, 122.0 * W, 0.3 * g_per_s, 0.1 * g_per_s), degC(45));
   CHECK(seen.firebox == heat.firebox.gas);
   CHECK(seen.tube_exit == heat.tubes.exit);
   CHECK(seen.tube_mean > seen.tube_exit);
@@ -172,7 +172,7 @@ TEST_CASE("boilers out of range are refused") {
   const auto refuses = [&](auto change) {
     Boiler boiler = input.boiler;
     change(boiler);
-    CHECK_THROWS_AS((check(boiler), boiler_heat(boiler, input.fire, b, degC(60))), ModelError);
+    CHECK_THROWS_AS((check(boiler), boiler_heat(boiler, input.fire, b, zones(boiler, b, degC(60)), degC(60))), ModelError);
   };
   refuses([](Boiler& x) { x.water = 0.0 * g; });
   refuses([](Boiler& x) { x.metal = -1.0 * J / K; });

@@ -94,7 +94,7 @@ TEST_CASE("flow sweep") {
     CHECK(run.time_of(RaiseEventKind::own_blower).value() == near(row.own * minute, 2e-3));
     CHECK(run.time_of(RaiseEventKind::working).value() == near(row.working * minute, 2e-3));
     const Burning b = input.fire.burn(1.0, 0.0 * W, 0.75 * row.air * g_per_s, 0.25 * row.air * g_per_s);
-    const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, degC(100));
+    const BoilerHeat h = heat_of(input, b, degC(100));
     CHECK(std::abs(in_degC(h.firebox.gas) - row.firebox) < 0.6);
     CHECK(std::abs(in_degC(h.tubes.exit) - row.exit) < 0.6);
     CHECK(std::abs(h.absorbed / b.chemical - row.used) < 0.006);
@@ -285,7 +285,7 @@ TEST_CASE("the tolerance of the steps is enough") {
     const double lit = lit_share(input.fire.input().kindling, t * s);
     const Burning b =
         input.fire.burn(lit, lit < 1.0 ? input.fire.kindling_heat() : 0.0 * W, 0.3 * g_per_s, 0.1 * g_per_s);
-    const BoilerHeat h = boiler_heat(input.boiler, input.fire, b, water);
+    const BoilerHeat h = heat_of(input, b, water);
     water += (h.absorbed - h.outside) * (0.05 * s) / (input.boiler.water * water_capacity(water) + input.boiler.metal);
     t += 0.05;
   }
