@@ -92,7 +92,8 @@ double turbulent_nusselt(const matter::TubeHeat& at) {
   const double root = 1.8 * std::log10(at.reynolds) - 1.5, f8 = 1.0 / (8.0 * root * root);
   const double ratio = at.bore_over_length;
   return f8 * (at.reynolds - 1000.0) * at.prandtl /
-         (1.0 + 12.7 * std::sqrt(f8) * (numeric::cube_root(at.prandtl * at.prandtl) - 1.0)) * (1.0 + numeric::cube_root(ratio * ratio));
+         (1.0 + 12.7 * std::sqrt(f8) * (numeric::cube_root(at.prandtl * at.prandtl) - 1.0)) *
+         (1.0 + numeric::cube_root(ratio * ratio));
 }
 
 double fire_tube_nusselt(const matter::TubeHeat& at) {

@@ -20,8 +20,8 @@ struct TableNode {
   std::uint32_t line;
 };
 struct Table {
-  std::string_view name;   // "data/fans.yaml", "cautions/zinc.yaml"
-  std::string_view words;  // all keys and texts
+  std::string_view name;             // "data/fans.yaml", "cautions/zinc.yaml"
+  std::string_view words;            // all keys and texts
   std::span<const TableNode> nodes;  // the document first
 };
 /// All that lib/data/embed has drawn out of lib/data/*.yaml and cautions/*.yaml, in the order of their names.

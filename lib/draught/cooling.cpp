@@ -91,8 +91,7 @@ Temperature cooled_well_mixed(const GasCooling& cooling) {
   return cooling.ambient + (cooling.inlet - cooling.ambient) / (1.0 + transfer_units(cooling));
 }
 
-WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient,
-                             double guess) {
+WallBalance tube_conductance(const TubeWall& tube, MassFlow flow, Temperature gas, Temperature ambient, double guess) {
   require_above_zero("tube length", tube.length);
   require_not_negative("wall of the tube", tube.outside - tube.bore);
   const double nusselt = matter::tube_nusselt({.reynolds = reynolds_tube(flow, tube.bore, matter::air_viscosity(gas)),

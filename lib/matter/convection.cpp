@@ -104,7 +104,8 @@ double gnielinski_nusselt(double reynolds, double prandtl) {
   require_within("Reynolds number of turbulent flow", reynolds, {2300.0, 5e6});
   require_within("Prandtl number", prandtl, {0.5, 2000.0});
   const double root = 0.790 * std::log(reynolds) - 1.64, f8 = 1.0 / (8.0 * root * root);
-  return f8 * (reynolds - 1000.0) * prandtl / (1.0 + 12.7 * std::sqrt(f8) * (numeric::cube_root(prandtl * prandtl) - 1.0));
+  return f8 * (reynolds - 1000.0) * prandtl /
+         (1.0 + 12.7 * std::sqrt(f8) * (numeric::cube_root(prandtl * prandtl) - 1.0));
 }
 
 double tube_nusselt(const TubeHeat& at) {

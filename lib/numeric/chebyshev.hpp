@@ -8,9 +8,10 @@
 #include <vector>
 
 namespace lumwright::numeric {
-/// `Count` functions of one variable, each a polynomial of degree `Degree` on every piece between rising breaks, through
-/// its values at Chebyshev's points (Trefethen, Approximation Theory and Approximation Practice, 2013, ch. 2 to 4): for
-/// a function without a kink inside a piece the error falls geometrically with the degree. Read within the breaks only.
+/// `Count` functions of one variable, each a polynomial of degree `Degree` on every piece between rising breaks,
+/// through its values at Chebyshev's points (Trefethen, Approximation Theory and Approximation Practice, 2013, ch. 2 to
+/// 4): for a function without a kink inside a piece the error falls geometrically with the degree. Read within the
+/// breaks only.
 template <std::size_t Count, std::size_t Degree>
 class ChebyshevPieces {
  public:

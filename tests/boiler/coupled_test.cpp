@@ -53,8 +53,7 @@ TEST_CASE("the run is that of a plain method with small steps") {
     const Sample pack = state_after(battery.pack, battery.feed, battery.stop_at, t * s);
     const Rotation n = fan_speed(fan.motor, supply_state(battery.feed, pack.voltage).fan_voltage);
     const PathFlow f = solve_duty(*input.path, source, fan.fan(n)).flow;
-    const BoilerHeat h =
-        heat_of(input, input.fire.burn(lit, c.wanted_by_bed, f.bed, f.past_bed), water);
+    const BoilerHeat h = heat_of(input, input.fire.burn(lit, c.wanted_by_bed, f.bed, f.past_bed), water);
     return (h.absorbed - h.outside) / (input.boiler.water * water_capacity(water) + input.boiler.metal);
   };
   const Raise run = raise(input);

@@ -155,8 +155,7 @@ TEST_CASE("the gas path sees the same temperatures that the boiler is heated wit
   const Condition condition{.lit = 0.7, .wanted_by_bed = 122.0 * W, .water = degC(45)};
   const FiredBoiler source(input.fire, input.boiler, condition);
   const GasTemperatures seen = source.after_bed(0.3 * g_per_s, 0.1 * g_per_s);
-  const BoilerHeat heat =
-      heat_of(input, input.fire.burn(0.7, 122.0 * W, 0.3 * g_per_s, 0.1 * g_per_s), degC(45));
+  const BoilerHeat heat = heat_of(input, input.fire.burn(0.7, 122.0 * W, 0.3 * g_per_s, 0.1 * g_per_s), degC(45));
   CHECK(seen.firebox == heat.firebox.gas);
   CHECK(seen.tube_exit == heat.tubes.exit);
   CHECK(seen.tube_mean > seen.tube_exit);
@@ -172,7 +171,8 @@ TEST_CASE("boilers out of range are refused") {
   const auto refuses = [&](auto change) {
     Boiler boiler = input.boiler;
     change(boiler);
-    CHECK_THROWS_AS((check(boiler), boiler_heat(boiler, input.fire, b, zones(boiler, b, degC(60)), degC(60))), ModelError);
+    CHECK_THROWS_AS((check(boiler), boiler_heat(boiler, input.fire, b, zones(boiler, b, degC(60)), degC(60))),
+                    ModelError);
   };
   refuses([](Boiler& x) { x.water = 0.0 * g; });
   refuses([](Boiler& x) { x.metal = -1.0 * J / K; });

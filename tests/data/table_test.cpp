@@ -17,7 +17,8 @@ Node tree(const std::string& text) {
 }
 std::optional<std::string> value_of(const data::Table& table, const data::TableNode& row, std::string_view key) {
   for (const data::TableNode& node : std::span(&row + row.children, row.count))
-    if (table.words.substr(node.key, node.key_size) == key) return std::string(table.words.substr(node.text, node.text_size));
+    if (table.words.substr(node.key, node.key_size) == key)
+      return std::string(table.words.substr(node.text, node.text_size));
   return std::nullopt;
 }
 }  // namespace

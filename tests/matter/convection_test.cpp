@@ -68,7 +68,8 @@ TEST_CASE("convection rises with the difference and does not ask which side is w
         near(free_convection_plate(60.0 * mm, degC(20), degC(120)), 1e-12));
 }
 
-TEST_CASE("the chart of films is the equation, worked out from air's own properties, between and on the rows of air.yaml") {
+TEST_CASE(
+    "the chart of films is the equation, worked out from air's own properties, between and on the rows of air.yaml") {
   // identity: Ra = g beta dT L^3 Pr / nu^2 at the mean temperature, beta of an ideal gas
   for (const Length& size : {15.0 * mm, 0.3 * m})
     for (double surface = -50.0; surface < 1500.0; surface += 13.7)
@@ -79,7 +80,8 @@ TEST_CASE("the chart of films is the equation, worked out from air's own propert
         const double rise = std::abs(surface - air) / in(above_absolute_zero(mean), K), pr = prandtl(mean);
         const double cubed = in(size, m) * in(size, m) * in(size, m), kinematic = AnyQuantity(nu).si;
         const FreeConvection at{.rayleigh = 9.80665 * rise * cubed * pr / (kinematic * kinematic), .prandtl = pr};
-        CHECK(free_convection_plate(size, warm, cold) == near(plate_nusselt(at) * air_conductivity(mean) / size, 1e-10));
+        CHECK(free_convection_plate(size, warm, cold) ==
+              near(plate_nusselt(at) * air_conductivity(mean) / size, 1e-10));
         CHECK(free_convection_cylinder(size, warm, cold) ==
               near(cylinder_nusselt(at) * air_conductivity(mean) / size, 1e-10));
       }

@@ -1,6 +1,5 @@
 #include "plan/cautions.hpp"
 #include "data/table.hpp"
-#include "data/table.hpp"
 #include "describe.hpp"
 #include "description/random_build.hpp"
 #include "near.hpp"
@@ -296,7 +295,8 @@ TEST_CASE(
     for (const char* key : {"title", "text", "authority"}) CHECK(row.text(key).size() > 5);
     CHECK(standings.contains(row.text("standing")));
     CHECK(parts.contains(row.text("near")));  // of the report
-    CHECK(table.nodes.front().count == 8 + (row.has("head") ? 1u : 0u) + (row.has("adds") ? 1u : 0u) + (row.has("brief") ? 1u : 0u));
+    CHECK(table.nodes.front().count ==
+          8 + (row.has("head") ? 1u : 0u) + (row.has("adds") ? 1u : 0u) + (row.has("brief") ? 1u : 0u));
     CHECK(!row.texts("steps").empty());
     for (const std::string& step : row.texts("steps")) CHECK_MESSAGE(steps.contains(step), step);
   }

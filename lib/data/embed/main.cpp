@@ -32,22 +32,24 @@ std::string drawn_out(const std::filesystem::path& file, std::size_t number) {
   std::string text = fmt::format("constexpr std::string_view words_{} ={};\nconstexpr TableNode nodes_{}[] = {{\n",
                                  number, literal(flat.table().words), number);
   for (const data::TableNode& n : flat.table().nodes)
-    text += fmt::format("{{{},{},{},{},{},{},{}}},\n", n.key, n.key_size, n.text, n.text_size, n.children, n.count,
-                        n.line);
+    text +=
+        fmt::format("{{{},{},{},{},{},{},{}}},\n", n.key, n.key_size, n.text, n.text_size, n.children, n.count, n.line);
   return text + fmt::format("}};\nconstexpr std::string_view name_{} = \"{}\";\n", number, flat.table().name);
 }
 
 void write(const std::string& out, int count, char** files) {
-  std::string text = "// Written by lib/data/embed: do not edit.\n#include \"data/table.hpp\"\n\n"
-                     "namespace lumwright::data {\nnamespace {\n",
+  std::string text =
+                  "// Written by lib/data/embed: do not edit.\n#include \"data/table.hpp\"\n\n"
+                  "namespace lumwright::data {\nnamespace {\n",
               all;
   for (int i = 0; i < count; ++i) {
     text += drawn_out(files[i], static_cast<std::size_t>(i));
     all += fmt::format("    {{name_{0}, words_{0}, nodes_{0}}},\n", i);
   }
-  text += fmt::format("constexpr Table all[] = {{\n{}}};\n}}  // namespace\n"
-                      "std::span<const Table> tables() {{ return all; }}\n}}  // namespace lumwright::data\n",
-                      all);
+  text += fmt::format(
+      "constexpr Table all[] = {{\n{}}};\n}}  // namespace\n"
+      "std::span<const Table> tables() {{ return all; }}\n}}  // namespace lumwright::data\n",
+      all);
   std::ofstream to(out, std::ios::binary);
   if (!(to << text).flush()) throw std::runtime_error("cannot write " + out);
 }

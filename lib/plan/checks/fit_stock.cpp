@@ -52,8 +52,7 @@ std::optional<Finding> judge_fit_stock(const model::Solved& solved) {
     f.action =
         "take one of these and measure it: nominal sizes are not to be trusted; change the tube rather than the "
         "chimney";
-  f.basis =
-      stock.empty() ? data::Basis{data::Standing::secondary, "table of stock sizes"} : stock.front().tube.basis;
+  f.basis = stock.empty() ? data::Basis{data::Standing::secondary, "table of stock sizes"} : stock.front().tube.basis;
   f.formula = "least skim first, then least leak";
   f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
              computed(solved, "c_need", "gap needed cold", fit.fit.needed),
