@@ -6,6 +6,7 @@
 #include "report/html/parts.hpp"
 #include "report/picture/choice.hpp"
 #include "report/picture/picture.hpp"
+#include "report/places/places.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <set>
@@ -108,12 +109,15 @@ void write_example_picture(report::Tag parent, const Piece& fence, Facts& facts)
       {"supply", report::picture_of_supply},   {"fit", report::picture_of_fit},
       {"unit", report::picture_of_unit},       {"sensitivities", report::picture_of_sensitivities}};
   const std::vector<std::string> asked = shell_words(asked_of(fence, {}).what);
-  const auto found = std::find_if(pictures.begin(), pictures.end(),
-                                  [&](const auto& row) { return asked.size() == 2 && row.first == asked[1]; });
-  if (found == pictures.end()) throw std::logic_error("no picture is called `" + fence.text + "`");
+  if (asked.size() != 2) throw std::logic_error("a picture has an example and a name");
   const report::TextStyle style;
   const plan::ReportData& data = facts.example(asked[0]);
-  report::Picture picture = found->second(data, style);
+  report::Picture picture;
+  for (const auto& [name, of] : pictures)
+    if (name == asked[1]) picture = of(data, style);
+  for (report::places::PartPicture& one : report::places::pictures(*data.build, data.assessment.assumed, style))
+    if (one.picture.id == asked[1]) picture = std::move(one.picture);
+  if (picture.id.empty()) throw std::logic_error("no picture is called `" + fence.text + "`");
   if (!picture.draw) throw std::logic_error("`" + fence.text + "` is not drawn: " + picture.not_drawn);
   picture.id += "-" + asked[0];
   picture.title += ": " + data.assessment.build;

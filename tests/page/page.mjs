@@ -96,6 +96,45 @@ async function faultsAndComments() {
   await context.close()
 }
 
+/// The place of the field that has the focus stands out in its drawing; a place that is clicked leads to its field, also
+/// where that is folded away.
+async function sketches() {
+  const { page, context } = await opened('sketches')
+  await example(page)
+  await page.waitForSelector('.sketch [data-key="engine.tubes.bore"]')
+  await page.focus('#field-engine-tubes-bore')
+  await page.waitForSelector('.sketch.at-hand .active')
+  const active = () =>
+    page.evaluate(() => [...document.querySelectorAll('.sketch .active')].map(place => place.dataset.key).join())
+  expect((await active()) === 'engine.tubes.bore', `sketches: the field of the bore marks ${await active()}`)
+  await page.fill('#field-engine-tubes-bore', '8.25 mm')
+  await page.waitForFunction(() => document.querySelector('.sketch .active text.value').textContent.includes('8.25 mm'))
+  await page.click('.sketch [data-key="engine.boiler.lagging"] .letter >> nth=0')
+  expect(
+    (await page.evaluate(() => document.activeElement.id)) === 'field-engine-boiler-lagging',
+    'sketches: a click on the felt does not lead to its field'
+  )
+  await page.waitForFunction(
+    () => document.querySelector('.sketch .active')?.dataset.key === 'engine.boiler.lagging'
+  )
+  await page.evaluate(() =>
+    document.querySelectorAll('.work details').forEach(d => {
+      d.open = true
+    })
+  )
+  await page.waitForFunction(() => document.querySelectorAll('.sketch').length === 9)
+  const lost = await page.evaluate(() =>
+    [...document.querySelectorAll('.sketch [data-key]')]
+      .map(place => place.dataset.key)
+      .filter(key => {
+        const field = document.getElementById(`field-${key.replaceAll('.', '-')}`)
+        return !field || field.closest('.group') !== document.querySelector(`.sketch [data-key="${key}"]`).closest('.group')
+      })
+  )
+  expect(lost.length === 0, `sketches: not beside their fields: ${lost}`)
+  await context.close()
+}
+
 /// Markup in a name stays text; hostile text gives faults and the page goes on.
 async function hostile() {
   const { page, context } = await opened('hostile')
@@ -247,4 +286,4 @@ async function linksAndKeeping() {
   await torn.context.close()
 }
 
-await run(byKeyboard, faultsAndComments, hostile, levers, makingChoosingTuning, linksAndKeeping)
+await run(byKeyboard, faultsAndComments, sketches, hostile, levers, makingChoosingTuning, linksAndKeeping)

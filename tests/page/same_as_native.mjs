@@ -37,7 +37,7 @@ function compare(file, samples, share) {
 }
 function refused(name, text) {
   const begin = performance.now()
-  const answer = ask({ do: 'answer', text, name, samples: 0 })
+  const answer = ask({ do: 'answer', text, name, samples: 0, parts: ['head', 'cautions', 'sketches'] })
   const took = performance.now() - begin
   if (answer.error !== undefined) failures.push(`${name}: a mistake of its own: ${answer.error}`)
   if (took > 5000) failures.push(`${name}: ${took} ms`)
@@ -81,7 +81,7 @@ for (const [name, text] of Object.entries({
 })) {
   const answer = refused(name, text)
   if (name !== 'empty' && name !== 'markup' && !answer.faults?.length) failures.push(`${name}: no fault`)
-  if (name === 'markup' && /<img/.test(answer.html)) failures.push('markup of a name is markup on the page')
+  if (name === 'markup' && /<img/.test(JSON.stringify(answer))) failures.push('markup of a name is markup on the page')
 }
 writeFileSync('compared.txt', `${compared} numbers\n`)
 for (const line of failures) console.log(line)

@@ -11,8 +11,9 @@ using Json = nlohmann::ordered_json;
 Json form();
 /// The looks of the report, for the page that shows it.
 Json style();
-/// Verdict, faults beside their keys, and the report as HTML, of the description `text`. `samples`: none, or so many;
-/// `whole`: with the moves that clear checks, and with the appendix.
+/// Verdict, chief answers and what was assumed, of the description `text`. `samples`: none, or so many; `whole`: with
+/// the moves that clear checks. `parts`: which parts of the report as HTML (head, pictures, cautions, appendix), and
+/// "sketches", the drawings of where to measure; asked of the same build again they are not worked out anew.
 Json answer(const Json& question);
 /// The JSON of `check --format json` for the same question.
 Json report_as_json(const Json& question);

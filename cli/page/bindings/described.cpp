@@ -17,5 +17,5 @@ Described::Described(const Json& question)
     : build(description::read_build(source_of(question, "text", question.value("name", "build.yaml")))),
       tuning(tuning_in(question)),
       units(units_called(question.value("units", ""))),
-      samples{.count = question.value("samples", std::size_t{0}), .threads = 1} {}
+      samples{.count = question.value("samples", std::size_t{0})} {}
 }  // namespace lumwright::page

@@ -16,7 +16,7 @@ Json tuned(const Json& question) {
 Json choice(const Json& question) {
   const description::Bin bin = description::read_bin(source_of(question, "text", question.value("name", "bin.yaml")));
   const std::vector<report::NamedText> files =
-      report::choice_files(choose::choose(bin, {.threads = 1, .samples = question.value("samples", std::size_t{0})}), {});
+      report::choice_files(choose::choose(bin, {.samples = question.value("samples", std::size_t{0})}), {});
   Json all = Json::array();
   for (const report::NamedText& file : files) all.push_back({{"name", file.name}, {"what", file.what}, {"text", file.text}});
   return {{"html", files.front().text}, {"files", std::move(all)}};

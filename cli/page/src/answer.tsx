@@ -1,30 +1,22 @@
 // The answer: the report of the program, taken over part by part, and the build that it is compared with.
-import { useEffect, useRef } from 'preact/hooks'
-import type { Answered, Chief } from './asked'
+import { useLayoutEffect, useRef } from 'preact/hooks'
+import type { Answered, Chief, Part } from './asked'
 import type { Store } from './store'
 
-const parts = ['part-head', 'part-pictures', 'part-cautions', 'part-appendix'] as const
-/// The program's own markup, inert: what users wrote is text in it.
-function partsOf(html: string): Map<string, Element> {
-  const page = new DOMParser().parseFromString(html, 'text/html')
-  return new Map(
-    parts.flatMap(id => {
-      const found = page.getElementById(id)
-      return found ? [[id, found] as const] : []
-    })
-  )
-}
-function takeOver(box: HTMLElement, part: Element | undefined): void {
-  const markup = part?.innerHTML ?? ''
-  if (box.dataset['shown'] === markup) return
+const parts: Part[] = ['head', 'pictures', 'cautions', 'appendix']
+const shown = new WeakMap<HTMLElement, string>()
+/// The program's own markup, inert while it is read: what users wrote is text in it. What is there already stays.
+export function takeOver(box: HTMLElement, html: string): void {
+  if (shown.get(box) === html) return
+  const part = new DOMParser().parseFromString(html, 'text/html').body
   const open = [...box.querySelectorAll('details[open] > .folded')].map(folded => folded.id)
-  box.replaceChildren(...document.importNode(part ?? document.createElement('div'), true).childNodes)
+  box.replaceChildren(...document.importNode(part, true).childNodes)
   for (const id of open)
     box
       .querySelector(`#${CSS.escape(id)}`)
       ?.closest('details')
       ?.setAttribute('open', '')
-  box.dataset['shown'] = markup
+  shown.set(box, html)
 }
 
 function Row({ now, before }: { now: Chief; before: Chief | undefined }) {
@@ -86,17 +78,14 @@ function statusOf(store: Store): string {
 }
 export function AnswerPanel({ store }: { store: Store }) {
   const { answer, trouble, refusal, stale, form } = store.state
-  const boxes = useRef(new Map<string, HTMLElement>())
-  const html = answer?.html
-  useEffect(() => {
-    if (html === undefined) return
-    const made = partsOf(html)
-    for (const [id, box] of boxes.current) takeOver(box, made.get(id))
-  }, [html])
-  const box = (id: string) => (
+  const boxes = useRef(new Map<Part, HTMLElement>())
+  useLayoutEffect(() => {
+    for (const [part, box] of boxes.current) takeOver(box, answer?.parts[part] ?? '')
+  }, [answer])
+  const box = (id: Part) => (
     <div
       key={id}
-      class={id}
+      class={`part-${id}`}
       ref={made => {
         if (made) boxes.current.set(id, made)
       }}
@@ -128,7 +117,7 @@ export function AnswerPanel({ store }: { store: Store }) {
           </p>
         ))}
         {answer && <SideBySide store={store} answer={answer} />}
-        {box('part-head')}
+        {box('head')}
       </section>
       <main>{parts.slice(1).map(box)}</main>
     </div>

@@ -48,6 +48,14 @@ export interface Answered {
   checks: number
   assumed: Assumed[]
   answers: Chief[]
+  parts: { [part in Part]?: string } // of the report, each a document whose body holds it
+  sketches?: Sketch[]
+}
+export type Part = 'head' | 'pictures' | 'cautions' | 'appendix'
+/// A drawing of a part of the description with the places marked where it is measured.
+export interface Sketch {
+  part: string
+  title: string
   html: string
 }
 export interface MadeFile {
@@ -83,7 +91,18 @@ export type Reply<T> = T | Refusal
 
 export interface Questions {
   form: [{}, Form]
-  answer: [{ text: string; name: string; tuned: string; units: string; samples: number; whole: boolean }, Answered]
+  answer: [
+    {
+      text: string
+      name: string
+      tuned: string
+      units: string
+      samples: number
+      whole: boolean
+      parts: (Part | 'sketches')[]
+    },
+    Answered
+  ]
   json: [{ text: string; tuned?: string; samples: number }, { json: string }]
   files: [
     { text: string; name: string; tuned: string; units: string; samples: number; paper: string; draft: boolean },

@@ -32,9 +32,19 @@ export function asWritten(typed: string): string {
   return JSON.stringify(value)
 }
 
+const most_kept = 6
+const kept: Description[] = [] // a move of a lever asks for the same few texts again and again
+
 export class Description {
   private readonly document: Document | undefined
-  constructor(readonly text: string) {
+  static of(text: string): Description {
+    const at = kept.findIndex(one => one.text === text)
+    const found = at < 0 ? new Description(text) : kept.splice(at, 1)[0]!
+    kept.unshift(found)
+    kept.length = Math.min(kept.length, most_kept)
+    return found
+  }
+  private constructor(readonly text: string) {
     this.document = parsed(text)
   }
   get readable(): boolean {
@@ -57,11 +67,11 @@ export class Description {
     const value = typed.trim()
     if (value === this.value(key)) return this.text
     const changed = value === '' ? this.without(key) : this.written(key, asWritten(value))
-    const read = new Description(changed)
+    const read = Description.of(changed)
     return read.readable && read.value(key) === value ? changed : this.rewritten(key, value)
   }
   withAll(settings: { key: string; value: string }[]): string {
-    return settings.reduce((text, one) => new Description(text).with(one.key, one.value), this.text)
+    return settings.reduce((text, one) => Description.of(text).with(one.key, one.value), this.text)
   }
 
   private node(key: string): Node | undefined {

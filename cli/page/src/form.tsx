@@ -1,6 +1,7 @@
 // The form: every key of a description as a field, part by part in the order one measures.
 import { useState } from 'preact/hooks'
 import type { Assumed, Fault, Key } from './asked'
+import { Sketches } from './sketches'
 import type { Store } from './store'
 import { grouped, idOf, labelOf, partOf, type Group } from './words'
 
@@ -136,6 +137,7 @@ function GroupOfKeys({ known, group }: { known: Known; group: Group }) {
       </summary>
       {(open || faulty) && (
         <>
+          <Sketches store={known.store} group={group.id} />
           <Parts known={known} group={group} expert={false} />
           {experts.length > 0 && (
             <details class="experts" open={folded}>

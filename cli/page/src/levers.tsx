@@ -47,7 +47,7 @@ function standing(store: Store, lever: Lever, first: string): number {
 }
 /// What stood behind the keys of a lever before it was moved.
 function before(lever: Lever, base: string): Map<string, string> {
-  const description = new Description(base)
+  const description = Description.of(base)
   return new Map(lever.values.flatMap(value => value.settings.map(one => [one.key, description.value(one.key)])))
 }
 function Slider({ store, lever, base, first }: { store: Store; lever: Lever; base: string; first: string }) {
@@ -90,7 +90,7 @@ function Slider({ store, lever, base, first }: { store: Store; lever: Lever; bas
 export function MovePlace({ store, core }: { store: Store; core: Core }) {
   const { base, levers, told } = useLevers(store, core)
   if (!levers) return <p>{told || 'Looking for what moves this build most.'}</p>
-  const was = new Description(base)
+  const was = Description.of(base)
   return (
     <div class="levers">
       <p class="lead">What a workshop can change and what moves this build most, the strongest first.</p>

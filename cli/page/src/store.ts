@@ -38,7 +38,7 @@ export class Store {
     units: '',
     active: ''
   }
-  description = new Description('')
+  description = Description.of('')
   private undone: string[] = []
   private done: string[] = []
   private last_edit = ''
@@ -97,7 +97,7 @@ export class Store {
     this.show(text)
   }
   private show(text: string): void {
-    this.description = new Description(text)
+    this.description = Description.of(text)
     this.set({ text })
   }
 }

@@ -19,14 +19,15 @@ const groups: [string, string, string[]][] = [
   ['measured', 'Measured in place of it', ['draught', 'load']]
 ]
 const below = (key: string, part: string): boolean => key === part || key.startsWith(`${part}.`)
-/// Every key in exactly one group, that of the longest part it lies in.
+/// The group of the longest part that a key lies in.
+export const groupOf = (key: string): string | undefined =>
+  groups
+    .flatMap(([id, , parts]) => parts.filter(part => below(key, part)).map(part => ({ id, length: part.length })))
+    .sort((a, b) => b.length - a.length)[0]?.id
+/// Every key in exactly one group.
 export function grouped(keys: Key[]): Group[] {
-  const of = (key: string): string | undefined =>
-    groups
-      .flatMap(([id, , parts]) => parts.filter(part => below(key, part)).map(part => ({ id, length: part.length })))
-      .sort((a, b) => b.length - a.length)[0]?.id
-  const out = groups.map(([id, title]) => ({ id, title, keys: keys.filter(key => of(key.key) === id) }))
-  const rest = keys.filter(key => of(key.key) === undefined)
+  const out = groups.map(([id, title]) => ({ id, title, keys: keys.filter(key => groupOf(key.key) === id) }))
+  const rest = keys.filter(key => groupOf(key.key) === undefined)
   return rest.length > 0 ? [...out, { id: 'others', title: 'And also', keys: rest }] : out
 }
 /// "engine.boiler.own_blower_from" -> "Own blower from".

@@ -18,7 +18,7 @@ double key_width(const Key& key) { return sample + sample_gap + text_width(key.w
 }  // namespace
 
 Figure::Figure(Tag parent, const About& about, double width, double height)
-    : id_(about.id), width_(width), svg_(parent.add("svg")), defs_(svg_) {
+    : id_(about.id), width_(width), svg_(parent.add("svg")), defs_(svg_), into_(svg_) {
   svg_.set("class", narrow() ? "chart narrow" : "chart wide").set("role", "img");
   svg_.set("viewBox", "0 0 " + coordinate(width) + " " + coordinate(height));
   svg_.set("aria-labelledby", id_ + "-t " + id_ + "-d");
@@ -27,7 +27,7 @@ Figure::Figure(Tag parent, const About& about, double width, double height)
   defs_ = svg_.add("defs");
 }
 Tag Figure::drawn(const char* shape, std::string_view look, std::string_view clip) {
-  const Tag element = svg_.add(shape).set("class", look);
+  const Tag element = into_.add(shape).set("class", look);
   if (!clip.empty()) element.set("clip-path", "url(#" + std::string(clip) + ")");
   return element;
 }
@@ -67,7 +67,7 @@ void Figure::hatched(const std::vector<Spot>& spots, Hatch hatch, std::string_vi
   drawn("polygon", "hatched", clip).set("points", points(spots)).set("fill", fill);
 }
 void Figure::words(Spot at, std::string_view text, std::string_view look, Anchor anchor) {
-  const Tag element = svg_.add("text", text).set("x", at.x).set("y", at.y).set("class", look);
+  const Tag element = into_.add("text", text).set("x", at.x).set("y", at.y).set("class", look);
   if (anchor != Anchor::start) element.set("text-anchor", anchor == Anchor::middle ? "middle" : "end");
 }
 void Figure::mark(Spot at, Marker marker, std::string_view look) {
@@ -88,6 +88,13 @@ void Figure::mark(Spot at, Marker marker, std::string_view look) {
     case Marker::speck:
       return specks({at}, look);
   }
+}
+void Figure::circle(Spot middle, double radius, std::string_view look) {
+  drawn("circle", look).set("cx", middle.x).set("cy", middle.y).set("r", radius);
+}
+void Figure::begin_place(std::string_view key, std::string_view title, std::string_view look) {
+  into_ = svg_.add("g").set("class", look).set("data-key", key);
+  into_.add("title", title);
 }
 void Figure::specks(const std::vector<Spot>& spots, std::string_view look, std::string_view clip) {
   std::string path;

@@ -40,17 +40,21 @@ class Figure {
   void hatched(const std::vector<Spot>& spots, Hatch hatch, std::string_view clip = {});
   void words(Spot at, std::string_view text, std::string_view look, Anchor anchor = Anchor::start);
   void mark(Spot at, Marker marker, std::string_view look);
+  void circle(Spot middle, double radius, std::string_view look);
   /// Small crosses, all in one shape.
   void specks(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
   /// A clip path of this area; its name is for `trace` and `shape`.
   std::string clip(const Pane& area);
+  /// What is drawn from here to `end_place` is one place of a key of the description, with this title.
+  void begin_place(std::string_view key, std::string_view title, std::string_view look);
+  void end_place() { into_ = svg_; }
 
  private:
   Tag drawn(const char* shape, std::string_view look, std::string_view clip = {});
   std::string hatch_fill(Hatch hatch);
   std::string id_;
   double width_;
-  Tag svg_, defs_;
+  Tag svg_, defs_, into_;
   int clips_ = 0;
   bool hatches_[3] = {false, false, false};
 };

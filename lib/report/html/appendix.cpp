@@ -1,5 +1,6 @@
 #include "description/writer.hpp"
 #include "report/html/parts.hpp"
+#include "report/places/places.hpp"
 #include <algorithm>
 
 namespace lumwright::report::html {
@@ -12,6 +13,15 @@ Tag fold(Tag appendix, const char* id, std::string_view heading) {
 }
 }  // namespace
 
+void write_places(Tag folded, const Writing& w) {
+  folded.add("p", "The letters are the places. What is grey was assumed or is not known. Sketches, not to scale.");
+  const Tag row = folded.add("div").set("class", "sketches");
+  for (const places::PartPicture& one : places::pictures(*w.data.build, w.assessment().assumed, w.style)) {
+    const Tag figure = row.add("figure");
+    figure.add("figcaption").add("h3", one.picture.title);
+    one.picture.draw(figure, one.picture.id, 340.0);
+  }
+}
 void write_description(Tag folded, const Writing& w) {
   if (!w.data.build) return static_cast<void>(folded.add("p", "It is not at hand."));
   folded.add("p", "Save these lines as a file of their own to check, change and compare this build again.");
@@ -30,6 +40,7 @@ void write_appendix(Tag main, const Writing& w, const std::vector<Beside>& besid
   part.add("p", "Tap a line to open it. Only what is open is printed.").set("class", "small-print how");
   write_checks(fold(part, "checks", "Every check, the gravest first"), w);
   write_more_pictures(fold(part, "more", "More pictures, and what to measure next"), w);
+  if (w.data.build) write_places(fold(part, "places", "Where each size is measured"), w);
   write_numbers(fold(part, "numbers", "All numbers"), w);
   write_assumed(fold(part, "assumed", "What was assumed"), w);
   write_sources(fold(part, "sources", "Sources, and what leans on each"), w);

@@ -23,6 +23,7 @@ void write_appendix(Tag main, const Writing& w, const std::vector<Beside>& besid
 void write_more_pictures(Tag folded, const Writing& w);
 void write_checks(Tag folded, const Writing& w);   // the gravest first, then what is not known yet
 void write_numbers(Tag folded, const Writing& w);  // every result
+void write_places(Tag folded, const Writing& w);   // drawings of the parts; the description must be at hand
 void write_assumed(Tag folded, const Writing& w);
 void write_sources(Tag folded, const Writing& w);      // each once, with what leans on it
 void write_description(Tag folded, const Writing& w);  // as it was read

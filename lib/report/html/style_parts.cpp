@@ -32,6 +32,18 @@ const std::string_view chart_style = R"css(
 .metal { fill: var(--grey); } .metal-warm { fill: var(--hot); } .soot { fill: var(--ink); } .clash { fill: var(--bad); fill-opacity: 0.5; }
 .ghost { stroke: var(--ink); stroke-width: 1.4; stroke-dasharray: 5 3; }
 .centre { stroke: var(--faint); stroke-width: 1; stroke-dasharray: 12 3 2 3; }
+.size { stroke: var(--ink); stroke-width: 1.1; } .lead { stroke: var(--grey); stroke-width: 1; } .tip { fill: var(--ink); }
+.balloon { fill: var(--paper); stroke: var(--ink); stroke-width: 1.1; } .chart .letter { font-size: 10.5px; font-weight: 700; }
+.assumed .balloon, .not-known .balloon { stroke: var(--grey); stroke-dasharray: 3 2; }
+.chart .assumed .value, .chart .not-known .value { fill: var(--faint); font-style: italic; }
+.water { fill: var(--cold); fill-opacity: 0.16; } .water-line { stroke: var(--cold); stroke-width: 1.6; }
+.felt { fill: var(--care); fill-opacity: 0.3; } .glow { fill: var(--hot); fill-opacity: 0.3; } .soot-shown { fill: var(--ink); fill-opacity: 0.4; }
+.void { fill: var(--paper); } .void-seen { fill: var(--paper); stroke: var(--ink); stroke-width: 1.2; }
+.lump { fill: var(--grey); fill-opacity: 0.6; stroke: var(--ink); stroke-width: 0.7; } .gap { stroke: var(--paper); stroke-width: 3; }
+.circle-of-holes { fill: none; stroke: var(--faint); stroke-width: 1; stroke-dasharray: 8 3 2 3; }
+.ghost-box { fill: none; stroke: var(--faint); stroke-width: 1; stroke-dasharray: 5 3; }
+.sketches { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr)); gap: 0 1.6rem; }
+.sketches .chart { display: block; max-width: 24rem; }
 .lens { fill: none; stroke: var(--ink); stroke-width: 1.6; } .lens.ring { fill: none; }
 )css";
 
