@@ -92,6 +92,18 @@ std::string size_text(Length size, Figures figures) {
   return fmt::format("{} ({})", first ? inches : millimetres, first ? millimetres : inches);
 }
 
+std::string limits_text(Length least, Length most, Figures figures) {
+  const bool inches = figures == Figures::inches_mm || figures == Figures::inches;
+  const double low = inches ? in(least, inch) : in(least, mm), high = inches ? in(most, inch) : in(most, mm);
+  constexpr double last_bit = 1e-9;
+  for (int decimals = inches ? 3 : 2;; ++decimals) {
+    const double steps = std::pow(10.0, decimals);
+    const double from = std::ceil(low * steps - last_bit) / steps, to = std::floor(high * steps + last_bit) / steps;
+    if (from < to || decimals == 5)
+      return fmt::format("{} to {}", dimension_number(from, decimals), dimension_number(to, decimals));
+  }
+}
+
 void add_dimension(Inks& out, const LinearDimension& d, Figures figures) {
   const Spot a = spot(d.from), b = spot(d.to);
   const double away = in(d.away, mm);

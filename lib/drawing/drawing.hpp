@@ -11,6 +11,9 @@ namespace lumwright::drawing {
 enum class Figures { mm, mm_inches, inches_mm, inches };
 /// A size within words, in the same: "1.2 mm", "1/16 in (1.59 mm)".
 std::string size_text(Length size, Figures figures);
+/// "17.05 to 17.28", each rounded inwards, so that what is printed never allows more: hundredths of a millimetre or, in
+/// inches, thou; finer where the limits lie nearer together. Without the unit.
+std::string limits_text(Length least, Length most, Figures figures);
 
 /// One part as seen from one side, at true size in co-ordinates of its own.
 struct View {
@@ -38,7 +41,7 @@ struct TitleBlock {
   std::string number = {};  // drawing or file name
   std::string date = {};    // as given: nothing is read from a clock
   std::string drawn_by = {};
-  std::string tolerance = {};  // "ISO 2768-m" where no tolerance is written
+  std::string tolerance = {};  // "turned ±0.05, the rest ISO 2768-m": where no limits are written
   bool draft = false;          // DRAFT across every sheet
 };
 

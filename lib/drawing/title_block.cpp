@@ -75,8 +75,7 @@ void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std:
   fill(out, {{c, middle}, {right, top}}, "sheet", fmt::format("{} of {}", sheet + 1, drawing.sheets.size()), name);
   fill(out, {{c, foot}, {right, middle}}, "date", t.date.empty() ? "-" : t.date, note);
   std::string rule(sizes_in(figures_of(here)));
-  if (!t.tolerance.empty()) rule += "No tolerance written: " + t.tolerance + ". ";
-  rule += "Work to the sizes written.";
+  if (!t.tolerance.empty()) rule += "No limits written: " + t.tolerance + ".";
   const std::string number = clean(t.number, 40);
   const double space = width / (wider * note) - 2.0 * (1.0 + width_to_height(number) / 2.0);
   letter(out, {left + 1.5, box.low.y + 1.9}, fitted(clean(rule), space), {note * 0.9}, block_layer);

@@ -87,7 +87,8 @@ Outcome<SolvedFit> solve_fit(const description::Build& build, Inputs& inputs, co
                     "measure the ridge and the bore once more");
     const workshop::Fit result = workshop::fit(in);
     return SolvedFit{in, result,
-                     inputs.one_of_many() ? std::vector<workshop::StockTube>{} : workshop::stock_tubes(in, 3)};
+                     inputs.one_of_many() ? std::vector<workshop::StockTube>{} : workshop::stock_tubes(in, 3),
+                     inputs.one_of_many() ? workshop::FitLimits{} : workshop::fit_limits(in, result)};
   });
 }
 }  // namespace lumwright::model

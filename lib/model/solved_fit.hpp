@@ -3,13 +3,15 @@
 #include "description/build.hpp"
 #include "model/inputs.hpp"
 #include "model/outcome.hpp"
+#include "workshop/fit_limits.hpp"
 #include "workshop/stock.hpp"
 
 namespace lumwright::model {
 struct SolvedFit {
   workshop::FitInput input;
   workshop::Fit fit;
-  std::vector<workshop::StockTube> stock;
+  std::vector<workshop::StockTube> stock;  // samples do without
+  workshop::FitLimits limits{};            // of what is still to be made; samples do without
 };
 
 /// How far the tube goes in: as written, else as far as tube and chimney allow; nothing where those are not known.

@@ -9,6 +9,10 @@ inline constexpr drawing::Point middle{0.0 * mm, 0.0 * mm};
 inline drawing::Point point(workshop::PlanePoint p) { return {p.x, p.y}; }
 /// "3 x " before a diameter.
 std::string times(int count);
+/// " (17.05 to 17.28)" behind a size that must lie between these; nothing where there are none.
+std::string between(const std::optional<workshop::Limits>& limits, drawing::Figures figures);
+/// "holes within 0.1 mm of their places".
+std::string places_within(const std::optional<Length>& strays, drawing::Figures figures);
 /// An empty view of a piece of the box's sheet.
 inline drawing::View of_sheet(const model::MadeBox& box, const char* name, drawing::Figures figures) {
   return {.name = name, .material = box.metal, .thickness = box.sheet, .figures = figures};

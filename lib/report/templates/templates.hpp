@@ -20,12 +20,17 @@ struct Template {
 std::vector<Template> templates(const model::FanUnit& unit, const description::Build& build,
                                 UnitSystem units = UnitSystem::as_written);
 
+/// What sizes are written in, on drawings and in the limits of the build sheet.
+drawing::Figures figures_for(const description::Build& build, UnitSystem units);
+
 /// A hole by its place, for marking out.
 struct HolePlace {
   std::string part, what;  // "lid", "fan screw 1"; "bottom" and "left side" of a square box lie on its net
   workshop::PlanePoint centre;  // about the middle of the part, of a square box's net where it lies on that
   workshop::PlanePoint corner;  // from the edges that touch it at left and below, before anything is folded or rolled
   Length diameter;
+  /// From the edges, as it is printed in such digits: its distance from the middle is then the one that is printed too.
+  workshop::PlanePoint from_edges(Length digit) const;
 };
 std::vector<HolePlace> hole_places(const model::FanUnit& unit);
 /// Tables of places are in inches, all of a table: where that is asked for, or where the description writes most sizes
