@@ -22,6 +22,7 @@ struct View {
   std::optional<Length> thickness = {};  // of the sheet it is cut from
   std::string note = {};                 // "make 2"
   Figures figures = Figures::mm;         // of its dimensions
+  double scale = 1.0;                    // of what is drawn; letters, arrows and `away` are millimetres of paper
   std::vector<Entity> entities = {};
 };
 
@@ -54,12 +55,16 @@ struct Placed {
 };
 struct Sheet {
   std::vector<Placed> views;
+  bool to_cut = true;  // with the bars to measure; else all of the paper is for the drawing
 };
 struct Drawing {
   TitleBlock title;
   Paper paper;
   std::vector<Sheet> sheets;
 };
+
+/// What a sheet has for its views, from the lower left corner of the paper. Throws ModelError for too small a paper.
+Box room_on(const Paper& paper, bool to_cut);
 
 enum class Oversize {
   refuse,

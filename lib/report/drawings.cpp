@@ -62,15 +62,16 @@ std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const m
   std::vector<drawing::View> views;
   views.reserve(parts.size());
   for (const Template& part : parts) views.push_back(part.view);
-  const drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::say);
+  drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::say);
+  if (auto whole = general_arrangement(*solved.unit, solved.build, wish.units, sheets.paper))
+    sheets.sheets.insert(sheets.sheets.begin(), std::move(*whole));
   std::vector<NamedText> files = {
-      {"templates.pdf", "every part at true size, to print and stick on", pdf(sheets, wish.print)}};
+      {"templates.pdf", "the whole, then each part at true size to stick on", pdf(sheets, wish.print)}};
   int number = 0;
   for (std::string& text : svg(sheets, wish.print))
     files.push_back({fmt::format("templates-{}.svg", ++number), "the same, one sheet each", std::move(text)});
   for (const Template& part : parts)
-    if (part.id != "section")
-      files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
+    files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
   files.push_back(
       {"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit, marks_out_in_inches(solved, wish.units))});
   files.push_back(

@@ -27,7 +27,18 @@ drawing::View bottom_view(const model::MadeBox& box, const std::optional<model::
 /// The strip of a round box, inside up, about its middle; of a square one the whole net, with the holes of its floor.
 drawing::View side_view(const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws,
                         drawing::Figures figures);
-/// All parts cut through the middle, standing on the chimney, with the way of the gas.
+/// Heights over the mouth of the chimney, and half widths.
+struct SectionLevels {
+  Length engaged, deep;             // below it: tube, chimney
+  Length floor, inside, lid, roof;  // under and over the bottom, under and over the lid
+  Length fan_foot, fan_head, top;   // of all
+  Length half_box, opening;
+};
+inline Length half_flange(const model::FanUnit& unit) { return unit.flange ? 0.5 * unit.flange->outside : 0.0 * mm; }
+SectionLevels section_levels(const model::FanUnit& unit, const description::Build& build);
+/// All parts cut through the middle, standing on the chimney, with the way of the gas: their metal alone.
+SectionLevels add_section(drawing::View& view, const model::FanUnit& unit, const description::Build& build);
+/// The same with the names of the parts, for a picture.
 drawing::View section_view(const model::FanUnit& unit, const description::Build& build, drawing::Figures figures);
 
 /// A hole in the side, about the middle of the view that side_view() draws.

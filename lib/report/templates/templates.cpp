@@ -41,6 +41,11 @@ drawing::Figures figures_for(const description::Build& build, UnitSystem units) 
       is_imperial(a.flange.outside.unit) || is_imperial(a.box.diameter.unit) || is_imperial(a.tube.outside.unit);
   return some ? Figures::mm_inches : Figures::mm;
 }
+drawing::Figures one_rule(drawing::Figures figures) {
+  const bool inches = figures == drawing::Figures::inches || figures == drawing::Figures::inches_mm;
+  return inches ? drawing::Figures::inches : drawing::Figures::mm;
+}
+
 std::vector<Template> templates(const model::FanUnit& unit, const description::Build& build, UnitSystem units) {
   using namespace templates_of;
   const drawing::Figures figures = figures_for(build, units);
@@ -56,8 +61,11 @@ std::vector<Template> templates(const model::FanUnit& unit, const description::B
       all.push_back({"bottom", bottom_view(*unit.box, screws, figures)});
     all.push_back({"side", side_view(*unit.box, screws, figures)});
   }
-  if (unit.tube && unit.flange && unit.box) all.push_back({"section", section_view(unit, build, figures)});
   return all;
+}
+std::optional<drawing::View> section_of(const model::FanUnit& unit, const description::Build& build) {
+  if (!unit.tube || !unit.box) return std::nullopt;
+  return templates_of::section_view(unit, build, figures_for(build, UnitSystem::as_written));
 }
 
 bool marks_out_in_inches(const model::Solved& solved, UnitSystem units) {
