@@ -53,7 +53,7 @@ void extension(Inks& out, Spot from, Spot foot) {
   stroke(out, {from + foot_gap * unit, foot + overrun * unit}, drawn_on);
 }
 // From `left` to `right` in reading direction.
-void dimension_line(Inks& out, Spot left, Spot right, const Number& n) {
+void dimension_line(Inks& out, Spot left, Spot right, const Number& n, bool at_start) {
   const Spot span = right - left;
   const double length = std::hypot(span.x, span.y);
   if (length == 0.0) return;
@@ -70,6 +70,10 @@ void dimension_line(Inks& out, Spot left, Spot right, const Number& n) {
   }
   if (words_fit && (arrows_fit || n.under.empty())) return put(out, n, left + 0.5 * span, way, Across::centre);
   const double start = (arrows_fit ? 0.0 : 2.0 * arrow) + (arrows_fit ? overrun : 0.0);
+  if (at_start) {
+    stroke(out, {left - (start + n.width()) * way, left}, drawn_on);
+    return put(out, n, left - start * way, way, Across::right);
+  }
   stroke(out, {right, right + (start + n.width()) * way}, drawn_on);
   put(out, n, right + start * way, way, Across::left);
 }
@@ -92,8 +96,20 @@ std::string size_text(Length size, Figures figures) {
   return fmt::format("{} ({})", first ? inches : millimetres, first ? millimetres : inches);
 }
 
-void add_dimension(Inks& out, const LinearDimension& d, Figures figures) {
-  const Spot a = spot(d.from), b = spot(d.to);
+std::string limits_text(Length least, Length most, Figures figures) {
+  const bool inches = figures == Figures::inches_mm || figures == Figures::inches;
+  const double low = inches ? in(least, inch) : in(least, mm), high = inches ? in(most, inch) : in(most, mm);
+  constexpr double last_bit = 1e-9;
+  for (int decimals = inches ? 3 : 2;; ++decimals) {
+    const double steps = std::pow(10.0, decimals);
+    const double from = std::ceil(low * steps - last_bit) / steps, to = std::floor(high * steps + last_bit) / steps;
+    if (from < to || decimals == 5)
+      return fmt::format("{} to {}", dimension_number(from, decimals), dimension_number(to, decimals));
+  }
+}
+
+void add_dimension(Inks& out, const LinearDimension& d, const Written& w) {
+  const Spot a = w.scale * spot(d.from), b = w.scale * spot(d.to);
   const double away = in(d.away, mm);
   Spot way{1.0, 0.0}, side{0.0, 1.0};
   if (d.along == Along::vertical) std::tie(way, side) = std::pair{Spot{0.0, 1.0}, Spot{1.0, 0.0}};
@@ -109,34 +125,33 @@ void add_dimension(Inks& out, const LinearDimension& d, Figures figures) {
   extension(out, b, foot_b);
   const Spot span = foot_b - foot_a;
   const bool reads_on = span.x > 1e-9 || (std::abs(span.x) <= 1e-9 && span.y > 0.0);
-  const Number n = number(std::abs(dot(b - a, way)) * mm, "", {d.before, d.after}, figures);
+  const Number n = number(std::abs(dot(b - a, way)) / w.scale * mm, "", {d.before, d.after}, w.figures);
   if (reads_on)
-    dimension_line(out, foot_a, foot_b, n);
+    dimension_line(out, foot_a, foot_b, n, d.at_start);
   else
-    dimension_line(out, foot_b, foot_a, n);
+    dimension_line(out, foot_b, foot_a, n, d.at_start);
 }
-void add_dimension(Inks& out, const DiameterDimension& d, Figures figures) {
+void add_dimension(Inks& out, const DiameterDimension& d, const Written& w) {
   const Spot way = toward(d.at.in_radians());
-  const double radius = in(d.diameter, mm) / 2.0;
-  const Spot tip = spot(d.centre) + radius * way;
-  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.diameter, "\u2300", {d.before, d.after}, figures));
+  const Spot tip = w.scale * (spot(d.centre) + in(d.diameter, mm) / 2.0 * way);
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.diameter, "\u2300", {d.before, d.after}, w.figures));
 }
-void add_dimension(Inks& out, const RadiusDimension& d, Figures figures) {
+void add_dimension(Inks& out, const RadiusDimension& d, const Written& w) {
   const Spot way = toward(d.at.in_radians());
-  const Spot tip = spot(d.centre) + in(d.radius, mm) * way;
-  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.radius, "R", {d.before, d.after}, figures));
+  const Spot tip = w.scale * (spot(d.centre) + in(d.radius, mm) * way);
+  shoulder(out, tip, tip + in(d.away, mm) * way, number(d.radius, "R", {d.before, d.after}, w.figures));
 }
-void add_dimension(Inks& out, const AngularDimension& d) {
-  const double radius = in(d.radius, mm), from = d.from.in_radians();
+void add_dimension(Inks& out, const AngularDimension& d, double scale) {
+  const double radius = scale * in(d.radius, mm), from = d.from.in_radians();
   double sweep = std::fmod(d.to.in_radians() - from, 2.0 * pi);
   if (sweep <= 0.0) sweep += 2.0 * pi;
-  const Spot apex = spot(d.apex);
+  const Spot apex = scale * spot(d.apex);
   const bool inside = sweep * radius >= 2.0 * arrow + 1.5;
   const double tail = inside ? 0.0 : 2.0 * arrow / radius;
   out.push_back({Bow{apex, radius, from - tail, std::min(sweep + 2.0 * tail, 2.0 * pi)}, drawn_on, drawn_on});
   for (const double ray : {from, from + sweep}) {
     const Spot way = toward(ray), end = apex + radius * way;
-    extension(out, apex + in(d.inner, mm) * way, end);
+    extension(out, apex + scale * in(d.inner, mm) * way, end);
     const bool outward_is_left = (ray != from) == inside;
     arrowhead(out, end, outward_is_left ? left_of(way) : -1.0 * left_of(way), drawn_on);
   }
@@ -148,8 +163,8 @@ void add_dimension(Inks& out, const AngularDimension& d) {
       radius + (between_rays ? 1.2 : overrun + 0.5) + half * std::abs(way.x) + note_height() / 2.0 * std::abs(way.y);
   letter(out, apex + clear * way, words, {note_height(), Across::centre, Up::middle}, drawn_on);
 }
-void add_leader(Inks& out, const Leader& l) {
-  const Spot tip = spot(l.tip), elbow = spot(l.elbow);
+void add_leader(Inks& out, const Leader& l, double scale) {
+  const Spot tip = scale * spot(l.tip), elbow = scale * spot(l.elbow);
   const double h = note_height();
   double width = 0.0;
   for (const std::string& line : clean_lines(l.note)) width = std::max(width, wider * h * width_to_height(line));

@@ -11,6 +11,9 @@ namespace lumwright::drawing {
 enum class Figures { mm, mm_inches, inches_mm, inches };
 /// A size within words, in the same: "1.2 mm", "1/16 in (1.59 mm)".
 std::string size_text(Length size, Figures figures);
+/// "17.05 to 17.28", each rounded inwards, so that what is printed never allows more: hundredths of a millimetre or, in
+/// inches, thou; finer where the limits lie nearer together. Without the unit.
+std::string limits_text(Length least, Length most, Figures figures);
 
 /// One part as seen from one side, at true size in co-ordinates of its own.
 struct View {
@@ -19,6 +22,7 @@ struct View {
   std::optional<Length> thickness = {};  // of the sheet it is cut from
   std::string note = {};                 // "make 2"
   Figures figures = Figures::mm;         // of its dimensions
+  double scale = 1.0;                    // of what is drawn; letters, arrows and `away` are millimetres of paper
   std::vector<Entity> entities = {};
 };
 
@@ -38,7 +42,7 @@ struct TitleBlock {
   std::string number = {};  // drawing or file name
   std::string date = {};    // as given: nothing is read from a clock
   std::string drawn_by = {};
-  std::string tolerance = {};  // "ISO 2768-m" where no tolerance is written
+  std::string tolerance = {};  // "turned ±0.05, the rest ISO 2768-m": where no limits are written
   bool draft = false;          // DRAFT across every sheet
 };
 
@@ -51,12 +55,16 @@ struct Placed {
 };
 struct Sheet {
   std::vector<Placed> views;
+  bool to_cut = true;  // with the bars to measure; else all of the paper is for the drawing
 };
 struct Drawing {
   TitleBlock title;
   Paper paper;
   std::vector<Sheet> sheets;
 };
+
+/// What a sheet has for its views, from the lower left corner of the paper. Throws ModelError for too small a paper.
+Box room_on(const Paper& paper, bool to_cut);
 
 enum class Oversize {
   refuse,

@@ -54,6 +54,7 @@ struct LinearDimension {
   Length away = 8.0 * mm;
   std::string before = {};  // "2 x "
   std::string after = {};   // " min"
+  bool at_start = false;    // where the number has no room between the arrows it stands left or below them, not right
 };
 /// A line from the circle at `at`, with the diameter on a shoulder `away` from the circle: "3 x (sign)2.3 drill".
 struct DiameterDimension {

@@ -32,7 +32,7 @@ struct Round {
 };
 }  // namespace
 
-void add_hatch(Inks& out, const Hatch& hatch) {
+void add_hatch(Inks& out, const Hatch& hatch, double scale) {
   const Spot way = toward(hatch.slant.in_radians()), across = left_of(way);
   const auto turn = [&](Spot p) { return Spot{dot(p, way), dot(p, across)}; };
   std::vector<std::vector<Spot>> polygons;
@@ -41,11 +41,11 @@ void add_hatch(Inks& out, const Hatch& hatch) {
   for (const Boundary& boundary : hatch.boundaries) {
     if (const auto* points = std::get_if<std::vector<Point>>(&boundary)) {
       std::vector<Spot>& polygon = polygons.emplace_back();
-      for (const Point& p : *points) box.add(polygon.emplace_back(turn(within_reach(spot(p)))));
+      for (const Point& p : *points) box.add(polygon.emplace_back(turn(within_reach(scale * spot(p)))));
     } else {
       const auto& disc = std::get<Disc>(boundary);
-      const Spot middle = within_reach(spot(disc.centre));
-      const Round round{turn(middle), within_reach({in(disc.diameter, mm) / 2.0, 0.0}).x};
+      const Spot middle = within_reach(scale * spot(disc.centre));
+      const Round round{turn(middle), within_reach({scale * in(disc.diameter, mm) / 2.0, 0.0}).x};
       discs.push_back(round);
       box.add(round.centre - Spot{round.radius, round.radius});
       box.add(round.centre + Spot{round.radius, round.radius});

@@ -182,6 +182,8 @@ View instead_of(const View& view, const TooManyPieces& why) {
 }
 }  // namespace
 
+Box room_on(const Paper& paper, bool to_cut) { return box_of(regions(paper, to_cut).area); }
+
 Drawing lay_out(const TitleBlock& title, const Paper& paper, const std::vector<View>& views, Oversize oversize) {
   const Extent area = regions(paper).area;
   std::vector<Piece> fitting;

@@ -17,7 +17,9 @@ void fill(Inks& out, const Extent& cell, const std::string& label, const std::st
   const double natural = std::max(wider * width_to_height(line), 1e-9);
   const double fitting = std::clamp(room / natural, small, height);
   const double below = cell.high.y - inset - small - (cell.high.y - cell.low.y - inset - small + fitting) / 2.0;
-  letter(out, {cell.low.x + inset, below}, fitted(line, room / fitting / wider), {fitting}, block_layer);
+  if (!line.empty())
+    letter(out, {cell.low.x + inset, below}, fitted(line, room / fitting / wider * (1.0 + 1e-9)), {fitting},
+           block_layer);
 }
 // What all parts of a sheet agree on, or where to read on.
 template <class Of>
@@ -40,6 +42,32 @@ std::string names(const Sheet& sheet) {
   return all.empty() ? "-" : fmt::format("{}", fmt::join(all, "; "));
 }
 std::string thickness(const View& view) { return view.thickness ? size_text(*view.thickness, view.figures) : ""; }
+std::string scale_of(const Sheet& sheet) {
+  double scale = 1.0;  // of the first that is not at true size: the others are tables
+  for (const Placed& placed : sheet.views)
+    if (scale == 1.0) scale = placed.view.scale;
+  return scale >= 1.0 ? dimension_number(scale) + ":1" : "1:" + dimension_number(1.0 / scale);
+}
+struct BlockCell {
+  double until;  // share of the block's width
+  std::string label;
+  std::string words;
+  double height;
+};
+// First angle, ISO 5456-2, from memory: the cone lies with its small end to the left, and what is seen from there
+// stands to the right of it.
+void projection_sign(Inks& out, Spot middle) {
+  constexpr double small = 1.3, large = 2.6, half_length = 2.6, apart = 4.6;
+  const Spot cone = middle - Spot{apart, 0.0}, rings = middle + Spot{apart, 0.0};
+  stroke(out,
+         {cone + Spot{-half_length, -small}, cone + Spot{half_length, -large}, cone + Spot{half_length, large},
+          cone + Spot{-half_length, small}},
+         block_layer, true);
+  for (const double radius : {small, large})
+    out.push_back({Bow{rings, radius, 0.0, 2.0 * pi}, block_layer, Layer::dimension});
+  for (const Spot& at : {cone, rings}) stroke(out, {at - Spot{3.6, 0.0}, at + Spot{3.6, 0.0}}, block_layer);
+  stroke(out, {rings - Spot{0.0, 3.4}, rings + Spot{0.0, 3.4}}, block_layer);
+}
 std::string_view sizes_in(Figures figures) {
   switch (figures) {
     case Figures::mm:
@@ -58,25 +86,36 @@ std::string_view sizes_in(Figures figures) {
 void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std::size_t sheet) {
   const TitleBlock& t = drawing.title;
   const Sheet& here = drawing.sheets.at(sheet);
-  const double left = box.low.x, right = box.high.x, width = right - left;
+  const double left = box.low.x, width = box.high.x - left, right = box.high.x;
   const double foot = box.low.y + 6.0, middle = foot + 12.0, top = box.high.y;
-  const double a = left + 0.46 * width, b = left + 0.72 * width, c = left + 0.86 * width;
-  stroke(out, {{left, top}, {right, top}}, block_layer);
-  for (const double y : {foot, middle}) stroke(out, {{left, y}, {right, y}}, block_layer);
-  for (const double x : {a, b, c}) stroke(out, {{x, foot}, {x, top}}, block_layer);
-
   const double note = height_of("note"), name = height_of("name");
-  fill(out, {{left, middle}, {a, top}}, "title", t.draft ? "DRAFT " + t.name : t.name, height_of("title"));
-  fill(out, {{left, foot}, {a, middle}}, "part", names(here), name);
-  fill(out, {{a, middle}, {b, top}}, "material", shared(here, [](const View& v) { return v.material; }), name);
-  fill(out, {{a, foot}, {b, middle}}, "thickness", shared(here, thickness), name);
-  fill(out, {{b, middle}, {c, top}}, "scale", "1:1", height_of("title"));
-  fill(out, {{b, foot}, {c, middle}}, "drawn by", t.drawn_by.empty() ? "-" : t.drawn_by, note);
-  fill(out, {{c, middle}, {right, top}}, "sheet", fmt::format("{} of {}", sheet + 1, drawing.sheets.size()), name);
-  fill(out, {{c, foot}, {right, middle}}, "date", t.date.empty() ? "-" : t.date, note);
+  const auto row = [&](double low, double high, const std::vector<BlockCell>& cells) {
+    double from = left;
+    stroke(out, {{left, high}, {right, high}}, block_layer);
+    for (const BlockCell& cell : cells) {
+      const double to = left + cell.until * width;
+      fill(out, {{from, low}, {to, high}}, cell.label, cell.words, cell.height);
+      if (cell.until < 1.0) stroke(out, {{to, low}, {to, high}}, block_layer);
+      from = to;
+    }
+  };
+  row(middle, top,
+      {{0.42, "title", t.draft ? "DRAFT " + t.name : t.name, height_of("title")},
+       {0.62, "material", shared(here, [](const View& v) { return v.material; }), name},
+       {0.76, "thickness", shared(here, thickness), name},
+       {0.87, "scale", scale_of(here), height_of("title")},
+       {1.0, "sheet", fmt::format("{} of {}", sheet + 1, drawing.sheets.size()), name}});
+  row(foot, middle,
+      {{0.42, here.to_cut ? "part" : "drawing", names(here), name},
+       {0.55, "owner", "", note},
+       {0.66, "drawn by", t.drawn_by, note},
+       {0.77, "approved by", "", note},
+       {0.87, "date of issue", t.date, note},
+       {1.0, "views", "", note}});
+  stroke(out, {{left, foot}, {right, foot}}, block_layer);
+  projection_sign(out, {left + 0.935 * width, foot + 4.6});
   std::string rule(sizes_in(figures_of(here)));
-  if (!t.tolerance.empty()) rule += "No tolerance written: " + t.tolerance + ". ";
-  rule += "Work to the sizes written.";
+  if (here.to_cut && !t.tolerance.empty()) rule += "No limits written: " + t.tolerance + ".";
   const std::string number = clean(t.number, 40);
   const double space = width / (wider * note) - 2.0 * (1.0 + width_to_height(number) / 2.0);
   letter(out, {left + 1.5, box.low.y + 1.9}, fitted(clean(rule), space), {note * 0.9}, block_layer);

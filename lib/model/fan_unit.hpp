@@ -8,6 +8,7 @@
 #include "workshop/brazing.hpp"
 #include "workshop/edges.hpp"
 #include "workshop/fan_pattern.hpp"
+#include "workshop/fit_limits.hpp"
 #include "workshop/grommet.hpp"
 #include "workshop/hole_circle.hpp"
 #include "workshop/stability.hpp"
@@ -27,6 +28,7 @@ struct FlangeScrews {
   bool tapped;
   Length drill;      // in the flange
   Length clearance;  // in the sheet that lies on it
+  Length strays;     // how far the middle of a hole may lie from its place, in plate and in sheet
 };
 struct MadeTube {
   Length outside, wall, length;
@@ -34,12 +36,14 @@ struct MadeTube {
   data::MetalRow metal;
   std::string inlet;
   Length chamfer;
+  workshop::LimitsWhenAsked limits{};  // of its outside or of the chimney's bore; neither where nothing is known or fits
 };
 struct MadeFlange {
   Length outside, thickness;
   data::MetalRow metal;
   std::optional<FlangeScrews> screws;
   std::optional<Length> tube_hole;  // when the tube is known
+  std::optional<workshop::Limits> tube_hole_limits;  // what the joint asks for, with the tube in hand
   std::optional<workshop::BrazeGap> gap;  // when they are silver brazed
   std::string joint;
 };
@@ -57,6 +61,7 @@ struct MadeBox {
   Length lap;                           // of the round one's seam; width of the net's tabs
   Length skirt;                         // of the round one
   std::optional<Length> tube_hole;      // in the bottom
+  std::optional<workshop::Limits> tube_hole_limits;
   std::optional<SideHoles> bleed;
   std::optional<workshop::GrommetChoice> grommet;  // where the leads go through the side
   Length plate;                          // side or diameter of lid and bottom, finished
@@ -85,9 +90,11 @@ struct LidHoles {
   std::vector<workshop::PlanePoint> screws;
   Length screw_hole;
   std::optional<Length> opening;
+  std::optional<Length> strays;  // how far a screw hole may lie from its place, by the fullest screw that is usual
   workshop::PlanePoint frame_low, frame_high;  // outline of the fan
 };
 std::optional<LidHoles> lid_holes(const MadeFan& fan);
 
-Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs);
+/// `limits`: of the fit, where it is solved.
+Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs, const workshop::LimitsWhenAsked& limits = {});
 }  // namespace lumwright::model

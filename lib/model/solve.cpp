@@ -17,13 +17,16 @@ void solve_parts(Solved& solved) {
   solved.draught = solve_draught(build, solved.inputs, solved.fan, solved.supply);
   solved.fit = solve_fit(build, solved.inputs, solved.draught);
 }
+workshop::LimitsWhenAsked limits_of(const Solved& solved) {
+  return solved.fit ? workshop::LimitsWhenAsked(solved.fit->input, solved.fit->fit) : workshop::LimitsWhenAsked();
+}
 }  // namespace
 
 Solved solve_cold(const description::Build& build, const Tuning* tuning) {
   Solved solved{.build = build, .inputs = Inputs({}, tuning), .units = UnitSystem::as_written};
   solve_parts(solved);
   solved.page = description::PageUnits(build);
-  solved.unit = solve_unit(build, solved.inputs);
+  solved.unit = solve_unit(build, solved.inputs, limits_of(solved));
   return solved;
 }
 Solved solve(const description::Build& build, Draw draw, const Tuning* tuning) {
@@ -31,7 +34,8 @@ Solved solve(const description::Build& build, Draw draw, const Tuning* tuning) {
   solve_parts(solved);
   solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
   if (!solved.inputs.one_of_many()) solved.page = description::PageUnits(build);
-  if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs);
+  if (!solved.inputs.one_of_many())
+    solved.unit = solve_unit(build, solved.inputs, limits_of(solved));
   const auto steam = solved.raise ? solved.raise->raise.time_of(boiler::RaiseEventKind::own_blower) : std::nullopt;
   solved.light_up = steam ? *steam : solved.inputs.usual(build.want.steam_within);
   if (solved.supply && !solved.raise) solved.inputs.stands_in("raise.light_up");

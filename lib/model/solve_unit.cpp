@@ -1,12 +1,13 @@
-#include "data/fillers.hpp"
 #include "data/shop_rules.hpp"
 #include "data/strengths.hpp"
 #include "matter/metal.hpp"
-#include "model/solving.hpp"
+#include "model/detail/tube_hole.hpp"
 #include "model/fan_unit.hpp"
+#include "model/shop_steps.hpp"
 #include "model/solved.hpp"
 #include "model/solved_fan.hpp"
 #include "model/solved_fit.hpp"
+#include "model/solving.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include "workshop/solids.hpp"
 #include <algorithm>
@@ -43,7 +44,18 @@ std::optional<FlangeScrews> screws_of(const description::Build& build, const Mad
   const workshop::ThreadHold hold = workshop::thread_hold({row, flange.thickness, flange.metal.name, 1.0});
   const bool tapped = hold.hold == workshop::Hold::enough || hold.hold == workshop::Hold::short_of_wish;
   const Length clearance = workshop::clearance_hole(row, workshop::ClearanceFit::medium);
-  return FlangeScrews{*holes.count, *holes.pitch_circle, row, hold, tapped, tapped ? row.tap : clearance, clearance};
+  FlangeScrews made{*holes.count, *holes.pitch_circle, row, hold, tapped, tapped ? row.tap : clearance, clearance, {}};
+  made.strays = workshop::may_stray({clearance, row.major, tapped});
+  return made;
+}
+// No hole may stray so far that too little metal is left.
+Length strays_of(const FlangeScrews& screws, const MadeFlange& flange) {
+  const auto spare = [&](Length has) {
+    return std::max(has - workshop::judge_edge(has, screws.drill).least, 0.0 * mm);
+  };
+  Length strays = std::min(screws.strays, spare(workshop::edge_to_rim({flange.outside, screws.pitch_circle})));
+  if (flange.tube_hole) strays = std::min(strays, spare(0.5 * (screws.pitch_circle - *flange.tube_hole)));
+  return strays;
 }
 std::optional<MadeFlange> flange_of(const description::Build& build, Inputs& inputs,
                                     const std::optional<MadeTube>& tube, Missing& missing) {
@@ -58,33 +70,45 @@ std::optional<MadeFlange> flange_of(const description::Build& build, Inputs& inp
                   .metal = matter::metal(inputs.usual(part.material)),
                   .screws = std::nullopt,
                   .tube_hole = std::nullopt,
+                  .tube_hole_limits = std::nullopt,
                   .gap = std::nullopt,
                   .joint = inputs.usual(build.adapter.joint)};
   made.screws = screws_of(build, made, missing);
   if (!tube) return made;
-  made.tube_hole = tube->outside;  // a press fit or a thread is made to the tube in hand
-  if (made.joint == "silver braze") {
-    told_by("heat.joint", "silver braze cannot be used here: ", "screw the tube to its flange or press it in", [&] {
-      const workshop::BrazedJoint joint{exactly(tube->outside), exactly(tube->outside), tube->metal, made.metal,
-                                        data::filler("Ag 155")};
-      const Length hole = workshop::braze_gap(joint).hole_to_bore.value;
-      made.tube_hole = hole;
-      made.gap = workshop::braze_gap({joint.tube, exactly(hole), joint.tube_metal, joint.plate_metal, joint.filler});
-    });
-  }
+  const TubeToJoin joint{inputs.one_of_many() ? exactly(tube->outside) : *build.adapter.tube.outside.band, tube->metal,
+                         made.metal, made.joint};
+  told_by("heat.joint", "silver braze cannot be used here: ", "screw the tube to its flange or press it in", [&] {
+    const TubeHole hole = tube_hole(joint, shop_steps(build));
+    made.tube_hole = hole.hole;
+    made.tube_hole_limits = hole.limits;
+    made.gap = hole.gap;
+  });
+  if (made.screws) made.screws->strays = strays_of(*made.screws, made);
   return made;
 }
 
-void develop(MadeBox& box) {
+void develop(MadeBox& box, const ShopSteps& steps) {
   const Length skirt = data::shop_length("hem").value.value, lap = data::shop_length("sheet lap").value.value;
   box.lap = lap;
   if (box.square) {
-    box.net = workshop::square_box({box.across, box.across, box.height, box.sheet, 0.0 * mm, lap, 0.0 * mm, box.metal});
-    box.plate = box.across + 2.0 * box.sheet;
+    box.net = workshop::square_box({.width = box.across,
+                                    .length = box.across,
+                                    .height = box.height,
+                                    .sheet = box.sheet,
+                                    .inside_radius = 0.0 * mm,
+                                    .tab = lap,
+                                    .hem = 0.0 * mm,
+                                    .metal = box.metal,
+                                    .wall_step = steps.snipped,
+                                    .floor_step = steps.filed});
+    box.plate = in_steps(box.across + 2.0 * box.sheet, steps.snipped);
     return;
   }
   box.skirt = skirt;
   box.round = workshop::round_box({box.across, box.height, box.sheet, lap, skirt, workshop::DiscFit::on_top});
+  box.round->strip_length = in_steps(box.round->strip_length, steps.snipped);
+  box.round->disc_blank = in_steps(box.round->disc_blank, steps.snipped);
+  box.round->disc = in_steps_above(box.round->disc, steps.filed);  // it slips over the box
   box.plate = box.round->disc;
 }
 std::optional<MadeBox> box_of(const description::Build& build, Inputs& inputs, const std::optional<MadeTube>& tube,
@@ -106,11 +130,17 @@ std::optional<MadeBox> box_of(const description::Build& build, Inputs& inputs, c
               .lap = 0.0 * mm,
               .skirt = 0.0 * mm,
               .tube_hole = std::nullopt,
+              .tube_hole_limits = std::nullopt,
               .bleed = std::nullopt,
               .grommet = std::nullopt,
               .plate = 0.0 * mm};
-  develop(box);
-  if (tube) box.tube_hole = tube->outside + data::shop_length("opening over").value.value;
+  const ShopSteps steps = shop_steps(build);
+  develop(box, steps);
+  if (tube) {
+    const auto& over = data::shop_length("opening over").value;
+    box.tube_hole_limits = {tube->outside + over.low, tube->outside + over.high};
+    box.tube_hole = workshop::told_in_steps(tube->outside + over.value, *box.tube_hole_limits, {steps.filed});
+  }
   const description::part::Bleed& bleed = build.adapter.bleed;
   if (bleed.holes && *bleed.holes > 0 && bleed.diameter) box.bleed = SideHoles{*bleed.holes, *bleed.diameter};
   if (inputs.usual(build.fan.mount) == "inside")
@@ -212,16 +242,20 @@ std::optional<LidHoles> lid_holes(const MadeFan& fan) {
   LidHoles lid{.screws = {},
                .screw_hole = pattern.hole,
                .opening = pattern.opening,
+               .strays = std::nullopt,
                .frame_low = {0.0 * mm - middle.x, 0.0 * mm - middle.y},
                .frame_high = {pattern.width - middle.x, pattern.height - middle.y}};
   for (const workshop::PlanePoint& hole : pattern.holes) lid.screws.push_back({hole.x - middle.x, hole.y - middle.y});
+  if (!pattern.screws.empty())
+    lid.strays = workshop::may_stray({pattern.hole, workshop::thread(pattern.screws.front()).major, false});
   return lid;
 }
 
-Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs) {
+Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs, const workshop::LimitsWhenAsked& limits) {
   return attempt<FanUnit>([&](Missing& missing) -> std::optional<FanUnit> {
     FanUnit unit{};
     unit.tube = tube_of(build, inputs, unit.missing);
+    if (unit.tube) unit.tube->limits = limits;
     unit.flange =
         told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
                 [&] { return flange_of(build, inputs, unit.tube, unit.missing); });

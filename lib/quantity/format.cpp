@@ -95,6 +95,11 @@ double number_in(AnyQuantity q, std::string_view symbol) {
   return (q.si - row.offset) / row.factor;
 }
 
+std::string fixed_number(double x, int decimals) {
+  constexpr double last_bits = 1e-6;  // of the last decimal
+  const double steps = std::pow(10.0, decimals), whole = std::floor(std::abs(x) * steps + 0.5 + last_bits);
+  return fmt::format("{:.{}f}", whole == 0.0 ? 0.0 : std::copysign(whole / steps, x), decimals);
+}
 std::string format_number(double x, int digits) {
   if (!std::isfinite(x)) throw std::logic_error("a number that is not finite reached the printer");
   if (x == 0.0) return "0";

@@ -18,6 +18,9 @@ double number_in(AnyQuantity q, std::string_view symbol);
 std::string percent(double share, int digits = 3);
 /// "kg/s", "Pa", "K": the coherent SI unit of a kind, as results are written in JSON.
 std::string si_symbol(Kind kind);
+/// A bare number with so many decimals, halves away from zero: what mirrors is printed alike, whatever the last bits
+/// are.
+std::string fixed_number(double x, int decimals);
 /// A bare number to `digits` significant digits; whole digits before the point are kept. Throws std::logic_error if not
 /// finite.
 std::string format_number(double x, int digits = 3);

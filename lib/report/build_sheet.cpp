@@ -117,11 +117,12 @@ void write_places(Page& page, const model::Solved& solved) {
   std::vector<Page::Row> rows{
       {{"part", "hole", "size", "x, y about the middle", "x, y from the edges"}, "", Ink::faint}};
   const auto one = [&](Length size) {
-    return inches ? fmt::format("{:.3f}", in(size, inch) + 0.0) : fmt::format("{:.2f}", in(size, mm) + 0.0);
+    return inches ? fixed_number(in(size, inch), 3) : fixed_number(in(size, mm), 2);
   };
   const auto pair = [&](workshop::PlanePoint p) { return one(p.x) + ", " + one(p.y); };
+  const Length digit = inches ? 1.0 * thou : 0.01 * mm;
   for (const HolePlace& hole : hole_places(*solved.unit))
-    rows.push_back({{hole.part, hole.what, one(hole.diameter), pair(hole.centre), pair(hole.corner)}, ""});
+    rows.push_back({{hole.part, hole.what, one(hole.diameter), pair(hole.centre), pair(hole.from_edges(digit))}, ""});
   if (rows.size() == 1) return;
   page.heading(fmt::format("Where the holes lie, in {}: x to the right, y up", inches ? "inches" : "mm"));
   page.gap();

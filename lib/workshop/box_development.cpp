@@ -9,6 +9,8 @@ namespace lumwright::workshop {
 namespace {
 constexpr double right_angle = 0.5 * std::numbers::pi;
 
+Length in_steps(Length size, Length step) { return step == 0.0 * mm ? size : std::round(in(size, step)) * step; }
+
 // one wall of the net from its rim inwards
 struct Wall {
   Length hem_fold;  // middle of the hem's bend; zero without a hem
@@ -27,7 +29,8 @@ Wall wall_of(const SquareBox& box) {
 NetAxis axis_of(Length inside, const SquareBox& box, const Wall& wall, Length bend) {
   const Length floor = inside - 2.0 * box.inside_radius;
   require_that("floor of the box between its bends", floor, floor > 0.0 * mm, "above zero", "mm");
-  NetAxis axis{{wall.bend + 0.5 * bend, wall.bend + 1.5 * bend + floor}, 2.0 * (wall.bend + bend) + floor};
+  const Length fold = in_steps(wall.bend + 0.5 * bend, box.wall_step), between = in_steps(bend + floor, box.floor_step);
+  NetAxis axis{{fold, fold + between}, 2.0 * fold + between};
   if (box.hem > 0.0 * mm) {
     axis.folds.insert(axis.folds.begin(), wall.hem_fold);
     axis.folds.push_back(axis.total - wall.hem_fold);
@@ -125,7 +128,7 @@ SquareBoxNet square_box(const SquareBox& box) {
   require_that("height of the box", box.height, wall.bend > wall.rim, "enough for its bends", "mm");
   SquareBoxNet net{.across = axis_of(box.width, box, wall, bend),
                    .along = axis_of(box.length, box, wall, bend),
-                   .corner = wall.bend + 0.5 * bend,
+                   .corner = in_steps(wall.bend + 0.5 * bend, box.wall_step),
                    .outline = {},
                    .folds = {},
                    .metal = {}};

@@ -50,6 +50,8 @@ struct SquareBox {
   Length tab;  // soldering tabs on the walls along `length`; 0 for none
   Length hem;  // edge folded flat at the rim; 0 for none
   std::string metal;
+  Length wall_step = 0.0 * mm;   // what is cut off a corner comes in such steps, and the floor between its folds in
+  Length floor_step = 0.0 * mm;  // these; 0 for the exact sizes
 };
 /// One direction of the net, from its edge.
 struct NetAxis {

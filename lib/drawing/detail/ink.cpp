@@ -37,54 +37,56 @@ void check_reach(const View& view, const Inks& inks) {
 struct Maker {
   const View& view;
   Inks out{};
+  Written written{view.figures, view.scale};
+  Spot on_paper(Point p) const { return view.scale * spot(p); }
 
-  void operator()(const Line& l) { stroke(out, {spot(l.from), spot(l.to)}, l.layer); }
+  void operator()(const Line& l) { stroke(out, {on_paper(l.from), on_paper(l.to)}, l.layer); }
   void operator()(const Polyline& p) {
     require(p.points.size() >= 2, view, "a polyline needs two points");
     std::vector<Spot> points;
-    for (const Point& point : p.points) points.push_back(spot(point));
+    for (const Point& point : p.points) points.push_back(on_paper(point));
     stroke(out, std::move(points), p.layer, p.closed);
   }
   void operator()(const Circle& c) {
-    const double radius = positive(c.diameter, view, "diameter") / 2.0;
-    out.push_back({Bow{spot(c.centre), radius, 0.0, 2.0 * pi}, c.layer, c.layer});
+    const double radius = view.scale * positive(c.diameter, view, "diameter") / 2.0;
+    out.push_back({Bow{on_paper(c.centre), radius, 0.0, 2.0 * pi}, c.layer, c.layer});
   }
   void operator()(const Arc& a) {
     double sweep = std::fmod(a.to.in_radians() - a.from.in_radians(), 2.0 * pi);
     require(std::isfinite(sweep), view, "the angle of an arc is not finite");
     if (sweep <= 0.0) sweep += 2.0 * pi;
-    out.push_back(
-        {Bow{spot(a.centre), positive(a.radius, view, "radius"), a.from.in_radians(), sweep}, a.layer, a.layer});
+    out.push_back({Bow{on_paper(a.centre), view.scale * positive(a.radius, view, "radius"), a.from.in_radians(), sweep},
+                   a.layer, a.layer});
   }
   void operator()(const Text& t) {
     const double height = t.height > 0.0 * mm ? in(t.height, mm) : in(data::letter_height("note"), mm);
-    letter(out, spot(t.at), t.words, {height, t.across, t.up, t.rotation.in_radians()}, t.layer);
+    letter(out, on_paper(t.at), t.words, {height, t.across, t.up, t.rotation.in_radians()}, t.layer);
   }
-  void operator()(const LinearDimension& d) { add_dimension(out, d, view.figures); }
+  void operator()(const LinearDimension& d) { add_dimension(out, d, written); }
   void operator()(const DiameterDimension& d) {
     positive(d.diameter, view, "diameter");
-    add_dimension(out, d, view.figures);
+    add_dimension(out, d, written);
   }
   void operator()(const RadiusDimension& d) {
     positive(d.radius, view, "radius");
-    add_dimension(out, d, view.figures);
+    add_dimension(out, d, written);
   }
   void operator()(const AngularDimension& d) {
     positive(d.radius, view, "radius");
     require(std::isfinite((d.to - d.from).in_radians()), view, "an angle is not finite");
-    add_dimension(out, d);
+    add_dimension(out, d, view.scale);
   }
   void operator()(const CentreMark& m) {
     const double arm = positive(m.arm, view, "arm of a centre mark");
-    const Spot at = spot(m.at);
+    const Spot at = on_paper(m.at);
     stroke(out, {at - Spot{arm, 0.0}, at + Spot{arm, 0.0}}, Layer::mark);
     stroke(out, {at - Spot{0.0, arm}, at + Spot{0.0, arm}}, Layer::mark);
   }
-  void operator()(const Leader& l) { add_leader(out, l); }
+  void operator()(const Leader& l) { add_leader(out, l, view.scale); }
   void operator()(const Arrow& a) {
     require(a.points.size() >= 2, view, "an arrow needs two points");
     std::vector<Spot> points;
-    for (const Point& point : a.points) points.push_back(spot(point));
+    for (const Point& point : a.points) points.push_back(on_paper(point));
     const Spot tip = points.back(), way = tip - points[points.size() - 2];
     stroke(out, std::move(points), a.layer);
     arrowhead(out, tip, way, a.layer);
@@ -93,7 +95,7 @@ struct Maker {
     positive(h.spacing, view, "spacing of hatching");
     require(in(h.spacing, mm) >= 0.2, view, "hatching closer than 0.2 mm is a black area");
     require(std::isfinite(h.slant.in_radians()), view, "the slant of hatching is not finite");
-    add_hatch(out, h);
+    add_hatch(out, h, view.scale);
   }
 };
 
@@ -168,6 +170,8 @@ void letter(Inks& out, Spot at, const std::string& words, Lettering how, Layer l
 }
 
 Inks ink(const View& view) {
+  require(view.scale > 0.0 && view.scale < 100.0, view,
+          fmt::format("a scale of {} is not between 0 and 100", view.scale));
   Maker maker{view};
   for (const Entity& entity : view.entities) std::visit(maker, entity);
   check_reach(view, maker.out);

@@ -66,6 +66,11 @@ Inks captioned_ink(const View& view);
 // The pieces it is made of.
 void stroke(Inks& out, std::vector<Spot> points, Layer layer, bool closed = false);
 void arrowhead(Inks& out, Spot tip, Spot pointing, Layer layer);
+/// How a view writes its sizes: the numbers are true, the lines to its scale.
+struct Written {
+  Figures figures;
+  double scale;
+};
 struct Lettering {
   double height;
   Across across = Across::left;
@@ -73,10 +78,10 @@ struct Lettering {
   double turn = 0.0;
 };
 void letter(Inks& out, Spot at, const std::string& words, Lettering how, Layer layer);
-void add_dimension(Inks& out, const LinearDimension& d, Figures figures);
-void add_dimension(Inks& out, const DiameterDimension& d, Figures figures);
-void add_dimension(Inks& out, const RadiusDimension& d, Figures figures);
-void add_dimension(Inks& out, const AngularDimension& d);
-void add_leader(Inks& out, const Leader& leader);
-void add_hatch(Inks& out, const Hatch& hatch);
+void add_dimension(Inks& out, const LinearDimension& d, const Written& written);
+void add_dimension(Inks& out, const DiameterDimension& d, const Written& written);
+void add_dimension(Inks& out, const RadiusDimension& d, const Written& written);
+void add_dimension(Inks& out, const AngularDimension& d, double scale);
+void add_leader(Inks& out, const Leader& leader, double scale);
+void add_hatch(Inks& out, const Hatch& hatch, double scale);
 }  // namespace lumwright::drawing

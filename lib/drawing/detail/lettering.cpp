@@ -1,5 +1,6 @@
 #include "drawing/detail/lettering.hpp"
 #include "input/utf8.hpp"
+#include "quantity/format.hpp"
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
@@ -165,12 +166,12 @@ std::string to_dxf(std::string_view line) {
   return out;
 }
 std::string dimension_number(double number, int decimals) {
-  std::string text = fmt::format("{:.{}f}", number, decimals);
+  std::string text = fixed_number(number, decimals);
   while (text.find('.') != std::string::npos && (text.back() == '0' || text.back() == '.')) {
     const bool done = text.back() == '.';
     text.pop_back();
     if (done) break;
   }
-  return text == "-0" ? "0" : text;
+  return text;
 }
 }  // namespace lumwright::drawing

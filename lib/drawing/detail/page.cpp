@@ -32,7 +32,7 @@ void draw_first_words(Inks& out, const Extent& frame) {
 }
 }  // namespace
 
-Regions regions(const Paper& paper) {
+Regions regions(const Paper& paper, bool to_cut) {
   const double margin = in(data::frame_margin(), mm);
   const Extent frame{{margin, margin}, {in(paper.width, mm) - margin, in(paper.height, mm) - margin}};
   const double title_top = frame.low.y + title_height;
@@ -42,7 +42,7 @@ Regions regions(const Paper& paper) {
   return {.frame = frame,
           .title = {frame.low, {frame.high.x, title_top}},
           .strip = {{frame.low.x, title_top}, {frame.high.x, title_top + strip_height}},
-          .area = {{frame.low.x + bar_column, title_top + strip_height},
+          .area = {{frame.low.x + (to_cut ? bar_column : clearance), title_top + (to_cut ? strip_height : clearance)},
                    {frame.high.x - clearance, frame.high.y - clearance}}};
 }
 Figures figures_of(const Sheet& sheet) {
@@ -52,7 +52,8 @@ Figures figures_of(const Sheet& sheet) {
 }
 
 Page compose(const Drawing& drawing, std::size_t sheet) {
-  const Regions where = regions(drawing.paper);
+  const bool to_cut = drawing.sheets.at(sheet).to_cut;
+  const Regions where = regions(drawing.paper, to_cut);
   Page page{
       in(drawing.paper.width, mm), in(drawing.paper.height, mm), {}, {}, 0.5 * (where.frame.low + where.frame.high)};
   if (drawing.title.draft) draw_stamp(page.fixed, where.area);
@@ -61,6 +62,7 @@ Page compose(const Drawing& drawing, std::size_t sheet) {
   draw_title_block(page.fixed, where.title, drawing, sheet);
   draw_first_words(page.fixed, f);
   for (const Placed& placed : drawing.sheets.at(sheet).views) page.to_scale.push_back(patch(placed));
+  if (!to_cut) return page;
   draw_legend(page.fixed, where, page.to_scale);
   Patch bars;
   draw_bars(bars.inks, where, figures_of(drawing.sheets.at(sheet)) != Figures::mm);

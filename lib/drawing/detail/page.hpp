@@ -32,7 +32,7 @@ struct Regions {
   Extent strip;  // above the title block: level bar and legend
   Extent area;
 };
-Regions regions(const Paper& paper);
+Regions regions(const Paper& paper, bool to_cut = true);
 void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std::size_t sheet);
 void draw_bars(Inks& out, const Regions& where, bool inches);  // said in inches too
 void draw_legend(Inks& out, const Regions& where, const std::vector<Patch>& patches);

@@ -1,10 +1,11 @@
-#include "model/fan_unit.hpp"
-#include "model/solved_fan.hpp"
 #include "report/detail/build_sheet_steps.hpp"
 #include "data/strengths.hpp"
+#include "model/fan_unit.hpp"
+#include "model/solved_fan.hpp"
 #include "plan/figures.hpp"
 #include "plan/u_tube.hpp"
 #include "report/answers.hpp"
+#include "report/detail/build_sheet_parts.hpp"
 #include "report/templates/templates.hpp"
 #include "workshop/sheet_cutting.hpp"
 #include <fmt/format.h>
@@ -21,25 +22,41 @@ BenchStep measure_step(const model::FanUnit& unit) {
     text += " The fan: " + unit.fan->drawing.measure_first + ".";
   return {"measure", "Measure and print", text};
 }
-BenchStep flange_step(const model::MadeFlange& flange, const TextStyle& style) {
+/// ", within 17.05 to 17.28 mm": as the drawing has them.
+std::string within(const std::optional<workshop::Limits>& limits, drawing::Figures figures) {
+  if (!limits) return "";
+  const bool inches = figures == drawing::Figures::inches || figures == drawing::Figures::inches_mm;
+  return fmt::format(", within {} {}", limits_text(limits->least, limits->most, figures), inches ? "in" : "mm");
+}
+BenchStep flange_step(const model::MadeFlange& flange, drawing::Figures figures, const TextStyle& style) {
   std::string text = fmt::format(
       "Saw a disc out of {} plate, stick the template on or mark out from the co-ordinates, "
       "centre-punch every cross and drill with the plate clamped.",
       flange.metal.name);
   if (flange.tube_hole)
-    text += fmt::format(" Bore the hole for the tube to {} on the lathe, then turn the rim to {}.",
-                        show({*flange.tube_hole}, style, 4), show({flange.outside}, style));
+    text += fmt::format(" Bore the hole for the tube to {}{} on the lathe, then turn the rim to {}.",
+                        bench_size({*flange.tube_hole}, style), within(flange.tube_hole_limits, figures),
+                        bench_size({flange.outside}, style));
   if (flange.screws && flange.screws->tapped)
     text += fmt::format(" Tap the screw holes {}.", flange.screws->thread.name);
   return {"flange", "Flange", text};
 }
-BenchStep tube_step(const model::MadeTube& tube, const TextStyle& style) {
-  return {
-      "tube", "Tube",
-      fmt::format("Cut the tube to {}, both ends square, on a mandrel of wood so that it stays round. Break the outer "
-                  "edge of the end that goes into the chimney all round, and take the burr out of the bore. Try it "
-                  "in the cold chimney now: it must go in and turn freely.",
-                  show({tube.length}, style))};
+BenchStep tube_step(const model::MadeTube& tube, drawing::Figures figures, const TextStyle& style) {
+  std::string text;
+  if (tube.limits().tube)
+    text = fmt::format(
+        "Measure its outside where it goes into the chimney, with a micrometer at three places across "
+        "two directions: each{}. ",
+        within(tube.limits().tube, figures).substr(1));
+  if (tube.limits().bore)
+    text = fmt::format("The chimney as it is does not let this tube in: bore it out{}, or take another tube. ",
+                       within(tube.limits().bore, figures));
+  text += fmt::format(
+      "Cut it to {}, both ends square, on a mandrel of wood so that it stays round. Break the outer "
+      "edge of the end that goes into the chimney all round, and take the burr out of the bore. Try it "
+      "in the cold chimney now: it must go in and turn freely.",
+      bench_size({tube.length}, style));
+  return {"tube", "Tube", text};
 }
 BenchStep join_step(const model::FanUnit& unit, const TextStyle& style) {
   const model::MadeFlange& flange = *unit.flange;
@@ -125,8 +142,9 @@ std::vector<BenchStep> steps_of(const plan::Assessment& assessment, const model:
                                 const TextStyle& style) {
   const model::FanUnit& unit = *solved.unit;
   std::vector<BenchStep> steps = {measure_step(unit)};
-  if (unit.flange) steps.push_back(flange_step(*unit.flange, style));
-  if (unit.tube) steps.push_back(tube_step(*unit.tube, style));
+  const drawing::Figures figures = figures_for(solved.build, style.units);
+  if (unit.flange) steps.push_back(flange_step(*unit.flange, figures, style));
+  if (unit.tube) steps.push_back(tube_step(*unit.tube, figures, style));
   if (unit.flange && unit.tube) steps.push_back(join_step(unit, style));
   if (unit.box)
     for (BenchStep& step : box_steps(*unit.box, marks_out_in_inches(solved, style.units), style))

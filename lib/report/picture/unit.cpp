@@ -112,15 +112,14 @@ Picture picture_of_unit(const plan::ReportData& data, const TextStyle& style) {
     picture.not_drawn = fmt::format("it is not to be made like this: {}", fmt::join(failed, ", "));
     return picture;
   }
-  const std::vector<Template> parts = templates(*data.unit, *data.build);
-  const auto section = std::find_if(parts.begin(), parts.end(), [](const Template& t) { return t.id == "section"; });
-  if (section == parts.end()) {
-    picture.not_drawn = "the description does not give tube, flange and box";
+  const auto section = section_of(*data.unit, *data.build);
+  if (!section) {
+    picture.not_drawn = "the description does not give tube and box";
     return picture;
   }
   return drawn(std::move(picture), unit_in_a_sentence(data, style),
                "Chimney, tube, flange, box and fan cut through the middle, to one scale.",
-               [shown = unit_shown(section->view)](Tag parent, const About& about, double width) {
+               [shown = unit_shown(*section)](Tag parent, const About& about, double width) {
                  draw_unit(shown, parent, about, width);
                });
 }

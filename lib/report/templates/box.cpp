@@ -64,6 +64,7 @@ View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& l
                                             .away = beyond_rim(box, shown, lid->screw_hole),
                                             .before = times(static_cast<int>(lid->screws.size())) + "drill "});
   view.note = "dashed: outline of the fan";
+  if (lid->strays) view.note = places_within(lid->strays, figures) + "; " + view.note;
   return view;
 }
 
@@ -76,9 +77,11 @@ View bottom_view(const model::MadeBox& box, const std::optional<model::FlangeScr
                                               .diameter = *box.tube_hole,
                                               .at = degrees(165.0),
                                               .away = reach(box) - 0.5 * *box.tube_hole + 7.0 * mm,
-                                              .before = "for the tube "});
+                                              .before = "for the tube ",
+                                              .after = between(box.tube_hole_limits, figures)});
   }
   if (!screws) return view;
+  view.note = places_within(screws->strays, figures);
   view.entities.push_back(Circle{middle, screws->pitch_circle, Layer::centre});
   for (const workshop::PlanePoint& hole : flange_holes(*screws)) add_hole(view, point(hole), screws->clearance);
   const Point first = point(flange_holes(*screws).front());

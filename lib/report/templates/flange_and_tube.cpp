@@ -6,6 +6,18 @@ namespace lumwright::report::templates_of {
 using namespace drawing;
 
 std::string times(int count) { return count > 1 ? fmt::format("{} x ", count) : ""; }
+std::string between(const std::optional<workshop::Limits>& limits, Figures figures) {
+  return limits ? fmt::format(" ({})", limits_text(limits->least, limits->most, figures)) : "";
+}
+std::string places_within(const std::optional<Length>& strays, Figures figures) {
+  if (!strays) return "";
+  const bool inches = figures == Figures::inches || figures == Figures::inches_mm;
+  const double step = inches ? 1.0 : 0.05, most = inches ? in(*strays, thou) : in(*strays, mm);
+  const double within = std::floor(most / step + 1e-9) * step;
+  if (within == 0.0) return "drill the holes through both parts together";  // nobody marks out so well
+  return fmt::format("holes within {} of their places",
+                     inches ? fmt::format("{:.0f} thou", within) : fixed_number(within, 2) + " mm");
+}
 std::vector<workshop::PlanePoint> flange_holes(const model::FlangeScrews& screws) {
   return workshop::hole_circle({screws.count, screws.pitch_circle, 90.0 * workshop::degree, workshop::Datum::centre});
 }
@@ -21,7 +33,8 @@ View flange_view(const model::MadeFlange& flange, Figures figures) {
                                               .diameter = *flange.tube_hole,
                                               .at = degrees(200.0),
                                               .away = 0.5 * (outside - *flange.tube_hole) + 8.0 * mm,
-                                              .before = "tube hole "});
+                                              .before = "tube hole ",
+                                              .after = between(flange.tube_hole_limits, figures)});
   }
   view.entities.push_back(
       DiameterDimension{.centre = middle, .diameter = outside, .at = degrees(-45.0), .away = 8.0 * mm});
@@ -42,9 +55,10 @@ View flange_view(const model::MadeFlange& flange, Figures figures) {
                                             .at = degrees(20.0),
                                             .away = 0.5 * (outside - screws.pitch_circle) + 8.0 * mm,
                                             .before = "pitch circle "});
+  view.note = places_within(screws.strays, figures);
   if (screws.count > 1)
-    view.note =
-        "dividers, hole to hole: " + size_text(workshop::chord({screws.count, screws.pitch_circle, 1}), figures);
+    view.note +=
+        "; dividers, hole to hole: " + size_text(workshop::chord({screws.count, screws.pitch_circle, 1}), figures);
   return view;
 }
 
@@ -65,7 +79,8 @@ View tube_view(const model::MadeTube& tube, const std::string& stock, Figures fi
   if (tube.engaged && *tube.engaged < end)
     view.entities.push_back(
         LinearDimension{{0.0 * mm, half}, {*tube.engaged, half}, Along::horizontal, 9.0 * mm, "goes in "});
-  view.entities.push_back(LinearDimension{{end, -half}, {end, half}, Along::vertical, 14.0 * mm, "outside "});
+  view.entities.push_back(LinearDimension{
+      {end, -half}, {end, half}, Along::vertical, 14.0 * mm, "outside ", between(tube.limits().tube, figures)});
   view.entities.push_back(Leader{{0.5 * c, -half + 0.5 * c},
                                  {-6.0 * mm, -half - 7.0 * mm},
                                  fmt::format("this end goes into the chimney:\nbreak the edge {} all round; inlet {}",

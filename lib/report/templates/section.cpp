@@ -10,68 +10,93 @@ namespace {
 struct Cut {
   Length inner, outer, low, high;
 };
-void add_cut(View& view, const Cut& cut, bool hatched = true) {
+void add_cut(View& view, const Cut& cut) {
   for (const double side : {1.0, -1.0}) {
     const std::vector<Point> wall = {{side * cut.inner, cut.low},
                                      {side * cut.outer, cut.low},
                                      {side * cut.outer, cut.high},
                                      {side * cut.inner, cut.high}};
     view.entities.push_back(Polyline{wall, true, Layer::outline});
-    const bool thick = cut.outer - cut.inner > 0.6 * mm && cut.high - cut.low > 0.6 * mm;
-    if (hatched && thick) view.entities.push_back(Hatch{{wall}, 1.4 * mm, degrees(45.0)});
+    const Length least = 0.6 / view.scale * mm;
+    const bool thick = cut.outer - cut.inner > least && cut.high - cut.low > least;
+    if (thick) view.entities.push_back(Hatch{{wall}, 1.4 * mm, degrees(45.0)});
   }
 }
 void point_at(View& view, Point tip, Length right, Length height, const std::string& words) {
   view.entities.push_back(Leader{tip, {right, height}, words});
 }
+void add_fan(View& view, const model::MadeFan& fan, const SectionLevels& at) {
+  const auto lid = model::lid_holes(fan);
+  const Length low = lid ? lid->frame_low.x : -0.5 * fan.frame, high = lid ? lid->frame_high.x : 0.5 * fan.frame;
+  add_rectangle(view, {{low, at.fan_foot}, {high, at.fan_head}}, Layer::outline);
+}
+void add_ways(View& view, const model::FanUnit& unit, const SectionLevels& at) {
+  const Length off = 0.45 * (0.5 * unit.tube->outside - unit.tube->wall), lip = unit.tube->length - at.engaged;
+  view.entities.push_back(Arrow{{{off, -at.deep - 4.0 * mm}, {off, 0.5 * lip}}});
+  view.entities.push_back(Arrow{{{off, lip + 1.0 * mm}, {0.5 * at.opening, at.lid - 3.0 * mm}}});
+}
 }  // namespace
+
+SectionLevels section_levels(const model::FanUnit& unit, const description::Build& build) {
+  const model::MadeBox& box = *unit.box;
+  SectionLevels at{};
+  at.engaged = unit.tube->engaged.value_or(unit.tube->length);
+  at.deep = build.engine.chimney.depth ? *build.engine.chimney.depth : at.engaged + 5.0 * mm;
+  at.floor = unit.flange ? unit.flange->thickness : 0.0 * mm;
+  at.inside = at.floor + box.sheet;
+  at.lid = at.inside + box.height;
+  at.roof = at.lid + box.sheet;
+  at.half_box = 0.5 * box.across;
+  const auto lid = unit.fan ? model::lid_holes(*unit.fan) : std::nullopt;
+  at.opening = lid && lid->opening ? 0.5 * *lid->opening : 0.4 * at.half_box;
+  const Length deep_fan = unit.fan ? unit.fan->thickness.value_or(15.0 * mm) : 0.0 * mm;
+  at.fan_foot = unit.fan && unit.fan->inside ? at.lid - deep_fan : at.roof;
+  at.fan_head = at.fan_foot + deep_fan;
+  at.top = std::max(at.roof, at.fan_head);
+  return at;
+}
+
+SectionLevels add_section(View& view, const model::FanUnit& unit, const description::Build& build) {
+  const SectionLevels at = section_levels(unit, build);
+  const model::MadeTube& tube = *unit.tube;
+  const model::MadeBox& box = *unit.box;
+  const Length half_tube = 0.5 * tube.outside;
+  const auto& chimney = build.engine.chimney;
+  if (chimney.bore) {
+    const Length bore = 0.5 * *chimney.bore, wall = chimney.wall ? *chimney.wall : 1.5 * mm;
+    add_cut(view, {bore, bore + wall, -at.deep, 0.0 * mm});
+  }
+  add_cut(view, {half_tube - tube.wall, half_tube, -at.engaged, tube.length - at.engaged});
+  if (unit.flange) add_cut(view, {half_tube, 0.5 * unit.flange->outside, 0.0 * mm, at.floor});
+  add_cut(view, {0.5 * box.tube_hole.value_or(tube.outside), at.half_box, at.floor, at.inside});
+  add_cut(view, {at.half_box, at.half_box + box.sheet, at.floor, at.roof});
+  add_cut(view, {at.opening, at.half_box, at.lid, at.roof});
+  if (unit.fan) add_fan(view, *unit.fan, at);
+  view.entities.push_back(Line{{0.0 * mm, -at.deep - 5.0 * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
+  add_ways(view, unit, at);
+  return at;
+}
 
 View section_view(const model::FanUnit& unit, const description::Build& build, Figures figures) {
   View view{.name = "The unit on the chimney, cut through the middle", .figures = figures};
+  const SectionLevels at = add_section(view, unit, build);
   const model::MadeTube& tube = *unit.tube;
-  const model::MadeFlange& flange = *unit.flange;
   const model::MadeBox& box = *unit.box;
-  const Length engaged = tube.engaged.value_or(tube.length), top = tube.length - engaged;
-  const Length floor = flange.thickness, inside = floor + box.sheet, lid = inside + box.height, roof = lid + box.sheet;
-  const Length half_tube = 0.5 * tube.outside, half_box = 0.5 * box.across;
-  const auto& chimney = build.engine.chimney;
-  const Length deep = chimney.depth ? *chimney.depth : engaged + 5.0 * mm;
-  if (chimney.bore) {
-    const Length bore = 0.5 * *chimney.bore, wall = chimney.wall ? *chimney.wall : 1.5 * mm;
-    add_cut(view, {bore, bore + wall, -deep, 0.0 * mm});
-  }
-  add_cut(view, {half_tube - tube.wall, half_tube, -engaged, top});
-  add_cut(view, {half_tube, 0.5 * flange.outside, 0.0 * mm, floor});
-  add_cut(view, {0.5 * box.tube_hole.value_or(tube.outside), half_box, floor, inside});
-  add_cut(view, {half_box, half_box + box.sheet, floor, roof});
-  const auto lid_open = unit.fan ? model::lid_holes(*unit.fan) : std::nullopt;
-  const Length opening = lid_open && lid_open->opening ? 0.5 * *lid_open->opening : 0.4 * half_box;
-  add_cut(view, {opening, half_box, lid, roof});
-  Length fan_top = roof;
+  const Length half_tube = 0.5 * tube.outside;
   if (unit.fan) {
-    const Length deep_fan = unit.fan->thickness.value_or(15.0 * mm);
-    const Length from = unit.fan->inside ? lid - deep_fan : roof,
-                 low = lid_open ? lid_open->frame_low.x : -0.5 * unit.fan->frame;
-    const Length high = lid_open ? lid_open->frame_high.x : 0.5 * unit.fan->frame;
-    add_rectangle(view, {{low, from}, {high, from + deep_fan}}, Layer::outline);
-    fan_top = std::max(roof, from + deep_fan);
-    view.entities.push_back(
-        drawing::Text{{low + 0.2 * (high - low), from + 0.5 * deep_fan}, "fan", 0.0 * mm, Across::centre, Up::middle});
+    const auto lid = model::lid_holes(*unit.fan);
+    const Length low = lid ? lid->frame_low.x : -0.5 * unit.fan->frame, wide = unit.fan->frame;
+    view.entities.push_back(drawing::Text{
+        {low + 0.2 * wide, 0.5 * (at.fan_foot + at.fan_head)}, "fan", 0.0 * mm, Across::centre, Up::middle});
   }
-  view.entities.push_back(Line{{0.0 * mm, -deep - 5.0 * mm}, {0.0 * mm, lid - 4.0 * mm}, Layer::centre});
-  const Length off = 0.45 * (half_tube - tube.wall);
-  view.entities.push_back(Arrow{{{off, -deep - 4.0 * mm}, {off, 0.5 * top}}});
-  view.entities.push_back(Arrow{{{off, top + 1.0 * mm}, {0.5 * opening, lid - 3.0 * mm}}});
-  const Length right = std::max(half_box + box.sheet, 0.5 * flange.outside) + 10.0 * mm;
-  point_at(view, {half_box + 0.5 * box.sheet, 0.5 * (inside + lid)}, right, 0.5 * (inside + lid) + 6.0 * mm, "box");
-  point_at(view, {0.5 * flange.outside, 0.5 * floor}, right, floor - 4.0 * mm, "flange");
-  point_at(view, {half_tube - 0.5 * tube.wall, -0.4 * engaged}, right, -0.4 * engaged - 4.0 * mm, "tube");
-  if (chimney.bore)
-    point_at(view, {0.5 * *chimney.bore + 0.5 * mm, -0.8 * deep}, right, -0.8 * deep - 4.0 * mm, "chimney");
-  view.entities.push_back(
-      LinearDimension{{-half_box - box.sheet, floor}, {-half_box - box.sheet, roof}, Along::vertical, -9.0 * mm});
-  view.entities.push_back(LinearDimension{
-      {-half_tube, -engaged}, {-half_tube, 0.0 * mm}, Along::vertical, -(half_box - half_tube) - 9.0 * mm, "goes in "});
+  const Length right = std::max(at.half_box + box.sheet, half_flange(unit)) + 10.0 * mm;
+  const Length half_up = 0.5 * (at.inside + at.lid);
+  point_at(view, {at.half_box + 0.5 * box.sheet, half_up}, right, half_up + 6.0 * mm, "box");
+  if (unit.flange) point_at(view, {0.5 * unit.flange->outside, 0.5 * at.floor}, right, at.floor - 4.0 * mm, "flange");
+  point_at(view, {half_tube - 0.5 * tube.wall, -0.4 * at.engaged}, right, -0.4 * at.engaged - 4.0 * mm, "tube");
+  if (build.engine.chimney.bore)
+    point_at(view, {0.5 * *build.engine.chimney.bore + 0.5 * mm, -0.8 * at.deep}, right, -0.8 * at.deep - 4.0 * mm,
+             "chimney");
   view.note = "the arrows are the way of the gas";
   return view;
 }

@@ -102,7 +102,8 @@ void point_out(View& view, const Pointed& hole, Point elbow) {
 // carries the width of the sheet down from its edge.
 void point_out_all(View& view, const model::MadeBox& box, const std::optional<model::FlangeScrews>& screws) {
   std::vector<Pointed> above, beneath;
-  if (box.tube_hole) beneath.push_back({middle, *box.tube_hole, "for the tube ", ""});
+  if (box.tube_hole)
+    beneath.push_back({middle, *box.tube_hole, "for the tube ", between(box.tube_hole_limits, view.figures)});
   if (screws) {
     above.push_back({middle, screws->pitch_circle, "pitch circle ", ""});
     above.push_back({point(flange_holes(*screws).front()), screws->clearance, times(screws->count) + "drill ",

@@ -7,16 +7,6 @@
 
 namespace lumwright::report {
 namespace {
-using drawing::Figures;
-Figures figures_for(const description::Build& build, UnitSystem units) {
-  if (units != UnitSystem::as_written) return units == UnitSystem::metric ? Figures::mm : Figures::inches;
-  const description::part::Adapter& a = build.adapter;
-  constexpr Length any = 10.0 * mm;
-  if (is_imperial(description::PageUnits(build).of(any))) return Figures::inches_mm;
-  const bool some =
-      is_imperial(a.flange.outside.unit) || is_imperial(a.box.diameter.unit) || is_imperial(a.tube.outside.unit);
-  return some ? Figures::mm_inches : Figures::mm;
-}
 workshop::PlanePoint from_corner(workshop::PlanePoint p, Length half) { return {p.x + half, p.y + half}; }
 void add_side(std::vector<HolePlace>& out, const model::MadeBox& box) {
   const workshop::PlanePoint half =
@@ -41,9 +31,24 @@ void add_all(std::vector<HolePlace>& out, const std::string& part, const std::st
 }
 }  // namespace
 
+drawing::Figures figures_for(const description::Build& build, UnitSystem units) {
+  using drawing::Figures;
+  if (units != UnitSystem::as_written) return units == UnitSystem::metric ? Figures::mm : Figures::inches;
+  const description::part::Adapter& a = build.adapter;
+  constexpr Length any = 10.0 * mm;
+  if (is_imperial(description::PageUnits(build).of(any))) return Figures::inches_mm;
+  const bool some =
+      is_imperial(a.flange.outside.unit) || is_imperial(a.box.diameter.unit) || is_imperial(a.tube.outside.unit);
+  return some ? Figures::mm_inches : Figures::mm;
+}
+drawing::Figures one_rule(drawing::Figures figures) {
+  const bool inches = figures == drawing::Figures::inches || figures == drawing::Figures::inches_mm;
+  return inches ? drawing::Figures::inches : drawing::Figures::mm;
+}
+
 std::vector<Template> templates(const model::FanUnit& unit, const description::Build& build, UnitSystem units) {
   using namespace templates_of;
-  const Figures figures = figures_for(build, units);
+  const drawing::Figures figures = figures_for(build, units);
   const auto& tube = build.adapter.tube;
   std::vector<Template> all;
   if (unit.flange) all.push_back({"flange", flange_view(*unit.flange, figures)});
@@ -56,13 +61,20 @@ std::vector<Template> templates(const model::FanUnit& unit, const description::B
       all.push_back({"bottom", bottom_view(*unit.box, screws, figures)});
     all.push_back({"side", side_view(*unit.box, screws, figures)});
   }
-  if (unit.tube && unit.flange && unit.box) all.push_back({"section", section_view(unit, build, figures)});
   return all;
+}
+std::optional<drawing::View> section_of(const model::FanUnit& unit, const description::Build& build) {
+  if (!unit.tube || !unit.box) return std::nullopt;
+  return templates_of::section_view(unit, build, figures_for(build, UnitSystem::as_written));
 }
 
 bool marks_out_in_inches(const model::Solved& solved, UnitSystem units) {
   constexpr Length any = 10.0 * mm;
   return units == UnitSystem::imperial || (units == UnitSystem::as_written && is_imperial(solved.page.of(any)));
+}
+workshop::PlanePoint HolePlace::from_edges(Length digit) const {
+  const auto printed = [&](Length size) -> Length { return std::stod(fixed_number(in(size, digit), 0)) * digit; };
+  return {printed(corner.x - centre.x) + printed(centre.x), printed(corner.y - centre.y) + printed(centre.y)};
 }
 std::vector<HolePlace> hole_places(const model::FanUnit& unit) {
   std::vector<HolePlace> out;

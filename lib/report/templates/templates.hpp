@@ -14,11 +14,23 @@ struct Template {
   std::string id;
   drawing::View view;
 };
-/// Every part that the unit gives enough of, in the order of making, and the section of the whole last (id "section").
+/// Every part that the unit gives enough of, in the order of making.
 /// Sizes are in the units that are asked for; as written, in those that the description has most of, the others
 /// beneath.
 std::vector<Template> templates(const model::FanUnit& unit, const description::Build& build,
                                 UnitSystem units = UnitSystem::as_written);
+
+/// The unit on the chimney, cut through, with the names of its parts; nothing where tube or box is not there.
+std::optional<drawing::View> section_of(const model::FanUnit& unit, const description::Build& build);
+/// One sheet with the whole unit: section, seen from above, parts list. `items` have the numbers of the balloons, from
+/// 1 Nothing as above.
+std::optional<drawing::Sheet> general_arrangement(const model::FanUnit& unit, const description::Build& build,
+                                                  UnitSystem units, const drawing::Paper& paper);
+
+/// What sizes are written in, on drawings and in the limits of the build sheet.
+drawing::Figures figures_for(const description::Build& build, UnitSystem units);
+/// The same with one of the two rules alone, where room is scarce.
+drawing::Figures one_rule(drawing::Figures figures);
 
 /// A hole by its place, for marking out.
 struct HolePlace {
@@ -26,6 +38,8 @@ struct HolePlace {
   workshop::PlanePoint centre;  // about the middle of the part, of a square box's net where it lies on that
   workshop::PlanePoint corner;  // from the edges that touch it at left and below, before anything is folded or rolled
   Length diameter;
+  /// From the edges, as it is printed in such digits: its distance from the middle is then the one that is printed too.
+  workshop::PlanePoint from_edges(Length digit) const;
 };
 std::vector<HolePlace> hole_places(const model::FanUnit& unit);
 /// Tables of places are in inches, all of a table: where that is asked for, or where the description writes most sizes
