@@ -1,17 +1,11 @@
 #include "commands.hpp"
 #include "described.hpp"
-#include "shelf.hpp"
 #include "paper.hpp"
 #include "plan/moves.hpp"
 #include "plan/report_data.hpp"
-#include "quantity/errors.hpp"
-#include "report/build_sheet.hpp"
-#include "report/drawings.hpp"
-#include "report/files.hpp"
-#include "report/templates/templates.hpp"
+#include "report/folder.hpp"
+#include "shelf.hpp"
 #include "style.hpp"
-#include <fmt/format.h>
-#include <iterator>
 
 namespace lumwright::cli {
 namespace {
@@ -23,19 +17,6 @@ ReportOptions report_options(const Words& words) {
   return {sampled_options(words, words.needed("FILE")), words.needed("-o"), words.text("--paper"),
           print_options(words)};
 }
-/// The drawings beside the report; none where the build is not to be drawn: the checks say why.
-std::vector<report::NamedText> drawings_of(const ReportOptions& options, const plan::Assessment& assessment,
-                                           const model::Solved& solved) {
-  if (!solved.unit || !report::failed_geometry(assessment).empty()) return {};
-  try {
-    return report::drawing_files(
-        assessment, solved, {.paper = options.paper, .print = options.print, .draft = false, .units = options.units});
-  } catch (const report::NothingToMake&) {
-    return {};
-  } catch (const ModelError& why) {  // the rest of the report is worth having without them
-    return {{"not_drawn.txt", "why there are no drawings", fmt::format("Not drawn: {}.\n", why.what())}};
-  }
-}
 Answer run_report(const Words& words) {
   const ReportOptions options = report_options(words);
   const Described told = described(options);
@@ -45,15 +26,10 @@ Answer run_report(const Words& words) {
   plan::ReportData data = plan::report_data(solved, told.used(), samples);
   data.program = "lumwright " LUMWRIGHT_VERSION;
   plan::try_moves(data.assessment, told.build, options.units, told.used(), samples);
-  std::vector<report::NamedText> drawings = drawings_of(options, data.assessment, solved);
-  std::vector<report::Beside> beside;
-  beside.reserve(drawings.size());
-  for (const report::NamedText& file : drawings) beside.push_back({file.name, file.what});
-  std::vector<report::NamedText> files =
-      report::report_files(data, report::TextStyle{.units = options.units, .colour = false}, beside);
-  files.insert(files.end(), std::make_move_iterator(drawings.begin()), std::make_move_iterator(drawings.end()));
-  write_folder(options.shelf, options.folder, files);
-  return {list_of(options.folder, files), data.assessment.verdict == plan::Verdict::fail ? fails : fine};
+  const report::Folder folder = report::report_folder(
+      data, solved, {.paper = options.paper, .print = options.print, .draft = false, .units = options.units});
+  write_folder(options.shelf, options.folder, folder.files);
+  return {list_of(options.folder, folder.files), data.assessment.verdict == plan::Verdict::fail ? fails : fine};
 }
 }  // namespace
 

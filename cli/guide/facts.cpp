@@ -46,7 +46,7 @@ std::string check_text(const plan::Assessment& assessment, const std::string& id
   if (part == "title") return finding->title;
   if (part == "verdict") return plan::verdict_word(finding->verdict);
   if (part == "why") return finding->why;
-  if (part == "do") return finding->action;
+  if (part == "do") return report::action_of(*finding, description::FrontEnd::terminal);
   if (part == "value" && finding->value) return report::in_page_figures(assessment, *finding->value, style);
   if (part == "limit" && finding->limit) return report::in_page_figures(assessment, *finding->limit, style);
   unknown(id + " " + part);

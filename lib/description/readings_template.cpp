@@ -1,6 +1,7 @@
 #include "data/how_measured.hpp"
 #include "description/log.hpp"
 #include "description/readings.hpp"
+#include "description/ways.hpp"
 #include "quantity/words.hpp"
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -78,7 +79,7 @@ class Writer {
   std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   void key(Field field, const std::string& limits) {
     std::string meaning(field.meaning);
-    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty())
+    if (const std::string how = with_ways(data::how_measured(full(field.key)), FrontEnd::terminal); !how.empty())
       meaning += fmt::format("; {}", how);
     out += remark(margin_, meaning + limits);
     const bool is_name = path_.empty() && field.key == "name";

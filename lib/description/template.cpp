@@ -2,6 +2,7 @@
 #include "data/how_measured.hpp"
 #include "description/build.hpp"
 #include "description/values.hpp"
+#include "description/ways.hpp"
 #include "quantity/format.hpp"
 #include "quantity/units.hpp"
 #include "quantity/words.hpp"
@@ -79,7 +80,7 @@ class TemplateWriter {
   std::string full(std::string_view key) const { return (path_.empty() ? "" : path_ + ".") + std::string(key); }
   void key(Field field, const std::string& limits) {
     std::string meaning(field.meaning);
-    if (const std::string_view how = data::how_measured(full(field.key)); !how.empty())
+    if (const std::string how = with_ways(data::how_measured(full(field.key)), FrontEnd::terminal); !how.empty())
       meaning += fmt::format("; {}", how);
     if (!limits.empty()) meaning += " (" + limits + ")";
     out += filled(meaning, margin_ + "# ", margin_ + "# ");

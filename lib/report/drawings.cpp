@@ -47,16 +47,18 @@ drawing::TitleBlock title_of(const plan::Assessment& assessment, std::string tol
 std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const model::Solved& solved,
                                      const DrawingWish& wish) {
   if (!solved.unit.impossible.empty()) throw NothingToMake(solved.unit.impossible);
-  if (!solved.unit) throw NothingToMake("the description says nothing of the unit to make: see `lumwright new`");
+  if (!solved.unit)
+    throw NothingToMake("the description says nothing of the unit to make: " +
+                        description::way("describe", wish.front));
   const auto failed = failed_geometry(assessment);
   if (!failed.empty() && !wish.draft) {
-    throw NoAnswer(
-        fmt::format("not drawn, because {}: {}; change the description, or take --draft to draw it all the "
-                    "same, stamped DRAFT",
-                    failed.size() == 1 ? "this fails" : "these fail", fmt::join(failed, ", ")));
+    throw NoAnswer(fmt::format("not drawn, because {}: {}; change the description, or {}",
+                               failed.size() == 1 ? "this fails" : "these fail", fmt::join(failed, ", "),
+                               description::way("draft", wish.front)));
   }
   const std::vector<Template> parts = templates(*solved.unit, solved.build, wish.units);
-  if (parts.empty()) throw NothingToMake("too little is described to draw any part: see `lumwright new`");
+  if (parts.empty())
+    throw NothingToMake("too little is described to draw any part: " + description::way("describe", wish.front));
   const drawing::TitleBlock title =
       title_of(assessment, usual_limits(solved.build, parts.front().view.figures), !failed.empty());
   std::vector<drawing::View> views;
@@ -74,8 +76,8 @@ std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const m
     files.push_back({part.id + "_mm.dxf", "DXF R12 in millimetres, for a machine", dxf(part.view, title)});
   files.push_back(
       {"holes.csv", "co-ordinates of every hole", places_csv(*solved.unit, marks_out_in_inches(solved, wish.units))});
-  files.push_back(
-      {"sheet.txt", "cut list, drill list, order of work", build_sheet(assessment, solved, TextStyle{wish.units})});
+  files.push_back({"sheet.txt", "cut list, drill list, order of work",
+                   build_sheet(assessment, solved, TextStyle{.units = wish.units, .front = wish.front})});
   return files;
 }
 }  // namespace lumwright::report

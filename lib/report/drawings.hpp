@@ -1,5 +1,6 @@
 // All files of `draw`: templates as PDF, SVG and DXF, a table of co-ordinates, and the build sheet.
 #pragma once
+#include "description/ways.hpp"
 #include "drawing/drawing.hpp"
 #include "model/solved.hpp"
 #include "plan/assessment.hpp"
@@ -15,6 +16,7 @@ struct DrawingWish {
   drawing::PrintOptions print;
   bool draft;                                 // draw what fails, and stamp it
   UnitSystem units = UnitSystem::as_written;  // of the build sheet
+  description::FrontEnd front = description::FrontEnd::terminal;
 };
 /// Throws NoAnswer that names the checks of geometry that fail unless `draft`, NothingToMake where there is no part,
 /// ModelError for another paper.

@@ -75,7 +75,7 @@ void write_result(Page& page, const plan::Assessment& assessment, const plan::Fi
   if (f.limit) page.hung("limit", limit_in_words(f, page.style()));
   if (f.holds) page.hung("", holds_in(f, assessment));
   if (!f.why.empty()) page.hung("why", f.why);
-  if (!f.action.empty()) page.hung("do", f.action);
+  if (!f.action.empty()) page.hung("do", action_of(f, page.style().front));
 }
 void write_source(Page& page, const plan::Finding& f) {
   if (f.basis.source.empty()) return;

@@ -66,25 +66,27 @@ void add_description(std::vector<NamedText>& files, const std::string& name, con
   files.push_back({full, what, text});
 }
 // What is advised, as descriptions; what fails a wish is none.
-void add_descriptions(std::vector<NamedText>& files, const choose::Choice& choice) {
+void add_descriptions(std::vector<NamedText>& files, const choose::Choice& choice, description::FrontEnd front) {
+  const std::string& use = description::way("to-check", front);
   for (const choose::EngineChoice& engine : choice.engines)
     if (!engine.places.empty() && engine.places.front().fails.empty())
-      add_description(files, "first-" + file_word(engine.engine),
-                      "the first place of " + engine.engine + ", for `check`", engine.places.front().description);
+      add_description(files, "first-" + file_word(engine.engine), "the first place of " + engine.engine + ", " + use,
+                      engine.places.front().description);
   if (choice.for_all.empty()) return;
   for (const choose::Serving& s : choice.for_all.front().engines)
     if (s.with && s.with->in_time && s.with->enough)
-      add_description(files, "for-all-" + file_word(s.engine), "the unit for all on " + s.engine + ", for `check`",
+      add_description(files, "for-all-" + file_word(s.engine), "the unit for all on " + s.engine + ", " + use,
                       s.description);
 }
 }  // namespace
 
 std::vector<NamedText> choice_files(const choose::Choice& choice, const TextStyle& style) {
-  std::vector<NamedText> files{{"choice.html", "what to take, to read, with a picture for each engine", ""},
-                               {"choice.txt", "the page that `choose` prints", choice_report(choice, {style.units})},
-                               {"choice.json", "everything, for other programs", choice_json(choice)},
-                               {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice, style.units)}};
-  add_descriptions(files, choice);
+  std::vector<NamedText> files{
+      {"choice.html", "what to take, to read, with a picture for each engine", ""},
+      {"choice.txt", description::way("choice-page", style.front), choice_report(choice, {style.units})},
+      {"choice.json", "everything, for other programs", choice_json(choice)},
+      {"choice.csv", "every combination, for a spreadsheet", choice_csv(choice, style.units)}};
+  add_descriptions(files, choice, style.front);
   files.front().text = html_choice(choice, style, beside_the_page(files));
   return files;
 }

@@ -1,6 +1,7 @@
 #include "report/json.hpp"
 #include "quantity/format.hpp"
 #include "report/detail/json_parts.hpp"
+#include "report/judged.hpp"
 #include "report/page.hpp"
 
 namespace lumwright::report {
@@ -27,7 +28,7 @@ static Json object(const plan::Finding& f) {
            {"bound", f.limit ? Json(bound_words(f.bound)) : Json()},
            {"limit_name", f.limit ? Json(plan::limit_words(f.limit_name)) : Json()},
            {"why", f.why},
-           {"do", f.action},
+           {"do", action_of(f, description::FrontEnd::terminal)},
            {"source", f.basis.source},
            {"standing", data::word_of(f.basis.standing)},
            {"missing", f.missing}};
@@ -51,8 +52,8 @@ static Json object(const plan::Narrowing& n) {
           {"left", finite(n.left)},
           {"needs", n.needs},
           {"tool", n.tool},
-          {"how", n.how},
-          {"write", n.write},
+          {"how", description::with_ways(n.how, description::FrontEnd::terminal)},
+          {"write", description::with_ways(n.write, description::FrontEnd::terminal)},
           {"source", n.basis.source},
           {"standing", data::word_of(n.basis.standing)}};
 }

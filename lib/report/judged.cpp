@@ -90,4 +90,7 @@ std::string against_limit(const plan::Finding& f, const plan::Assessment& a, con
 bool tuned(const plan::Assessment& a, const model::Assumed& one) {
   return !a.tuned.empty() && one.basis.source == a.tuned;
 }
+std::string action_of(const plan::Finding& finding, description::FrontEnd front) {
+  return description::with_ways(finding.action, front);
+}
 }  // namespace lumwright::report

@@ -1,5 +1,6 @@
 // The checks of an assessment as every report sorts and sums them up.
 #pragma once
+#include "description/ways.hpp"
 #include "plan/assessment.hpp"
 #include "report/page.hpp"
 #include <cstddef>
@@ -22,4 +23,6 @@ std::string limit_in_words(const plan::Finding& finding, const TextStyle& style)
 std::string against_limit(const plan::Finding& finding, const plan::Assessment& assessment, const TextStyle& style);
 /// The value comes from a measured lighting-up.
 bool tuned(const plan::Assessment& assessment, const model::Assumed& one);
+/// What to do about a finding, where its reader is.
+std::string action_of(const plan::Finding& finding, description::FrontEnd front);
 }  // namespace lumwright::report

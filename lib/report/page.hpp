@@ -1,6 +1,7 @@
 // The page that text reports are written on: a margin for labels, the text hung beside it, colour only when asked for.
 #pragma once
 #include "description/page_units.hpp"
+#include "description/ways.hpp"
 #include "plan/assessment.hpp"
 #include "quantity/format.hpp"
 #include <string>
@@ -13,6 +14,7 @@ struct TextStyle {
   bool colour = false;
   int width = 80;
   description::PageUnits page{};  // for numbers that bring no unit of their own
+  description::FrontEnd front = description::FrontEnd::terminal;
 };
 
 enum class Ink { plain, strong, faint, good, care, bad };

@@ -26,9 +26,9 @@ void write_check(Page& page, const plan::Assessment& a, const plan::Finding& f) 
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, a);
   if (!numbers.empty()) page.hung("", numbers);
   if (!f.why.empty()) page.hung("why", f.why);
-  if (!f.action.empty()) page.hung("do", f.action);
+  if (!f.action.empty()) page.hung("do", action_of(f, page.style().front));
   if (f.move) page.hung("tried", move_text(f, page.style()));
-  if (f.move) page.hung("", move_settings(f));
+  if (f.move) page.hung("", move_settings(f, page.style().front));
   if (!f.move && f.moves_tried) page.hung("tried", "no change by itself of those that were tried clears it");
   if (!f.basis.source.empty()) page.hung("source", source_in_words(f.basis), Ink::faint, Ink::faint);
 }
@@ -39,7 +39,7 @@ void write_open_question(Page& page, const std::vector<const plan::Finding*>& al
   for (const plan::Finding* one : alike)
     page.hung(one == &f ? plan::verdict_word(f.verdict) : "", title_of(*one), ink_of(f.verdict), Ink::strong);
   if (!f.why.empty()) page.hung("why", f.why);
-  if (!f.action.empty()) page.hung("do", f.action);
+  if (!f.action.empty()) page.hung("do", action_of(f, page.style().front));
   if (!f.missing.empty()) page.hung("write", fmt::format("{}", fmt::join(f.missing, ", ")));
 }
 

@@ -44,12 +44,34 @@ function refused(name, text) {
   return answer
 }
 
+/// "1 1/2 in +- 0.001 in" -> 38.1, "13 mm" -> 13, "5" -> 5: only to be compared with others of its kind.
+function size(text) {
+  const [, whole, over, under, unit] = /^([\d.]+)?(?: ?(\d+)\/(\d+))? ?(in\b)?/.exec(
+    text.replace(/^(\d+)\/(\d+)/, '0 $1/$2')
+  )
+  return (Number(whole) + (over ? over / under : 0)) * (unit ? 25.4 : 1)
+}
+/// The strongest lever first; the values of each rise, today's among them.
+function levers(file) {
+  const text = readFileSync(file, 'utf8')
+  const { levers } = ask({ do: 'levers', text, tuned: '', units: '' })
+  if (levers?.length !== 6) failures.push(`${file}: ${levers?.length} levers`)
+  levers.forEach((lever, i) => {
+    if (i > 0 && lever.effect > levers[i - 1].effect) failures.push(`${file}: ${lever.key} is stronger than the one before`)
+    const sizes = lever.values.filter((_, at) => at !== lever.now).map(value => size(value.value))
+    if (sizes.some(one => Number.isNaN(one))) failures.push(`${file}: ${lever.key}: ${lever.values.map(v => v.value)}`)
+    if (sizes.some((one, at) => at > 0 && one <= sizes[at - 1]))
+      failures.push(`${file}: ${lever.key} is not by size: ${sizes}`)
+  })
+}
+
 const examples = join(root, 'examples')
 const files = readdirSync(examples)
   .filter(f => f.endsWith('.yaml'))
   .map(f => join(examples, f))
 for (const file of files) {
   compare(file, 0, 1e-9)
+  levers(file)
   compare(file, 64, 1e-6) // a sample beside a limit, or a quantile between two, may fall on the other side
 }
 const folder = 'random'
@@ -81,7 +103,7 @@ for (const [name, text] of Object.entries({
 })) {
   const answer = refused(name, text)
   if (name !== 'empty' && name !== 'markup' && !answer.faults?.length) failures.push(`${name}: no fault`)
-  if (name === 'markup' && /<img/.test(JSON.stringify(answer))) failures.push('markup of a name is markup on the page')
+  if (name === 'markup' && /<img/.test(JSON.stringify([answer.parts, answer.sketches]))) failures.push('markup of a name is markup on the page')
 }
 writeFileSync('compared.txt', `${compared} numbers\n`)
 for (const line of failures) console.log(line)

@@ -71,5 +71,5 @@ TEST_CASE("without samples the page says that spreads are left out, with samples
   const std::string words = "Spreads are left out";
   CHECK(text_report(with_samples(build, 0, 1, 1), TextStyle{}).find(words) != std::string::npos);
   CHECK(text_report(with_samples(build, 32, 1, 1), TextStyle{}).find(words) == std::string::npos);
-  CHECK(without_spreads({}).empty());  // nothing was judged
+  CHECK(without_spreads({}, description::FrontEnd::terminal).empty());  // nothing was judged
 }

@@ -78,7 +78,7 @@ Json sketches_of(const plan::ReportData& data, const report::TextStyle& style) {
 
 Json answer(const Json& question) {
   const Worked& work = worked(question);
-  const report::TextStyle style{.units = work.told.units};
+  const report::TextStyle style = style_of(work.told);
   const plan::Assessment& a = work.data.assessment;
   Json out{{"verdict", plan::verdict_word(a.verdict)},
            {"sentence", report::verdict_sentence(a)},

@@ -3,6 +3,7 @@
 #include "asked.hpp"
 #include "description/build.hpp"
 #include "plan/assess.hpp"
+#include "report/page.hpp"
 #include <optional>
 
 namespace lumwright::page {
@@ -17,4 +18,8 @@ struct Described {
   UnitSystem units;
   plan::SamplesAsked samples;
 };
+/// How the page writes: in these units, and for one who sits before it.
+inline report::TextStyle style_of(const Described& told) {
+  return {.units = told.units, .front = description::FrontEnd::page};
+}
 }  // namespace lumwright::page

@@ -1,11 +1,8 @@
-#include "report/files.hpp"
 #include "asked.hpp"
 #include "described.hpp"
 #include "plan/moves.hpp"
 #include "plan/report_data.hpp"
-#include "quantity/errors.hpp"
-#include "report/build_sheet.hpp"
-#include "report/drawings.hpp"
+#include "report/folder.hpp"
 #include <boost/archive/iterators/base64_from_binary.hpp>
 #include <boost/archive/iterators/transform_width.hpp>
 
@@ -29,24 +26,14 @@ Json files(const Json& question) {
   plan::ReportData data = plan::report_data(solved, told.used(), told.samples);
   data.program = "lumwright " LUMWRIGHT_VERSION;
   plan::try_moves(data.assessment, told.build, told.units, told.used(), told.samples);
-  std::vector<report::NamedText> drawn;
-  std::string not_drawn;
-  try {
-    drawn = report::drawing_files(data.assessment, solved,
-                          {.paper = question.value("paper", "A4"),
-                           .print = {},
-                           .draft = question.value("draft", false),
-                           .units = told.units});
-  } catch (const report::NoAnswer& why) {  // the rest is worth having without them
-    not_drawn = why.what();
-  } catch (const ModelError& why) {
-    not_drawn = why.what();
-  }
-  std::vector<report::Beside> beside;
-  for (const report::NamedText& one : drawn) beside.push_back({one.name, one.what});
+  const report::Folder folder = report::report_folder(data, solved,
+                                                      {.paper = question.value("paper", "A4"),
+                                                       .print = {},
+                                                       .draft = question.value("draft", false),
+                                                       .units = told.units,
+                                                       .front = description::FrontEnd::page});
   Json all = Json::array();
-  for (const report::NamedText& one : report::report_files(data, {.units = told.units}, beside)) all.push_back(file(one));
-  for (const report::NamedText& one : drawn) all.push_back(file(one));
-  return {{"files", std::move(all)}, {"not_drawn", not_drawn}};
+  for (const report::NamedText& one : folder.files) all.push_back(file(one));
+  return {{"files", std::move(all)}, {"not_drawn", folder.not_drawn}};
 }
 }  // namespace lumwright::page

@@ -4,6 +4,7 @@
 #include "data/how_measured.hpp"
 #include "description/build.hpp"
 #include "description/values.hpp"
+#include "description/ways.hpp"
 #include "quantity/units.hpp"
 #include "report/html/style.hpp"
 
@@ -53,7 +54,7 @@ class FormLister {
                     {"form", form},
                     {"meaning", field.meaning},
                     {"example", field.example},
-                    {"how", data::how_measured(path)},
+                    {"how", description::with_ways(data::how_measured(path), description::FrontEnd::page)},
                     {"expert", expert_ || field.expert}});
     return out_.back();
   }

@@ -13,11 +13,16 @@ namespace lumwright::page {
 namespace {
 constexpr std::size_t most_levers = 6, most_values = 24;
 
-/// One thing that can be set, with all its values from the least to the greatest, the one of today among them.
+/// A value that a thing can be set to, and where it lies among the others.
+struct Setting {
+  double size;
+  plan::Change change;
+};
+/// One thing that can be set, with its other values from the least to the greatest.
 struct Lever {
   std::string key;
-  std::vector<plan::Change> less, more;  // the nearest first
-  double effect = 0.0;             // how much its nearest changes move the chief answers, as a share
+  std::vector<Setting> less, more;  // than today
+  double effect = 0.0;  // by how much the nearest but one of a row's values moves a chief answer, as a share
 };
 double number_of(const model::Solved& solved, std::string_view key) {
   for (const model::Result& result : plan::results_of(solved))
@@ -33,7 +38,8 @@ double apart(double before, double after) {
 }
 class Bench {
  public:
-  explicit Bench(const Described& told) : told_(told), central_(plan::solved_to_judge(told.build, told.units, told.used())) {}
+  explicit Bench(const Described& told)
+      : told_(told), central_(plan::solved_to_judge(told.build, told.units, told.used())) {}
   const model::Solved& central() const { return central_; }
   /// By how much a change moves time to steam, running time and gap; nothing where the build then contradicts itself.
   double effect(const plan::Change& change) const {
@@ -53,15 +59,36 @@ class Bench {
   const Described& told_;
   model::Solved central_;
 };
-void take(std::vector<Lever>& levers, const data::MoveRow& row, std::vector<plan::Change> changes, double effect) {
-  const std::string& key = changes.front().settings.front().key;  // a row of a table has none of its own
-  auto lever = std::find_if(levers.begin(), levers.end(), [&](const Lever& one) { return one.key == key; });
-  if (lever == levers.end()) lever = levers.insert(levers.end(), Lever{.key = key, .less = {}, .more = {}});
-  auto& side = row.toward < 0 ? lever->less : lever->more;
-  if (!side.empty()) return;
+/// The values of one row of moves that lie on its side of today's, the nearest first. What has no size stands in the
+/// order of its row.
+std::vector<Setting> settings_of(const data::MoveRow& row, std::vector<plan::Change> changes, const std::string& key,
+                                 const description::Build& build) {
+  const description::KeyValue now = description::value_at(build, key);  // 0 where it is not written
   if (changes.size() > most_values) changes.resize(most_values);
-  side = std::move(changes);
-  lever->effect = std::max(lever->effect, effect);
+  std::vector<Setting> all;
+  for (plan::Change& change : changes) try {
+      const auto then = description::value_at(description::with_settings(build, change.settings), key);
+      const double next = static_cast<double>(all.size() + 1);
+      const double size = then.form != description::KeyValue::Form::words ? then.si - now.si
+                          : row.toward < 0                                ? -next
+                                                                          : next;
+      if (size * row.toward > 0.0 || (row.toward == 0 && size != 0.0)) all.push_back({size, std::move(change)});
+    } catch (const input::InputError&) {  // it would contradict another value
+    }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const Setting& a, const Setting& b) { return std::abs(a.size) < std::abs(b.size); });
+  return all;
+}
+/// Every value that any row gives the key, each once and at its place by size: stock tubes among those that are turned
+/// down.
+void take(Lever& lever, std::vector<Setting> settings) {
+  for (Setting& one : settings) {
+    auto& side = one.size < 0.0 ? lever.less : lever.more;
+    if (std::none_of(side.begin(), side.end(), [&](const Setting& other) { return other.size == one.size; }))
+      side.push_back(std::move(one));
+  }
+  for (auto* side : {&lever.less, &lever.more})
+    std::sort(side->begin(), side->end(), [](const Setting& a, const Setting& b) { return a.size < b.size; });
 }
 Json value_of(const plan::Change& change) {
   Json settings = Json::array();
@@ -70,10 +97,10 @@ Json value_of(const plan::Change& change) {
 }
 Json told(const Lever& lever) {
   Json values = Json::array();
-  for (auto one = lever.less.rbegin(); one != lever.less.rend(); ++one) values.push_back(value_of(*one));
+  for (const Setting& one : lever.less) values.push_back(value_of(one.change));
   const std::size_t now = values.size();
   values.push_back({{"words", "as it is"}, {"value", ""}, {"settings", Json::array()}});
-  for (const plan::Change& one : lever.more) values.push_back(value_of(one));
+  for (const Setting& one : lever.more) values.push_back(value_of(one.change));
   return {{"key", lever.key}, {"now", now}, {"effect", lever.effect}, {"values", std::move(values)}};
 }
 }  // namespace
@@ -85,9 +112,16 @@ Json levers(const Json& question) {
   for (const data::MoveRow& row : data::moves()) {
     std::vector<plan::Change> changes = plan::changes_of(row, build.build, bench.central());
     if (changes.empty()) continue;
-    const double effect = bench.effect(changes[std::min<std::size_t>(1, changes.size() - 1)]);
-    take(all, row, std::move(changes), effect);
+    const std::string& key = changes.front().settings.front().key;  // a row of a table has none of its own
+    auto lever = std::find_if(all.begin(), all.end(), [&](const Lever& one) { return one.key == key; });
+    if (lever == all.end()) lever = all.insert(all.end(), Lever{.key = key, .less = {}, .more = {}});
+    std::vector<Setting> settings = settings_of(row, std::move(changes), lever->key, build.build);
+    if (settings.empty()) continue;
+    lever->effect =
+        std::max(lever->effect, bench.effect(settings[std::min<std::size_t>(1, settings.size() - 1)].change));
+    take(*lever, std::move(settings));
   }
+  std::erase_if(all, [](const Lever& one) { return one.less.empty() && one.more.empty(); });
   std::stable_sort(all.begin(), all.end(), [](const Lever& a, const Lever& b) { return a.effect > b.effect; });
   if (all.size() > most_levers) all.resize(most_levers);
   Json out = Json::array();

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { isMap, isScalar, isSeq, parseDocument, type Document } from 'yaml'
 import { isRefusal, refusalWords, type MadeFile } from './asked'
 import { Dropped, type Core } from './core'
-import { OpenFile } from './opening'
+import { OpenOrExample, TextBox } from './opening'
 import { saveMade } from './saving'
 import type { Store } from './store'
 
@@ -126,25 +126,11 @@ export function ChoosePlace({ store, core }: { store: Store; core: Core }) {
       <p class="lead">
         Open or type what lies in your bin, and tick what may be used: every combination is ranked for every engine.
       </p>
-      <p class="row">
-        <OpenFile label="Open a bin" taken={take} />
-        {example && (
-          <button type="button" onClick={() => take(example.text)}>
-            An example
-          </button>
-        )}
-      </p>
+      <OpenOrExample label="Open a bin" example={example} taken={take} />
       <Ticks things={thingsIn(documentOf(text))} left_out={left_out} tick={tick} />
       <details>
         <summary>The bin as text</summary>
-        <label for="bin">The bin</label>
-        <textarea
-          id="bin"
-          spellcheck={false}
-          rows={12}
-          value={text}
-          onInput={event => setText(event.currentTarget.value)}
-        />
+        <TextBox id="bin" label="The bin" rows={12} text={text} typed={setText} />
       </details>
       <p role="status" class="told">
         {told}

@@ -1,5 +1,6 @@
 // Files into the page.
 import { useRef } from 'preact/hooks'
+import type { Example } from './asked'
 
 const most_bytes = 2_000_000
 export function OpenFile({
@@ -39,6 +40,55 @@ export function OpenFile({
         aria-hidden="true"
         tabIndex={-1}
         onChange={event => void read(event.currentTarget.files)}
+      />
+    </>
+  )
+}
+
+/// A text from a file, or the example of its kind.
+export function OpenOrExample({
+  label,
+  example,
+  taken
+}: {
+  label: string
+  example: Example | undefined
+  taken: (text: string) => void
+}) {
+  return (
+    <p class="row">
+      <OpenFile label={label} taken={taken} />
+      {example && (
+        <button type="button" onClick={() => taken(example.text)}>
+          An example
+        </button>
+      )}
+    </p>
+  )
+}
+/// The same text to look at and to change.
+export function TextBox({
+  id,
+  label,
+  rows,
+  text,
+  typed
+}: {
+  id: string
+  label: string
+  rows: number
+  text: string
+  typed: (text: string) => void
+}) {
+  return (
+    <>
+      <label for={id}>{label}</label>
+      <textarea
+        id={id}
+        spellcheck={false}
+        rows={rows}
+        value={text}
+        onInput={event => typed(event.currentTarget.value)}
       />
     </>
   )

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import { isRefusal, refusalWords } from './asked'
 import type { Core } from './core'
-import { OpenFile } from './opening'
+import { OpenOrExample, TextBox } from './opening'
 import type { Store } from './store'
 
 const isLog = (name: string): boolean => name.startsWith('examples/logs/')
@@ -26,22 +26,8 @@ export function TunePlace({ store, core }: { store: Store; core: Core }) {
       <p class="lead">
         Type or open the log of a lighting-up: times, temperatures, pressures. What it teaches is used from then on.
       </p>
-      <p class="row">
-        <OpenFile label="Open a log" taken={text => setLog(text)} />
-        {example && (
-          <button type="button" onClick={() => setLog(example.text)}>
-            An example
-          </button>
-        )}
-      </p>
-      <label for="log">The log</label>
-      <textarea
-        id="log"
-        spellcheck={false}
-        rows={14}
-        value={log}
-        onInput={event => setLog(event.currentTarget.value)}
-      />
+      <OpenOrExample label="Open a log" example={example} taken={setLog} />
+      <TextBox id="log" label="The log" rows={14} text={log} typed={setLog} />
       <p class="row">
         <button type="button" disabled={log.trim() === ''} onClick={() => void tune()}>
           Tune the build

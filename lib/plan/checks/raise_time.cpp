@@ -68,7 +68,7 @@ std::optional<Finding> judge_raise_time(const model::Solved& solved) {
     f.why += fmt::format("; working pressure after {}", roughly(solved, *working));
   if (f.verdict == Verdict::fail)
     f.action =
-        "see where the pressure goes (`explain draught.flow`): a wider or shorter tube, a shallower bed, fewer leaks, "
+        "see where the pressure goes ({way losses}): a wider or shorter tube, a shallower bed, fewer leaks, "
         "or a fan with more shut-off pressure";
   if (f.verdict == Verdict::watch)
     f.action = tuned(solved)

@@ -25,9 +25,9 @@ void write_narrowing(Page& page, const plan::Narrowing& one, const model::Result
   page.gap();
   page.hung("measure", fmt::format("{} to {}", named(one.of), one.within), Ink::faint, Ink::strong);
   page.hung("", what_it_leaves(one, answer, page.style()));
-  page.hung("how", one.how);
+  page.hung("how", description::with_ways(one.how, page.style().front));
   page.hung("with", one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs));
-  page.hung("write", one.write);
+  page.hung("write", description::with_ways(one.write, page.style().front));
   page.hung("source", source_in_words(one.basis), Ink::faint, Ink::faint);
 }
 std::string hang_together(const plan::Sensitivity& sensitivity) {
@@ -109,14 +109,13 @@ std::string holds_in(const plan::Finding& finding, const plan::Assessment& asses
 std::string brackets_mean(const plan::Bands& bands) {
   return fmt::format("In brackets: where eight of ten lie, of {} samples.", bands.samples);
 }
-std::string without_spreads(const plan::Assessment& assessment) {
+std::string without_spreads(const plan::Assessment& assessment, description::FrontEnd front) {
   if (assessment.bands || assessment.checks.empty()) return "";
-  return "Spreads are left out (`--samples 0`): every value stands as written or usual, and what passes so may fail "
-         "where "
-         "it lies elsewhere in its spread.";
+  return description::way("spreads-left-out", front) +
+         ": every value stands as written or usual, and what passes so may fail where it lies elsewhere in its spread.";
 }
 void write_meaning_of_bands(Page& page, const plan::Assessment& assessment) {
-  if (const std::string left_out = without_spreads(assessment); !left_out.empty()) {
+  if (const std::string left_out = without_spreads(assessment, page.style().front); !left_out.empty()) {
     page.gap();
     page.paragraph(left_out);
   }

@@ -22,7 +22,7 @@ std::string sureness(const plan::Bands& bands);
 /// How the numbers in brackets are meant.
 void write_meaning_of_bands(Page& page, const plan::Assessment& assessment);
 /// What is said where no samples were tried; nothing where they were, or where nothing was judged.
-std::string without_spreads(const plan::Assessment& assessment);
+std::string without_spreads(const plan::Assessment& assessment, description::FrontEnd front);
 /// A section; nothing when no samples were tried.
 void write_bands(Page& page, const plan::Assessment& assessment);
 }  // namespace lumwright::report

@@ -12,12 +12,11 @@
 
 namespace lumwright::report {
 namespace {
-BenchStep measure_step(const model::FanUnit& unit) {
+BenchStep measure_step(const model::FanUnit& unit, description::FrontEnd front) {
   std::string text =
       "Take the sizes under \"Measure before you cut\" once more, with the parts in hand. Print the templates at 100 "
-      "%, "
-      "never \"fit to page\", and measure both bars on the paper; print again with --scale-x and --scale-y if they are "
-      "off.";
+      "%, never \"fit to page\", and measure both bars on the paper; " +
+      description::way("print-again", front) + ".";
   if (unit.fan && !unit.fan->drawing.measure_first.empty())
     text += " The fan: " + unit.fan->drawing.measure_first + ".";
   return {"measure", "Measure and print", text};
@@ -133,7 +132,7 @@ BenchStep light_step(const plan::Assessment& a, const TextStyle& style) {
   std::string text = "Water first, then fire.";
   if (const std::string time = number_of(a, "raise.to_own_blower", style); !time.empty())
     text += fmt::format(" The engine's own blower should take over after {}.", time);
-  text += " Write down times, temperatures and readings: `lumwright tune` learns from them.";
+  text += " Write down times, temperatures and readings: " + description::way("learns", style.front) + ".";
   return {"light", "First lighting-up", text};
 }
 }  // namespace
@@ -141,7 +140,7 @@ BenchStep light_step(const plan::Assessment& a, const TextStyle& style) {
 std::vector<BenchStep> steps_of(const plan::Assessment& assessment, const model::Solved& solved,
                                 const TextStyle& style) {
   const model::FanUnit& unit = *solved.unit;
-  std::vector<BenchStep> steps = {measure_step(unit)};
+  std::vector<BenchStep> steps = {measure_step(unit, style.front)};
   const drawing::Figures figures = figures_for(solved.build, style.units);
   if (unit.flange) steps.push_back(flange_step(*unit.flange, figures, style));
   if (unit.tube) steps.push_back(tube_step(*unit.tube, figures, style));

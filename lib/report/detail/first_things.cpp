@@ -33,8 +33,9 @@ std::vector<std::vector<const plan::Finding*>> by_change(const std::vector<const
 std::string what_to_do(const std::vector<const plan::Finding*>& group, const TextStyle& style) {
   const plan::Finding& f = *group.front();
   if (f.move) return move_text(f, style, group.size() > 1);
-  if (f.action.empty()) return f.why;
-  return f.moves_tried ? f.action + " (no change by itself that was tried clears it)" : f.action;
+  const std::string action = action_of(f, style.front);
+  if (action.empty()) return f.why;
+  return f.moves_tried ? action + " (no change by itself that was tried clears it)" : action;
 }
 
 ToSettle to_settle(const plan::Assessment& a) {
@@ -66,7 +67,8 @@ std::vector<std::string> questions_to_write(const ToSettle& settle, std::size_t 
 std::string measure_words(const ToSettle& settle, const plan::Assessment& a, const TextStyle& style, bool how) {
   const plan::Narrowing& one = *settle.measure;
   return fmt::format("{} to {} ({}): {}{}", named(one.of), one.within, words_for(settle.answer),
-                     what_it_leaves(one, plan::find_result(a, settle.answer), style), how ? "; " + one.how : "");
+                     what_it_leaves(one, plan::find_result(a, settle.answer), style),
+                     how ? "; " + description::with_ways(one.how, style.front) : "");
 }
 
 std::string some_of(const std::vector<std::string>& names, std::size_t most) {

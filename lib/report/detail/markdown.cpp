@@ -98,14 +98,16 @@ void Notes::pictures() {
   }
 }
 void Notes::next_measurements() {
-  if (const std::string left_out = without_spreads(a_); !left_out.empty()) paragraph(left_out);
+  if (const std::string left_out = without_spreads(a_, style_.front); !left_out.empty()) paragraph(left_out);
   if (!a_.bands || a_.bands->sensitivities.empty()) return;
   heading(2, "Measure this next");
   for (const plan::Sensitivity& sensitivity : a_.bands->sensitivities)
     for (const plan::Narrowing* one : worth_telling(sensitivity))
       item(words_for(sensitivity.answer),
            fmt::format("{} to {} {}. {} Write {}", named(one->of), one->within,
-                       what_it_leaves(*one, plan::find_result(a_, sensitivity.answer), style_), one->how, one->write));
+                       what_it_leaves(*one, plan::find_result(a_, sensitivity.answer), style_),
+                       description::with_ways(one->how, style_.front),
+                       description::with_ways(one->write, style_.front)));
   out_ += "\n";
   paragraph(sureness(*a_.bands));
 }
@@ -116,8 +118,8 @@ void Notes::checks() {
     item("found", f.value || f.limit ? against_limit(f, a_, style_) : "");
     item("sure", holds_in(f, a_));
     item("why", f.why);
-    item("do", f.action);
-    if (f.move) item("tried", fmt::format("{} ({})", move_text(f, style_), move_settings(f)));
+    item("do", action_of(f, style_.front));
+    if (f.move) item("tried", fmt::format("{} ({})", move_text(f, style_), move_settings(f, style_.front)));
     item("write", fmt::format("{}", fmt::join(f.missing, ", ")));
     item("source", f.basis.source.empty() ? "" : source_in_words(f.basis));
   };

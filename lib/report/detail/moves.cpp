@@ -13,11 +13,11 @@ std::string move_text(const plan::Finding& finding, const TextStyle& style, bool
   if (move.steam && !time_itself) text += fmt::format("; steam in {}", show(*move.steam, style, 2));
   return text;
 }
-std::string move_settings(const plan::Finding& finding) {
+std::string move_settings(const plan::Finding& finding, description::FrontEnd front) {
   std::string text;
   if (!finding.move) return text;
   for (const std::string& one : finding.move->settings)
-    text += fmt::format("{}--set \"{}\"", text.empty() ? "" : " ", one);
+    text += (text.empty() ? "" : " ") + fmt::format(fmt::runtime(description::way("setting", front)), one);
   return text;
 }
 }  // namespace lumwright::report

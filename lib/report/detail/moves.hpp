@@ -9,5 +9,5 @@ namespace lumwright::report {
 /// several. Empty where the finding has none.
 std::string move_text(const plan::Finding& finding, const TextStyle& style, bool for_several = false);
 /// "--set adapter.box.diameter='93 mm'": what to put behind the command to see it.
-std::string move_settings(const plan::Finding& finding);
+std::string move_settings(const plan::Finding& finding, description::FrontEnd front);
 }  // namespace lumwright::report

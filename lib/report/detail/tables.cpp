@@ -17,9 +17,9 @@ std::string check_line(const plan::Finding& f, UnitSystem units) {
   };
   return csv_line({f.id, f.title, plan::verdict_word(f.verdict), number(f.value), unit(f.value),
                    f.limit ? bound_words(f.bound) : "", number(f.limit), unit(f.limit),
-                   f.limit ? plan::limit_words(f.limit_name) : "", f.holds ? csv_number(*f.holds) : "", f.why, f.action,
-                   f.basis.source, std::string(data::word_of(f.basis.standing)),
-                   fmt::format("{}", fmt::join(f.missing, " "))});
+                   f.limit ? plan::limit_words(f.limit_name) : "", f.holds ? csv_number(*f.holds) : "", f.why,
+                   action_of(f, description::FrontEnd::terminal), f.basis.source,
+                   std::string(data::word_of(f.basis.standing)), fmt::format("{}", fmt::join(f.missing, " "))});
 }
 /// The largest of a column.
 template <class Q>

@@ -26,15 +26,15 @@ void write_check(Tag parent, const Writing& w, const plan::Finding& f) {
   const Tag facts = item.add("dl");
   add_line(facts, "found", numbers);
   add_line(facts, "why", f.why);
-  add_line(facts, "do", f.action, "do");
+  add_line(facts, "do", action_of(f, w.style.front), "do");
   if (f.move)
-    add_line(facts, "tried", fmt::format("{} ({})", move_text(f, w.style), move_settings(f)));
+    add_line(facts, "tried", fmt::format("{} ({})", move_text(f, w.style), move_settings(f, w.style.front)));
   else if (f.moves_tried)
     add_line(facts, "tried", "no change by itself of those that were tried clears it");
   add_line(facts, "source", f.basis.source.empty() ? "" : source_in_words(f.basis), "faint");
 }
-void write_open(Tag part, const plan::Assessment& a) {
-  const auto groups = open_questions(a);
+void write_open(Tag part, const Writing& w) {
+  const auto groups = open_questions(w.assessment());
   if (groups.empty()) return;
   part.add("h4", "Not known yet").set("class", "apart");
   for (const auto& alike : groups) {
@@ -47,7 +47,7 @@ void write_open(Tag part, const plan::Assessment& a) {
     }
     const Tag facts = item.add("dl");
     add_line(facts, "why", f.why);
-    add_line(facts, "do", f.action, "do");
+    add_line(facts, "do", action_of(f, w.style.front), "do");
     add_line(facts, "write", fmt::format("{}", fmt::join(f.missing, ", ")));
   }
 }
@@ -59,12 +59,12 @@ void write_checks(Tag folded, const Writing& w) {
   const auto passes = std::find_if(judged.begin(), judged.end(),
                                    [](const plan::Finding* f) { return f->verdict == plan::Verdict::pass; });
   for (auto f = judged.begin(); f != passes; ++f) write_check(folded, w, **f);
-  write_open(folded, a);
+  write_open(folded, w);
   if (passes != judged.end()) {
     const Tag all = folded.add("div").set("class", "passing");
     for (auto f = passes; f != judged.end(); ++f) write_check(all, w, **f);
   }
   if (judged.empty() && a.checks.empty()) folded.add("p", "No check applies to this description.");
-  folded.add("p", "How a check came about, number by number: lumwright explain CHECK FILE").set("class", "small-print");
+  folded.add("p", description::way("explain", w.style.front)).set("class", "small-print");
 }
 }  // namespace lumwright::report::html

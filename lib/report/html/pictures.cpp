@@ -26,10 +26,11 @@ void write_narrowing(Tag list, const Writing& w, const plan::Narrowing& one, con
   const Tag item = list.add("li");
   item.add("strong", fmt::format("{} to {}", named(one.of), one.within));
   item.say(tied(fmt::format(": {}.", what_it_leaves(one, answer, w.style))) + " ");
-  item.say(tied(fmt::format("How: {}{} With: {}. Write it as ", one.how, one.how.ends_with('.') ? "" : ".",
+  const std::string how = description::with_ways(one.how, w.style.front);
+  item.say(tied(fmt::format("How: {}{} With: {}. Write it as ", how, how.ends_with('.') ? "" : ".",
                             one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs))) +
            " ");
-  item.add("code", one.write);
+  item.add("code", description::with_ways(one.write, w.style.front));
   item.say(". ");
   item.add("span", source_in_words(one.basis)).set("class", "faint");
 }

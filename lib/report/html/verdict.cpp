@@ -100,7 +100,7 @@ void write_verdict(Tag body, const Writing& w) {
   const Tag verdict = header.add("p").set("class", std::string("verdict ") + plan::verdict_word(a.verdict));
   badge(verdict, a.verdict);
   verdict.add("span", verdict_sentence(a)).set("class", "words");
-  if (const std::string left_out = without_spreads(a); !left_out.empty())
+  if (const std::string left_out = without_spreads(a, w.style.front); !left_out.empty())
     header.add("p", left_out).set("class", "small-print");
   write_remarks(header, w);
   write_six_answers(header, w);

@@ -68,7 +68,7 @@ Picture picture_of_sensitivities(const plan::ReportData& data, const TextStyle& 
   const std::optional<plan::Bands>& bands = data.assessment.bands;
   if (!bands || bands->sensitivities.empty()) {
     picture.not_drawn = bands ? "no spread in this description moves an answer"
-                              : "no samples were tried; ask for them with --samples 1000";
+                              : "no samples were tried; " + description::way("samples", style.front);
     return picture;
   }
   const plan::Sensitivity& chief = bands->sensitivities.front();
