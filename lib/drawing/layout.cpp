@@ -89,8 +89,60 @@ std::vector<Filled> fewest(const Extent& area, const std::vector<Piece>& pieces)
   return best;
 }
 
+// Does a line from `a` to `b` enter the box? Liang and Barsky 1984.
+bool enters(const Extent& box, Spot a, Spot b) {
+  double from = 0.0, to = 1.0;
+  const auto clip = [&](double start, double step, double low, double high) {
+    if (step == 0.0) return start > low && start < high;
+    const double one = (low - start) / step, other = (high - start) / step;
+    from = std::max(from, std::min(one, other));
+    to = std::min(to, std::max(one, other));
+    return true;
+  };
+  return clip(a.x, b.x - a.x, box.low.x, box.high.x) && clip(a.y, b.y - a.y, box.low.y, box.high.y) && from < to;
+}
+bool touches(const Extent& box, const Ink& ink) {
+  if (const auto* s = std::get_if<Stroke>(&ink.shape)) {
+    for (std::size_t i = 0; i + 1 < s->points.size() + (s->closed ? 1 : 0); ++i)
+      if (enters(box, s->points[i], s->points[(i + 1) % s->points.size()])) return true;
+    return false;
+  }
+  if (const auto* b = std::get_if<Bow>(&ink.shape)) {
+    constexpr int pieces = 90;
+    const auto on = [&](int i) { return b->centre + b->radius * toward(b->from + b->sweep * i / pieces); };
+    for (int i = 0; i < pieces; ++i)
+      if (enters(box, on(i), on(i + 1))) return true;
+    return false;
+  }
+  const Extent words = extent({ink});
+  return words.low.x < box.high.x && box.low.x < words.high.x && words.low.y < box.high.y && box.low.y < words.high.y;
+}
+// The nearest place round a cross where its label lies over no line.
+Spot clear_place(Spot cross, const Inks& drawn) {
+  constexpr double wide = 5.5, tall = 2.5, gap = 0.5;
+  const Spot usual = cross + Spot{2.4, 2.4};
+  for (double out = 0.0; out < 16.0; out += 2.0)
+    for (const Spot side : {Spot{1.0, 1.0}, Spot{-1.0, 1.0}, Spot{1.0, -1.0}, Spot{-1.0, -1.0}}) {
+      const Spot low{cross.x + (side.x > 0.0 ? 2.4 : -2.4 - wide),
+                     cross.y + (side.y > 0.0 ? 2.4 + out : -2.4 - out - tall)};
+      const Extent plate{low - Spot{gap, gap}, low + Spot{wide + gap, tall + gap}};
+      if (std::none_of(drawn.begin(), drawn.end(), [&](const Ink& ink) { return touches(plate, ink); })) return low;
+    }
+  return usual;
+}
+// How far along its seam a pair of crosses stands, so that they lie over no words: alike for both pieces.
+double clear_share(Spot middle, Spot half, const Inks& drawn) {
+  const auto over_words = [&](Spot at) {
+    const Extent cross{at - Spot{5.0, 5.0}, at + Spot{5.0, 5.0}};
+    return std::any_of(drawn.begin(), drawn.end(),
+                       [&](const Ink& ink) { return std::holds_alternative<Words>(ink.shape) && touches(cross, ink); });
+  };
+  for (const double share : {1.0, 0.85, 1.15, 0.7, 1.3, 0.55, 1.45})
+    if (!over_words(middle - share * half) && !over_words(middle + share * half)) return share;
+  return 1.0;
+}
 // A cross to lay on the same cross of the neighbouring piece.
-void match_cross(View& marks, Spot at, const std::string& label) {
+void match_cross(View& marks, Spot at, const std::string& label, const Inks& drawn) {
   for (const Spot arm : {Spot{5.0, 0.0}, Spot{0.0, 5.0}})
     marks.entities.push_back(Line{point(at - arm), point(at + arm), Layer::calibration});
   marks.entities.push_back(Polyline{
@@ -98,7 +150,7 @@ void match_cross(View& marks, Spot at, const std::string& label) {
       true,
       Layer::calibration});  // a circle would look like a hole to drill
   marks.entities.push_back(
-      Text{.at = point(at + Spot{2.4, 2.4}), .words = label, .height = 2.5 * mm, .layer = Layer::calibration});
+      Text{.at = point(clear_place(at, drawn)), .words = label, .height = 2.5 * mm, .layer = Layer::calibration});
 }
 struct TooManyPieces : ModelError {
   using ModelError::ModelError;
@@ -123,11 +175,12 @@ Grid grid_for(const Extent& box, double width, double height) {
           (high(box) + (rows - 1) * overlap) / rows};
 }
 // Two crosses in every seam of the piece, a quarter of its side from its ends, so that they fix the angle too.
-void draw_crosses(View& marks, const Grid& grid, int i, int j) {
+void draw_crosses(View& marks, const Grid& grid, int i, int j, const Inks& drawn) {
   const Extent cell = grid.cell(i, j);
   const auto pair = [&](Spot middle, Spot half, const std::string& seam) {
-    match_cross(marks, middle - half, seam + "a");
-    match_cross(marks, middle + half, seam + "b");
+    const double far = clear_share(middle, half, drawn);
+    match_cross(marks, middle - far * half, seam + "a", drawn);
+    match_cross(marks, middle + far * half, seam + "b", drawn);
   };
   const Spot centre = 0.5 * (cell.low + cell.high), up{0.0, grid.height / 4.0}, along{grid.width / 4.0, 0.0};
   const auto upright = [&](int k) { return fmt::format("{}", j * (grid.columns - 1) + k + 1); };
@@ -158,7 +211,7 @@ std::vector<Sheet> split(const View& view, const Extent& area) {
       const Extent cell = grid.cell(i, j);
       const Spot shift = Spot{area.low.x, area.high.y - heading - grid.height} - cell.low;
       View marks{.name = ""};
-      draw_crosses(marks, grid, i, j);
+      draw_crosses(marks, grid, i, j, turn ? drawing::turned(ink(view)) : ink(view));
       const std::string title = fmt::format("{}: piece {} of {}, lay cross on cross, then cut", clean(view.name, 40),
                                             sheets.size() + 1, grid.columns * grid.rows);
       marks.entities.push_back(Text{.at = point({cell.low.x, cell.high.y + 2.0}), .words = title, .height = 2.5 * mm});

@@ -65,6 +65,7 @@ struct MadeBox {
   std::optional<SideHoles> bleed;
   std::optional<workshop::GrommetChoice> grommet;  // where the leads go through the side
   Length plate;                          // side or diameter of lid and bottom, finished
+  Length marked_to;                      // step in which holes without a fit are placed
 };
 struct MadeFan {
   workshop::FanDrawing drawing;

@@ -133,8 +133,10 @@ std::optional<MadeBox> box_of(const description::Build& build, Inputs& inputs, c
               .tube_hole_limits = std::nullopt,
               .bleed = std::nullopt,
               .grommet = std::nullopt,
-              .plate = 0.0 * mm};
+              .plate = 0.0 * mm,
+              .marked_to = 0.0 * mm};
   const ShopSteps steps = shop_steps(build);
+  box.marked_to = steps.snipped;
   develop(box, steps);
   if (tube) {
     const auto& over = data::shop_length("opening over").value;

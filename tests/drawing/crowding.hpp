@@ -57,8 +57,7 @@ inline bool runs_through(const Plate& plate, const Ink& ink) {
 }
 /// What a reader would stumble over: words that overlap, or that a line other than hatching runs through; one sentence
 /// each. Empty for a good view.
-inline std::vector<std::string> crowding(const View& view) {
-  const Inks all = captioned_ink(view);
+inline std::vector<std::string> crowding(const Inks& all) {
   std::vector<Plate> plates;
   for (const Ink& ink : all)
     if (const auto* words = std::get_if<Words>(&ink.shape)) plates.emplace_back(*words);
@@ -74,4 +73,5 @@ inline std::vector<std::string> crowding(const View& view) {
   }
   return found;
 }
+inline std::vector<std::string> crowding(const View& view) { return crowding(captioned_ink(view)); }
 }  // namespace lumwright::drawing

@@ -106,6 +106,13 @@ void reach_words(Extent& box, const Words& w) {
   for (const double x : {start, start + width})
     for (const double y : {-0.3 * w.height, 1.05 * w.height}) box.add(w.at + x * along + y * up);
 }
+// The same words in the same place, begun at the other end.
+Words the_other_way_up(const Words& w) {
+  const Across across = w.across == Across::left    ? Across::right
+                        : w.across == Across::right ? Across::left
+                                                    : Across::centre;
+  return {w.at + w.height * left_of(toward(w.turn)), w.height, w.turn - pi, across, w.text};
+}
 }  // namespace
 
 void Extent::add(Spot p) {
@@ -133,7 +140,11 @@ Inks turned(Inks inks) {
   for (Ink& ink : inks) {
     if (auto* s = std::get_if<Stroke>(&ink.shape)) std::for_each(s->points.begin(), s->points.end(), turn);
     if (auto* b = std::get_if<Bow>(&ink.shape)) turn(b->centre), b->from += pi / 2.0;
-    if (auto* w = std::get_if<Words>(&ink.shape)) turn(w->at), w->turn += pi / 2.0;
+    if (auto* w = std::get_if<Words>(&ink.shape)) {
+      turn(w->at);
+      w->turn += pi / 2.0;
+      if (w->turn > pi / 2.0 + 1e-9) *w = the_other_way_up(*w);
+    }
   }
   return inks;
 }
@@ -184,10 +195,13 @@ std::vector<std::string> caption_lines(const View& view) {
     positive(*view.thickness, view, "thickness");
     append(size_text(*view.thickness, view.figures) + " thick");
   }
-  append(clean(view.note));
-  std::vector<std::string> lines;
-  for (const std::string& line : {clean(view.name), second})
-    if (!line.empty()) lines.push_back(line);
+  std::vector<std::string> lines{clean(view.name), second};
+  for (std::size_t at = 0; at < view.note.size();) {  // each remark on a line of its own, so that parts stay narrow
+    const std::size_t end = std::min(view.note.find("; ", at), view.note.size());
+    lines.push_back(clean(view.note.substr(at, end - at)));
+    at = end + 2;
+  }
+  std::erase_if(lines, [](const std::string& line) { return line.empty(); });
   return lines;
 }
 Inks captioned_ink(const View& view) {

@@ -53,12 +53,12 @@ struct Extent {
   void add(Spot p);
 };
 Extent extent(const Inks& inks);
-Inks turned(Inks inks);  // a quarter turn to the left about the origin
+Inks turned(Inks inks);  // a quarter turn to the left about the origin; words stay readable from below and the right
 Inks shifted(Inks inks, Spot by);
 
 /// All of the view but its caption, as ink. Throws ModelError as `pdf` does.
 Inks ink(const View& view);
-/// The lines of the caption: name, then material, thickness and note.
+/// The lines of the caption: name, then material and thickness, then the remarks of the note, parted by "; ".
 std::vector<std::string> caption_lines(const View& view);
 /// With the caption beneath.
 Inks captioned_ink(const View& view);

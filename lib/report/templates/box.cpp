@@ -6,14 +6,15 @@
 namespace lumwright::report::templates_of {
 using namespace drawing;
 namespace {
-// Outline of a lid or a bottom: cut line, and where the skirt is turned up.
-void add_plate(View& view, const model::MadeBox& box) {
+// Outline of a lid or a bottom: cut line, and where the skirt is turned up. `beside`: the height of a square one, mm of
+// paper from its edge.
+void add_plate(View& view, const model::MadeBox& box, double beside = 9.0) {
   if (box.square) {
     const Length half = 0.5 * box.plate;
     add_rectangle(view, {{-half, -half}, {half, half}});
     add_centre_lines(view, middle, half + 3.0 * mm);
     view.entities.push_back(LinearDimension{{-half, -half}, {half, -half}, Along::horizontal, -9.0 * mm});
-    view.entities.push_back(LinearDimension{{half, -half}, {half, half}, Along::vertical, 9.0 * mm});
+    view.entities.push_back(LinearDimension{{half, -half}, {half, half}, Along::vertical, beside * mm});
     return;
   }
   const Length blank = box.round->disc_blank;
@@ -35,11 +36,44 @@ Length beyond_rim(const model::MadeBox& box, Point hole, Length diameter) {
   const double corner = box.square && out > 0.0 ? out / std::max(std::abs(x), std::abs(y)) : 1.0;
   return std::max(corner * reach(box) - out * mm - 0.5 * diameter, 0.0 * mm) + 7.0 * mm;
 }
+constexpr double row_apart = 9.0;  // mm of paper from one row of dimensions to the next
+bool even_square(const model::LidHoles& lid) {
+  const auto& h = lid.screws;
+  const auto opposite = [&](std::size_t a, std::size_t b) {
+    return workshop::distance(h[a], {-1.0 * h[b].x, -1.0 * h[b].y}) < 1e-6 * mm;
+  };
+  return h.size() == 4 && opposite(0, 2) && opposite(1, 3);
+}
+// Rows of dimensions beside the lid.
+double rows_beside(const std::optional<model::LidHoles>& lid) {
+  return !lid ? 0.0 : even_square(*lid) ? 1.0 : static_cast<double>(lid->screws.size());
+}
+// Each from the middle of the lid; of a pattern that is even about it, from hole to hole.
+void dimension_screws(View& view, const model::MadeBox& box, const model::LidHoles& lid) {
+  const Length edge = reach(box);
+  const auto level = [&](Point from, Point to, double away) {
+    view.entities.push_back(LinearDimension{from, to, Along::horizontal, edge + away * mm - std::max(from.y, to.y)});
+  };
+  const auto upright = [&](Point from, Point to, double away) {
+    view.entities.push_back(LinearDimension{from, to, Along::vertical, edge + away * mm - std::max(from.x, to.x)});
+  };
+  const auto& holes = lid.screws;
+  if (even_square(lid)) {
+    level(point(holes[3]), point(holes[2]), row_apart);
+    upright(point(holes[1]), point(holes[2]), row_apart);
+    return;
+  }
+  for (std::size_t i = 0; i < holes.size(); ++i) {
+    const double away = row_apart * static_cast<double>(i + 1);
+    level({0.0 * mm, holes[i].y}, point(holes[i]), away);
+    upright({holes[i].x, 0.0 * mm}, point(holes[i]), away);
+  }
+}
 }  // namespace
 
 View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& lid, Figures figures) {
   View view = of_sheet(box, "Lid", figures);
-  add_plate(view, box);
+  add_plate(view, box, row_apart * (1.0 + rows_beside(lid)));
   if (!lid) {
     view.note = "measure the fan before its holes are drawn";
     return view;
@@ -63,6 +97,7 @@ View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& l
                                             .at = outward,
                                             .away = beyond_rim(box, shown, lid->screw_hole),
                                             .before = times(static_cast<int>(lid->screws.size())) + "drill "});
+  dimension_screws(view, box, *lid);
   view.note = "dashed: outline of the fan";
   if (lid->strays) view.note = places_within(lid->strays, figures) + "; " + view.note;
   return view;

@@ -43,13 +43,13 @@ View flange_view(const model::MadeFlange& flange, Figures figures) {
   view.entities.push_back(Circle{middle, screws.pitch_circle, Layer::centre});
   for (const workshop::PlanePoint& hole : flange_holes(screws)) add_hole(view, point(hole), screws.drill);
   const Point first = point(flange_holes(screws).front());
-  view.entities.push_back(
-      DiameterDimension{.centre = first,
-                        .diameter = screws.drill,
-                        .at = degrees(50.0),
-                        .away = 0.5 * outside - 0.5 * screws.pitch_circle + 6.0 * mm,
-                        .before = times(screws.count) + "drill ",
-                        .after = screws.tapped ? ", tap " + screws.thread.name : " for " + screws.thread.name});
+  view.entities.push_back(DiameterDimension{
+      .centre = first,
+      .diameter = screws.drill,
+      .at = degrees(50.0),
+      .away = 0.5 * outside - 0.5 * screws.pitch_circle + 6.0 * mm,
+      .before = times(screws.count) + "drill ",
+      .after = (screws.tapped ? ", tap " : " for ") + screws.thread.name + (screws.count > 1 ? ", evenly round" : "")});
   view.entities.push_back(DiameterDimension{.centre = middle,
                                             .diameter = screws.pitch_circle,
                                             .at = degrees(20.0),
