@@ -30,7 +30,7 @@ MassFlow annulus_flow(const Annulus& annulus, Pressure drop, Density density, Vi
   // drop = a v + b v^2, with the root in the form that does not cancel
   const auto a = laminar_resistance(annulus, viscosity);
   const Density b = 0.5 * inlet_and_exit * density;
-  const Velocity v = 2.0 * drop / (a + root<2>(a * a + 4.0 * b * drop));
+  const Velocity v = 2.0 * drop / (a + square_root(a * a + 4.0 * b * drop));
   return density * v * ring(annulus);
 }
 }  // namespace lumwright::draught

@@ -12,7 +12,7 @@ namespace lumwright::draught {
 namespace {
 constexpr MassFlow no_flow = 0.0 * kg_per_s;
 
-Length bore_of(Area section) { return 2.0 * root<2>(section / std::numbers::pi); }
+Length bore_of(Area section) { return 2.0 * square_root(section / std::numbers::pi); }
 Area section(const FireTubes& tubes) { return static_cast<double>(tubes.count) * circle(tubes.each.bore); }
 
 void check(const Hole& hole, const char* what) {

@@ -80,7 +80,7 @@ double jet_recovery(const LidPlate& plate, double discharge, Area box) {
 Velocity pitot_velocity(Pressure velocity_head, Density density) {
   require_not_negative("velocity head", velocity_head);
   require_above_zero("density of the room's air", density);
-  return root<2>(2.0 * velocity_head / density);
+  return square_root(2.0 * velocity_head / density);
 }
 
 MeteredFlow tube_flow(const StraightTube& tube, Velocity on_axis, const RoomAir& air,

@@ -16,7 +16,7 @@ MassFlow orifice_flow(double cd, Area area, Density density, Pressure drop) {
   check(cd, density);
   require_not_negative("area of a hole", area);
   require_not_negative("pressure drop over a hole", drop);
-  return cd * area * root<2>(2.0 * density * drop);
+  return cd * area * square_root(2.0 * density * drop);
 }
 
 Pressure orifice_drop(double cd, Area area, Density density, MassFlow flow) {
@@ -33,7 +33,7 @@ Length orifice_diameter(double cd, Density density, Pressure drop, MassFlow flow
   check(cd, density);
   require_above_zero("pressure drop over a hole", drop);
   require_above_zero("mass flow", flow);
-  const MassFlux flux = cd * root<2>(2.0 * density * drop);
+  const MassFlux flux = cd * square_root(2.0 * density * drop);
   const Area of_unit_circle = circle(1.0 * m);
   const Area needed = flow / flux;
   return std::sqrt(needed / of_unit_circle) * m;

@@ -22,7 +22,7 @@ using Missing = std::vector<std::string>;
 /// Lumps lie looser along a wall, by the more the fewer of them go across the box: the upper end of the band allows it.
 Band<double> in_a_box(const data::FuelRow& row, const Input* lump, Area grate) {
   Band<double> voidage = row.voidage;
-  const double across = root<2>(grate) / (lump->value.si * m);
+  const double across = square_root(grate) / (lump->value.si * m);
   voidage.high = std::min(voidage.high + draught::wall_voidage(across), 0.8);
   return voidage;
 }
@@ -72,7 +72,7 @@ void engine_parts(const description::Build& build, Inputs& inputs, draught::GasP
   path.bed = bed_of(build, inputs, grate, piece);
   path.past_bed = draught::LeakShare{inputs.usual(engine.leakage.past_bed)};
   path.smokebox = draught::LeakShare{inputs.usual(engine.leakage.smokebox)};
-  const Length across = root<2>(grate);
+  const Length across = square_root(grate);
   path.tubes = draught::FireTubes{.count = *engine.tubes.count,
                                   .each = {*bore, *reach, data::roughness("sooted").value.value},
                                   .firebox = grate,

@@ -18,7 +18,7 @@ Voltage discriminant(const PowerDraw& draw) {
   if (!(left > VoltageSquared()))
     throw ModelError("load " + format(draw.power, "W") + " is more than the pack can give: " +
                      format(most_power(draw.emf, draw.resistance), "W", 4) + " at " + format(draw.emf, "V") + " open");
-  return root<2>(left);
+  return square_root(left);
 }
 }  // namespace
 
@@ -37,7 +37,7 @@ Power most_power(Voltage emf, Resistance resistance) {
 Voltage collapse_voltage(Resistance resistance, Power power) {
   check(resistance, power);
   const VoltageSquared square = resistance * power;
-  return root<2>(square);
+  return square_root(square);
 }
 
 Duration time_to_draw(const StraightPiece& piece, Resistance resistance, Power power) {

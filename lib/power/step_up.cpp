@@ -46,7 +46,7 @@ std::optional<Current> input_current(const StepUpLosses& losses, Voltage output,
   const Power c = rail * duty.output + duty.input * losses.quiescent;
   const auto inside = b * b - 4.0 * (a * c);
   if (!(b > Voltage()) || !(inside >= Voltage() * Voltage())) return std::nullopt;
-  return 2.0 * c / (b + root<2>(inside));
+  return 2.0 * c / (b + square_root(inside));
 }
 
 StepUpLosses losses_of(const data::StepUpRow& row) {

@@ -124,7 +124,7 @@ std::optional<RidgeFlat> ridge_flat(const FitInput& input, Length allowance) {
   const Length wall_left = input.tube_wall - depth;
   const Area half_width_squared = depth * (input.outside.value - depth);
   return RidgeFlat{.depth = depth,
-                   .width = 2.0 * root<2>(half_width_squared),
+                   .width = 2.0 * square_root(half_width_squared),
                    .wall_left = wall_left,
                    .strong_enough = wall_left >= data::number_rule("flat wall share").value.value * input.tube_wall,
                    .margin = clearance(input.bore, input.outside).low - allowance};

@@ -14,11 +14,11 @@ double usual_leak() { return data::number_rule("leak share").value.value; }
 // d of (D^2 - d^2) / (d - 2 w)^2 = s
 Length tube_that_leaks(Length bore, Length wall, double share) {
   const Area under = 4.0 * share * share * wall * wall - (1.0 + share) * (4.0 * share * wall * wall - bore * bore);
-  return (2.0 * share * wall + root<2>(under)) / (1.0 + share);
+  return (2.0 * share * wall + square_root(under)) / (1.0 + share);
 }
 Length bore_that_leaks(Length outside, Length wall, double share) {
   const Length within = outside - 2.0 * wall;
-  return root<2>(Area(outside * outside + share * within * within));
+  return square_root(Area(outside * outside + share * within * within));
 }
 
 std::optional<Limits> tube_limits(const FitInput& input) {

@@ -32,7 +32,7 @@ TEST_CASE("a narrow gap is plane Poiseuille flow, a wide one a nozzle with 1.5 h
   CHECK(leak(0.01, 0.0, 30.0 * Pa) == near(slow, 1e-6));
   // hand: A sqrt(2 rho drop / 1.5)
   const Area ring = std::numbers::pi * 14.0 * mm * (5.0 * mm);
-  const MassFlow nozzle = ring * root<2>(2.0 * cool_air * (3000.0 * Pa) / 1.5);
+  const MassFlow nozzle = ring * square_root(2.0 * cool_air * (3000.0 * Pa) / 1.5);
   CHECK(leak(5.0, 0.0, 3000.0 * Pa) == near(nozzle, 2e-3));
 }
 

@@ -8,6 +8,6 @@ Length combined_uncertainty(std::initializer_list<Length> parts) {
     require_not_negative("measuring uncertainty", part, "mm");
     sum += part * part;
   }
-  return root<2>(sum);
+  return square_root(sum);
 }
 }  // namespace lumwright::workshop
