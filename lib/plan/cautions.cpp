@@ -48,7 +48,8 @@ const std::vector<Entry>& entries() {
 std::optional<std::string> garage_reckoning(const Assessment& so_far) {
   const model::Result* result = find_result(so_far, "raise.carbon_monoxide");
   const model::Measure* made = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
-  if (made == nullptr) return std::nullopt;
+  const bool to_steam = find_result(so_far, "raise.to_own_blower") || find_result(so_far, "raise.to_working");
+  if (made == nullptr || !to_steam) return std::nullopt;  // of a fire that was left half-way it would be too little
   const Rule garage = rule<Volume>("rule.garage"), most = rule<Density>("rule.carbon_monoxide");
   const double mg_per_m3 = 1e6 * made->quantity.si / garage.input.value.si;
   return fmt::format(

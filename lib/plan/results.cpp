@@ -73,7 +73,7 @@ void add_fan(const model::Solved& solved, List& list) {
 void add_fire(const model::Solved& solved, List& list) {
   if (!solved.draught) return;
   const model::SolvedDraught& d = *solved.draught;
-  if (d.hot) list.add("heat.fan_gas", d.hot_flow.fan_gas);
+  if (d.hot || solved.fan) list.add("heat.fan_gas", d.hot_flow.fan_gas);
   list.add("heat.chimney_gas", d.hot_flow.smokebox_gas);
   list.add("fire.power", d.burning->chemical);
   list.add_share("fire.air_used", d.burning->air_used);

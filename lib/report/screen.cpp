@@ -11,15 +11,18 @@ namespace lumwright::report {
 namespace {
 constexpr std::ptrdiff_t most_lines = 40;
 
-/// How much of each section is told; less of it where the screen is full.
+/// How much of each section is told; less of it where the screen is full. What blocks an answer is told as long as it
+/// can be, what would narrow one gives way to what to do.
 struct Share {
   std::size_t to_do, questions;
-  bool how, watches, remarks;
+  bool narrows, how, watches, remarks;
 };
-constexpr Share shares[] = {{5, 2, true, true, true},    {5, 2, false, true, true},   {5, 1, false, true, true},
-                            {4, 1, false, true, true},   {3, 1, false, true, true},   {5, 0, false, true, true},
-                            {4, 0, false, true, false},  {3, 0, false, true, false},  {3, 0, false, false, false},
-                            {2, 0, false, false, false}, {1, 0, false, false, false}, {0, 0, false, false, false}};
+constexpr Share shares[] = {
+    {5, 2, true, true, true, true},     {5, 2, true, false, true, true},    {5, 1, true, false, true, true},
+    {4, 1, true, false, true, true},    {3, 1, true, false, true, true},    {5, 1, false, false, true, true},
+    {4, 1, false, false, true, false},  {3, 1, false, false, true, false},  {3, 1, false, false, false, false},
+    {2, 1, false, false, false, false}, {1, 1, false, false, false, false}, {2, 0, false, false, false, false},
+    {1, 0, false, false, false, false}, {0, 0, false, false, false, false}};
 
 void write_six(Page& page, const plan::Assessment& a) {
   std::vector<Page::Row> rows;
@@ -30,11 +33,12 @@ void write_six(Page& page, const plan::Assessment& a) {
                     "",
                     bare ? Ink::plain : ink_of(one.verdict)});
   }
+  const bool banded = std::any_of(rows.begin(), rows.end(), [](const Page::Row& row) { return !row.cells[2].empty(); });
   page.gap();
   page.table(rows);
-  if (a.bands)
+  if (a.bands && banded)
     page.paragraph(brackets_mean(*a.bands), 2, Ink::faint);
-  else
+  else if (!a.bands)
     page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }
 void write_do_first(Page& page, const plan::Assessment& a, const Share& share) {
@@ -51,16 +55,18 @@ void write_do_first(Page& page, const plan::Assessment& a, const Share& share) {
     else
       for (const plan::Finding* one : groups[i]) (one->verdict == plan::Verdict::fail ? fails : watches).push_back(one);
   }
-  if (!fails.empty()) page.hung("fail", titles_of(fails) + (share.to_do > 0 ? " fail too" : ""), Ink::bad);
+  if (!fails.empty()) page.hung("fail", titles_of(fails) + (share.to_do > 0 ? ", too" : ""), Ink::bad);
   if (!watches.empty() && share.watches) page.hung("watch", titles_of(watches, 6) + ", too", Ink::care);
   if (!open.habits.empty() && share.watches) page.hung("mind", titles_of(open.habits), Ink::care);
 }
 void write_settle_first(Page& page, const plan::Assessment& a, const Share& share) {
   const ToSettle settle = to_settle(a);
-  if (settle.empty() || share.questions == 0) return;
+  const bool narrows = settle.measure != nullptr && share.narrows;
+  const auto blocking = questions_to_write(settle, share.questions);
+  if (blocking.empty() && !narrows) return;
   page.heading("Settle first");
-  for (const std::string& line : questions_to_write(settle, share.questions)) page.hung("write", line);
-  if (settle.measure != nullptr) page.hung("measure", measure_words(settle, a, page.style(), share.how));
+  for (const std::string& line : blocking) page.hung("write", line);
+  if (narrows) page.hung("measure", measure_words(settle, a, page.style(), share.how));
 }
 void write_hazards(Page& page, const plan::Assessment& a, std::string_view file) {
   if (a.cautions.empty()) return;

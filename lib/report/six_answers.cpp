@@ -7,7 +7,7 @@ struct Asked {
   std::string_view title, result, check, on_fail;
 };
 constexpr Asked asked[] = {{"cold to the engine's own blower", "raise.to_own_blower", "raise.time", "not reached"},
-                           {"air through the fire", "draught.air_flow", "draught.flow", "none"},
+                           {"air through the engine", "draught.air_flow", "draught.flow", "none"},
                            {"gas at the fan", "heat.fan_gas", "heat.fan_gas", ""},
                            {"running time on one charge", "power.runtime", "power.stop", "none"},
                            {"light-ups on one charge", "power.light_ups_per_charge", "power.light_ups", "none"},
@@ -19,10 +19,17 @@ void tell(ChiefAnswer& answer, const std::string& text) {
   answer.figure = text.substr(0, bracket);
   if (bracket != std::string::npos) answer.band = text.substr(bracket + 3, text.size() - bracket - 4);
 }
+bool below_zero(const plan::Assessment& a, std::string_view id) {
+  const model::Result* result = plan::find_result(a, id);
+  const auto* value = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
+  return value != nullptr && value->quantity.si < 0.0;
+}
 ChiefAnswer answer_of(const Asked& row, const plan::Assessment& a, const TextStyle& style) {
   ChiefAnswer answer{.title = row.title};
   if (const plan::Finding* f = plan::find_check(a, row.check)) answer.verdict = f->verdict;
   if (const model::Result* result = plan::find_result(a, row.result)) tell(answer, answer_text(*result, style));
+  if (row.check == "fit.hot" && below_zero(a, "fit.clearance_cold"))
+    return {.title = row.title, .verdict = answer.verdict, .figure = "does not enter"};
   if (!answer.figure.empty()) return answer;
   if (const model::Result* working = row.check == "raise.time" ? plan::find_result(a, "raise.to_working") : nullptr) {
     answer.title = "cold to working pressure";  // no pressure of the own blower is written

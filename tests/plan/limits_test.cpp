@@ -45,6 +45,7 @@ const std::vector<Says>& all_that_is_said() {
       {"make.lid", "pwfu-", {"pw", "wf"}},
       {"make.stability", "pwu-", {"pw"}},
       {"make.thread", "pws-", {"pw"}},
+      {"make.tube", "pf-", {"pf"}},
       {"power.bank", "pwf-", {"pw", "wf"}},
       {"power.cells", "pwf-", {"pw", "wf"}},
       {"power.fuse", "pwf-", {"pf"}},

@@ -157,6 +157,22 @@ const LimitTests flange_at_limits("metal round the holes of the flange, at the l
   CHECK(limit(*between(2.1)) == doctest::Approx(4.4e-3));
 });
 
+const LimitTests tube_at_limits("the tube in the box, at the limits", [] {
+  // identity: flange, sheet and what stands in the chimney taken off, the rest of the tube must find room in the box
+  const auto over = [](double metres) {
+    Bench b(stack());
+    model::FanUnit& unit = b.unit();
+    const Length fan = unit.fan->inside ? *unit.fan->thickness : 0.0 * mm;
+    unit.tube->length = *unit.tube->engaged + unit.flange->thickness + unit.box->sheet + unit.box->height - fan + metres * m;
+    return b.judge("make.tube");
+  };
+  either_side({.id = "make.tube", .judge = over, .limit = 0.0, .below = 'p', .above = 'f', .hair = 1e-6});
+  CHECK(says(*over(1e-3), "cut the tube to less than"));
+  Bench hidden(stack());  // it ends in the chimney's mouth
+  hidden.unit().tube->length = *hidden.unit().tube->engaged;
+  not_asked(hidden, "make.tube");
+});
+
 const LimitTests lid_at_limits("the fan on the lid, at the limits", [] {
   // the hole furthest out: 47 mm, 7.5 mm from the corner, the inlet at 25 mm, 26.5 mm; holes of 4.3 mm
   const double furthest = std::hypot(22.0, 19.0) + 0.5 * 4.3;

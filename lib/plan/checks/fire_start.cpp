@@ -14,7 +14,7 @@ std::optional<Finding> judge_fire_start(const model::Solved& solved) {
   if (bright)
     f.why += "it is to be put on charcoal that glows bright";
   else if (fuel.started_on)
-    f.why += fmt::format("it is to be lit on {}", *fuel.started_on);
+    f.why += fmt::format("you light it on {}, which does not glow long and hot enough", *fuel.started_on);
   else
     f.why += "what it is lit on is not said, and bright charcoal is taken";
   if (!bright)

@@ -29,7 +29,7 @@ std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
                       format_number(e.over_outside, 2));
   f.why += e.tilt < no_stand
                ? fmt::format("; it can tip sideways by {} in every 100 of its length", format_number(100.0 * e.tilt, 2))
-               : "; so loose and so short it cannot stand there at all: it falls over until it jams";
+               : "; so loose that it cannot stand there: it falls over until it jams";
   if (f.bound == Bound::at_most)
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)

@@ -22,7 +22,7 @@ std::string cooler_fan(const model::Solved& solved, Temperature limit) {
   const double ratio = draught::bleed_ratio({hot.fan_gas, d.ambient.temperature, aim});
   const std::string others = std::string("a longer tube and a larger blackened box") +
                              (solved.fan && solved.fan->inside ? ", and mount the fan outside the box" : "");
-  if (ratio > sensible_bleed) return others + "; no bleed alone cools it and leaves a draught";
+  if (ratio > sensible_bleed) return others + "; a bleed that cools it by itself takes much of the draught";
   return fmt::format("let cool air into the box, {} of the gas by weight (bleed holes; costs draught), or {}",
                      percent(ratio, 2), others);
 }

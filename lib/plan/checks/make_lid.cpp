@@ -55,7 +55,7 @@ std::string metal_words(const model::Solved& solved, const Least& l) {
                     rim = say(solved, l.rim.has < 0.0 * mm ? -l.rim.has : l.rim.has);
   return fmt::format("{}; {}",
                      l.web.has < 0.0 * mm ? fmt::format("cut-out and holes run {} into each other", web)
-                                          : fmt::format("{} of tin is left between cut-out and holes", web),
+                                          : fmt::format("{} of sheet is left between cut-out and holes", web),
                      l.rim.has < 0.0 * mm
                          ? fmt::format("holes or cut-out reach {} beyond the inside of the box", rim)
                          : fmt::format("{} is left between holes or cut-out and the wall of the box", rim));

@@ -16,9 +16,10 @@ std::optional<Finding> judge_make_thread(const model::Solved& solved) {
   if (screws.tapped)          // a plate cut to the very size must not fail by the last bit
     judge_by(f, measure(solved, flange.thickness),
              {Bound::at_least, AnyQuantity(hold.prefer * (1.0 - 1e-9)), std::nullopt});
-  f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} would be better",
-                      screws.thread.name, say(solved, flange.thickness), flange.metal.name,
-                      format_number(hold.full_threads, 2), format_number(hold.over_major, 2), say(solved, hold.prefer));
+  f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} {}", screws.thread.name,
+                      say(solved, flange.thickness), flange.metal.name, format_number(hold.full_threads, 2),
+                      format_number(hold.over_major, 2), say(solved, hold.prefer),
+                      flange.thickness < hold.prefer * (1.0 - 1e-9) ? "would be better" : "is enough");
   if (screws.tapped) f.why += fmt::format("; drill {} to tap", say(solved, screws.drill));
   if (!screws.tapped) f.why += "; that is too little to tap";
   if (!screws.tapped)

@@ -1,5 +1,6 @@
 #include "model/solved_light_ups.hpp"
 #include "model/solved_supply.hpp"
+#include "model/solved_raise.hpp"
 #include "plan/check.hpp"
 #include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>
@@ -28,6 +29,8 @@ std::string how_many(const model::Solved& solved) {
                ? fmt::format("the first takes {}, longer than you will wait", first)
                : fmt::format("less than one of {}", first);
   std::string out = fmt::format("{} whole light-up{} of {}", all.count, all.count == 1 ? "" : "s", first);
+  const bool timed = solved.raise && solved.raise->raise.time_of(boiler::RaiseEventKind::own_blower);
+  if (!timed) out += ", the time that you want, for how long it really takes is not known";
   if (first != last) out += fmt::format(" at first and {} on what is left at last", last);
   if (all.end == boiler::LightUpsEnd::too_slow) out += ", and the next would take longer than you will wait";
   return out;

@@ -25,7 +25,9 @@ std::optional<Finding> judge_power_pass_through(const model::Solved& solved) {
       say(solved, rest), say(solved, step_up.output), say(solved, lifted));
   if (f.verdict == Verdict::fail)
     f.why += fmt::format("; {} is the most that fan and step-up stand", say(solved, *most));
-  f.action = "drive the fan from the pack directly, or use fewer cells";
+  const bool too_strong = solved.fan && rest > solved.fan->motor->highest;
+  f.action = too_strong ? "use fewer cells, or a step-down in place of the step-up"
+                        : "drive the fan from the pack directly, or use fewer cells";
   f.basis.source = "idle, a step-up lets its input through coil and diode to the fan (circuit theory)";
   f.basis.standing = data::Standing::derived;
   f.formula = "V_out >= V_in - diode drop";

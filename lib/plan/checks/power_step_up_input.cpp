@@ -19,7 +19,9 @@ std::optional<Finding> judge_power_step_up_input(const model::Solved& solved) {
       "the step-up draws {} from a fresh pack and {} at the end, when the voltage is lowest; it carries {} for long",
       say(solved, s.run.start.current), say(solved, s.run.most_current), say(solved, *s.input_limit));
   if (f.verdict != Verdict::pass)
-    f.action = "more cells in series (less current for the same power), a higher stop, or a larger step-up";
+    f.action = s.run.start.open_circuit > s.feed.step_up->output
+                   ? "a larger step-up, or a fan that asks less"  // more cells would stand above what it is set to
+                   : "more cells in series (less current for the same power), a higher stop, or a larger step-up";
   f.basis = s.module ? s.module->basis : data::Basis{data::Standing::measured, "what you stated"};
   f.formula = "V I = output power + losses(V, I)";
   f.terms = {computed(solved, "I_0", "input current, pack fresh", s.run.start.current),

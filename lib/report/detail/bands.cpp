@@ -23,7 +23,7 @@ void write_widest(Page& page, const plan::Sensitivity& sensitivity) {
 }
 void write_narrowing(Page& page, const plan::Narrowing& one, const model::Result* answer) {
   page.gap();
-  page.hung("measure", fmt::format("{} to {}", named(one.of), one.within), Ink::faint, Ink::strong);
+  page.hung("measure", fmt::format("{} to within {}", named(one.of), one.within), Ink::faint, Ink::strong);
   page.hung("", what_it_leaves(one, answer, page.style()));
   page.hung("how", description::with_ways(one.how, page.style().front));
   page.hung("with", one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs));
@@ -41,13 +41,13 @@ std::string span_now(const model::Result& result, const TextStyle& style) {
                                                plan::figures_of(result, style.units))
                                    : "";
 }
-/// The band about its middle, as wide as a measurement would leave it.
+/// The band about the answer, as wide as a measurement would leave it.
 std::string span_then(const model::Result& result, double left, const TextStyle& style) {
   const model::Measure& low = *result.low;
-  const double middle = 0.5 * (low.quantity.si + result.high->quantity.si);
-  const double half = 0.5 * left * (result.high->quantity.si - low.quantity.si);
+  const double from = low.quantity.si, to = result.high->quantity.si;
+  const double about = std::clamp(std::get<model::Measure>(result.value).quantity.si, from, to);
   const auto edge = [&](double si) { return model::Measure{AnyQuantity(si, low.quantity.kind), low.unit}; };
-  return show_span(edge(middle - half), edge(middle + half), std::get<model::Measure>(result.value), style,
+  return show_span(edge(about - left * (about - from)), edge(about + left * (to - about)), std::get<model::Measure>(result.value), style,
                    plan::figures_of(result, style.units));
 }
 bool before_cutting(const plan::Narrowing& one) { return one.needs != "the fan unit"; }

@@ -170,7 +170,9 @@ std::string fit_in_a_sentence(const plan::ReportData& data, const TextStyle& sty
     return in_page_figures(data.assessment, {AnyQuantity(length), data.units.of(length)}, style);
   };
   const Length hot = fit.lighting_up.clearance.value;
-  std::string text = fmt::format("Cold, the tube has {} on the diameter. ", on_page(fit.cold.value));
+  if (fit.cold.value < 0.0 * mm)
+    return fmt::format("Cold, the tube is {} larger than the bore: it does not enter.", on_page(-fit.cold.value));
+  std::string text = fmt::format("Cold, the tube has {} of play on the diameter. ", on_page(fit.cold.value));
   text += "Lighting up, with soot on it and the chimney still cold, ";
   text += hot > 0.0 * mm ? fmt::format("{} are left", on_page(hot))
                          : fmt::format("it is {} too thick: it seizes", on_page(-hot));
