@@ -34,7 +34,7 @@ struct Paper {
   Length width;
   Length height;
 };
-/// "A4" or "Letter", upright, whatever the case. Throws ModelError for another word.
+/// "A4", "Letter" or "A3", upright, whatever the case. Throws ModelError for another word.
 Paper paper(std::string_view name);
 
 struct TitleBlock {

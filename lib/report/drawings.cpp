@@ -2,6 +2,7 @@
 #include "model/shop_steps.hpp"
 #include "report/build_sheet.hpp"
 #include "report/templates/templates.hpp"
+#include "report/templates/wiring.hpp"
 #include <fmt/format.h>
 
 namespace lumwright::report {
@@ -65,6 +66,8 @@ std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const m
   drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::say);
   if (auto whole = general_arrangement(*solved.unit, solved.build, wish.units, sheets.paper))
     sheets.sheets.insert(sheets.sheets.begin(), std::move(*whole));
+  if (auto circuit = wiring_diagram(assessment, solved, TextStyle{wish.units}, sheets.paper))
+    sheets.sheets.push_back(std::move(*circuit));
   std::vector<NamedText> files = {
       {"templates.pdf", "the whole, then each part at true size to stick on", pdf(sheets, wish.print)}};
   int number = 0;
