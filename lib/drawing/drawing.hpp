@@ -55,7 +55,8 @@ struct Placed {
 };
 struct Sheet {
   std::vector<Placed> views;
-  bool to_cut = true;  // with the bars to measure; else all of the paper is for the drawing
+  bool to_cut = true;    // with the bars to measure; else all of the paper is for the drawing
+  bool to_scale = true;  // false: a diagram
 };
 struct Drawing {
   TitleBlock title;

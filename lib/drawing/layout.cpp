@@ -165,8 +165,10 @@ std::vector<Sheet> split(const View& view, const Extent& area) {
       const Spot shift = Spot{area.low.x, area.high.y - heading - grid.height} - cell.low;
       View marks{.name = ""};
       draw_crosses(marks, grid, i, j, drawn);
-      const std::string title = fmt::format("{}: piece {} of {}, lay cross on cross, then cut", clean(view.name, 40),
-                                            sheets.size() + 1, grid.columns * grid.rows);
+      const int pieces = grid.columns * grid.rows;
+      const std::string title =
+          clean(view.name, 40) +
+          (pieces > 1 ? fmt::format(": piece {} of {}, lay cross on cross, then cut", sheets.size() + 1, pieces) : "");
       marks.entities.push_back(Text{.at = point({cell.low.x, cell.high.y + 2.0}), .words = title, .height = 2.5 * mm});
       Sheet sheet;
       sheet.views.push_back({view, point(shift), turn, box_of({cell.low + shift, cell.high + shift}), false});

@@ -41,14 +41,23 @@ std::optional<double> whole_holes(const Inks& drawn, double (*along)(Spot), cons
       return hole != nullptr && made && !outline && std::abs(along(hole->centre) - edge) < hole->radius;
     });
   };
+  const auto in_words = [&](double edge) {
+    return std::any_of(drawn.begin(), drawn.end(), [&](const Ink& ink) {
+      const Extent words = std::holds_alternative<Words>(ink.shape) ? extent({ink}) : Extent{};
+      return !words.empty() && along(words.low) < edge && edge < along(words.high);
+    });
+  };
+  enum class Clear { holes_and_words, holes, joints };
   const double least = (row.whole + (pieces - 1) * overlap) / pieces;
-  for (const bool windows : {true, false})
+  for (const Clear clear : {Clear::holes_and_words, Clear::holes, Clear::joints})
     for (double size = least; size <= std::max(row.most, least); size += 0.5) {
       bool cut = false;
       for (int i = 1; i < pieces; ++i) {
         const double begin = row.start + row.way * i * (size - overlap);
-        cut = cut || in_hole(begin + row.way * overlap / 2.0) ||
-              (windows && (in_hole(begin) || in_hole(begin + row.way * overlap)));
+        cut = cut || in_hole(begin + row.way * overlap / 2.0);
+        for (const double window : {begin, begin + row.way * overlap})
+          cut = cut || (clear != Clear::joints && in_hole(window)) ||
+                (clear == Clear::holes_and_words && in_words(window));
       }
       if (!cut) return size;
     }

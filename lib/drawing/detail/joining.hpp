@@ -9,7 +9,7 @@ inline constexpr double overlap = 20.0;  // of the pieces of a split view, mm
 struct Row {
   double start, way, whole, most;
 };
-/// Sizes the pieces so that no hole is cut in two where they are joined, if possible not even where the window of one ends;
+/// Sizes the pieces so that no hole is cut in two where they are joined, if possible not even where the window of one ends, nor any words there;
 /// one piece more where there is no other way. `along`: x or y of a spot.
 void lay_pieces(const Inks& drawn, double (*along)(Spot), const Row& row, int& pieces, double& size);
 /// How far along its seam a pair of crosses stands, as a share of `half`, so that they lie over no words: alike for both

@@ -162,7 +162,7 @@ std::optional<Sheet> wiring_diagram(const plan::Assessment& assessment, const mo
   bare.name.clear();
   const Box reach = bounds(bare);
   Sheet sheet;
-  sheet.to_cut = false;
+  sheet.to_cut = sheet.to_scale = false;
   sheet.views.push_back({view,
                          {0.5 * (room.low.x + room.high.x - reach.low.x - reach.high.x), room.high.y - 10.0 * mm - reach.high.y},
                          false,
