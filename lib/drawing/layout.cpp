@@ -1,6 +1,6 @@
 // Views onto sheets: first the tall ones, each as far up and left as it goes; the order that needs fewest sheets wins.
-#include "drawing/detail/lettering.hpp"
 #include "drawing/detail/joining.hpp"
+#include "drawing/detail/lettering.hpp"
 #include "drawing/detail/page.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>

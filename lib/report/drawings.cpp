@@ -32,10 +32,10 @@ std::string usual_limits(const description::Build& build, drawing::Figures figur
   const model::ShopSteps steps = model::shop_steps(build);
   const bool inches = figures == drawing::Figures::inches || figures == drawing::Figures::inches_mm;
   const auto within = [&](Length step) {
-    return inches ? fmt::format("\u00B1{:.0f} thou", in(step, thou)) : fmt::format("\u00B1{:g}", in(step, mm));
+    return inches ? fmt::format("\u00B1{:.0f}", in(step, thou)) : fmt::format("\u00B1{:g}", in(step, mm));
   };
-  return fmt::format("turned {}, filed {}, snipped {}, else ISO 2768-m", within(steps.turned), within(steps.filed),
-                     within(steps.snipped));
+  return fmt::format("turned {}, filed {}, snipped {} {}, else ISO 2768-m", within(steps.turned), within(steps.filed),
+                     within(steps.snipped), inches ? "thou" : "mm");
 }
 drawing::TitleBlock title_of(const plan::Assessment& assessment, std::string tolerance, bool draft) {
   return {.name = assessment.build.empty() ? assessment.file : assessment.build,

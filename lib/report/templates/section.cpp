@@ -72,7 +72,8 @@ SectionLevels add_section(View& view, const model::FanUnit& unit, const descript
   add_cut(view, {at.half_box, at.half_box + box.sheet, at.floor, at.roof});
   add_cut(view, {at.opening, at.half_box, at.lid, at.roof});
   if (unit.fan) add_fan(view, *unit.fan, at);
-  view.entities.push_back(Line{{0.0 * mm, -at.deep - 5.0 / view.scale * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
+  view.entities.push_back(
+      Line{{0.0 * mm, -at.deep - 5.0 / view.scale * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
   add_ways(view, unit, at);
   return at;
 }

@@ -33,8 +33,7 @@ class Circuit {
     view_.entities.push_back(drawing::Line{on_paper(x1, y1), on_paper(x2, y2), Layer::outline});
   }
   void words(double x, double y, const std::string& text, Across across = Across::left) {
-    view_.entities.push_back(
-        drawing::Text{.at = on_paper(x, y), .words = text, .across = across, .up = Up::base});
+    view_.entities.push_back(drawing::Text{.at = on_paper(x, y), .words = text, .across = across, .up = Up::base});
   }
   void box(double x1, double y1, double x2, double y2) {
     add_rectangle(view_, {on_paper(x1, y1), on_paper(x2, y2)}, Layer::outline);
@@ -78,7 +77,8 @@ class Circuit {
   }
   void wires() {
     const std::string section = owner_said(supply_.leads.section), length = owner_said(supply_.leads.length);
-    const std::string size = section + (section.empty() || length.empty() ? "" : ", ") + (length.empty() ? "" : length + " long");
+    const std::string size =
+        section + (section.empty() || length.empty() ? "" : ", ") + (length.empty() ? "" : length + " long");
     rails(68.0);
     words(66.0, plus_rail - 4.5, "plus: red" + (size.empty() ? "" : ", " + size), Across::right);
     words(66.0, minus_rail - 4.5, "minus: black" + (size.empty() ? "" : ", " + size), Across::right);
@@ -96,10 +96,8 @@ class Circuit {
     const double from = std::max(at_ + 14.0, 106.0);
     rails(from);
     box(from, minus_rail - 4.0, from + 18.0, plus_rail + 4.0);
-    view_.entities.push_back(drawing::Text{.at = on_paper(from + 9.0, 25.0),
-                                           .words = "speed\ncontrol",
-                                           .across = Across::centre,
-                                           .up = Up::middle});
+    view_.entities.push_back(drawing::Text{
+        .at = on_paper(from + 9.0, 25.0), .words = "speed\ncontrol", .across = Across::centre, .up = Up::middle});
     std::string set = *supply_.control.kind;
     if (supply_.control.duty) set += ", " + owner_said(supply_.control.duty) + " on";
     if (supply_.control.output) set += ", " + owner_said(supply_.control.output);
@@ -112,8 +110,8 @@ class Circuit {
     line(x, plus_rail, x, middle_of + radius);
     line(x, middle_of - radius, x, minus_rail);
     view_.entities.push_back(drawing::Circle{on_paper(x, middle_of), 2.0 * radius * mm, Layer::outline});
-    view_.entities.push_back(drawing::Text{
-        .at = on_paper(x, middle_of), .words = "M\n=", .across = Across::centre, .up = Up::middle});
+    view_.entities.push_back(
+        drawing::Text{.at = on_paper(x, middle_of), .words = "M\n=", .across = Across::centre, .up = Up::middle});
     words(x + radius + 2.0, middle_of - 1.2, fan);
   }
 
@@ -134,9 +132,9 @@ void table(View& view, const std::vector<std::array<std::string, 3>>& rows) {
   }
   view.entities.push_back(drawing::Text{
       .at = on_paper(0.0, y - 3.0),
-      .words = "No switch is described: the plug at the pack is the switch.\nNothing here stands between a pack put in the "
-               "wrong way round and what it feeds:\nmark plus on holder and plug, and try with a meter before the first "
-               "connection.",
+      .words = "No switch is described: the plug at the pack is the switch.\nNothing here stands between a pack put in "
+               "the wrong way round and what it feeds:\nmark plus on holder and plug, and try with a meter before the "
+               "first connection.",
   });
 }
 }  // namespace
@@ -149,7 +147,7 @@ std::optional<Sheet> wiring_diagram(const plan::Assessment& assessment, const mo
   const auto number = [&](const char* key) { return number_of(assessment, key, style); };
   View view{.name = "Wiring diagram"};
   const auto& rated = solved.build.fan.rated;
-  Circuit(solved.build.supply, view).draw("fan" + (rated.voltage ? "\n" + owner_said(rated.voltage) : "") );
+  Circuit(solved.build.supply, view).draw("fan" + (rated.voltage ? "\n" + owner_said(rated.voltage) : ""));
   const auto at_fan = [&](const std::optional<power::SupplyState>& state) {
     return state ? in_page_figures(assessment, {AnyQuantity(state->fan_voltage), ""}, style) : std::string("-");
   };
@@ -163,11 +161,12 @@ std::optional<Sheet> wiring_diagram(const plan::Assessment& assessment, const mo
   const Box reach = bounds(bare);
   Sheet sheet;
   sheet.to_cut = sheet.to_scale = false;
-  sheet.views.push_back({view,
-                         {0.5 * (room.low.x + room.high.x - reach.low.x - reach.high.x), room.high.y - 10.0 * mm - reach.high.y},
-                         false,
-                         std::nullopt,
-                         false});
+  sheet.views.push_back(
+      {view,
+       {0.5 * (room.low.x + room.high.x - reach.low.x - reach.high.x), room.high.y - 10.0 * mm - reach.high.y},
+       false,
+       std::nullopt,
+       false});
   return sheet;
 }
 }  // namespace lumwright::report
