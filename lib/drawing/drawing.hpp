@@ -34,7 +34,7 @@ struct Paper {
   Length width;
   Length height;
 };
-/// "A4" or "Letter", upright, whatever the case. Throws ModelError for another word.
+/// "A4", "Letter" or "A3", upright, whatever the case. Throws ModelError for another word.
 Paper paper(std::string_view name);
 
 struct TitleBlock {
@@ -55,7 +55,8 @@ struct Placed {
 };
 struct Sheet {
   std::vector<Placed> views;
-  bool to_cut = true;  // with the bars to measure; else all of the paper is for the drawing
+  bool to_cut = true;    // with the bars to measure; else all of the paper is for the drawing
+  bool to_scale = true;  // false: a diagram
 };
 struct Drawing {
   TitleBlock title;

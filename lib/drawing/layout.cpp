@@ -1,4 +1,5 @@
 // Views onto sheets: first the tall ones, each as far up and left as it goes; the order that needs fewest sheets wins.
+#include "drawing/detail/joining.hpp"
 #include "drawing/detail/lettering.hpp"
 #include "drawing/detail/page.hpp"
 #include "quantity/errors.hpp"
@@ -9,7 +10,6 @@
 namespace lumwright::drawing {
 namespace {
 constexpr double view_gap = 6.0;  // between views
-constexpr double overlap = 20.0;  // of the pieces of a split view
 constexpr double heading = 6.0;   // above a piece: which one it is
 constexpr double tiny = 1e-9;
 constexpr int most_pieces = 64;  // of one view: more than anybody glues together
@@ -89,58 +89,6 @@ std::vector<Filled> fewest(const Extent& area, const std::vector<Piece>& pieces)
   return best;
 }
 
-// Does a line from `a` to `b` enter the box? Liang and Barsky 1984.
-bool enters(const Extent& box, Spot a, Spot b) {
-  double from = 0.0, to = 1.0;
-  const auto clip = [&](double start, double step, double low, double high) {
-    if (step == 0.0) return start > low && start < high;
-    const double one = (low - start) / step, other = (high - start) / step;
-    from = std::max(from, std::min(one, other));
-    to = std::min(to, std::max(one, other));
-    return true;
-  };
-  return clip(a.x, b.x - a.x, box.low.x, box.high.x) && clip(a.y, b.y - a.y, box.low.y, box.high.y) && from < to;
-}
-bool touches(const Extent& box, const Ink& ink) {
-  if (const auto* s = std::get_if<Stroke>(&ink.shape)) {
-    for (std::size_t i = 0; i + 1 < s->points.size() + (s->closed ? 1 : 0); ++i)
-      if (enters(box, s->points[i], s->points[(i + 1) % s->points.size()])) return true;
-    return false;
-  }
-  if (const auto* b = std::get_if<Bow>(&ink.shape)) {
-    constexpr int pieces = 90;
-    const auto on = [&](int i) { return b->centre + b->radius * toward(b->from + b->sweep * i / pieces); };
-    for (int i = 0; i < pieces; ++i)
-      if (enters(box, on(i), on(i + 1))) return true;
-    return false;
-  }
-  const Extent words = extent({ink});
-  return words.low.x < box.high.x && box.low.x < words.high.x && words.low.y < box.high.y && box.low.y < words.high.y;
-}
-// The nearest place round a cross where its label lies over no line.
-Spot clear_place(Spot cross, const Inks& drawn) {
-  constexpr double wide = 5.5, tall = 2.5, gap = 0.5;
-  const Spot usual = cross + Spot{2.4, 2.4};
-  for (double out = 0.0; out < 16.0; out += 2.0)
-    for (const Spot side : {Spot{1.0, 1.0}, Spot{-1.0, 1.0}, Spot{1.0, -1.0}, Spot{-1.0, -1.0}}) {
-      const Spot low{cross.x + (side.x > 0.0 ? 2.4 : -2.4 - wide),
-                     cross.y + (side.y > 0.0 ? 2.4 + out : -2.4 - out - tall)};
-      const Extent plate{low - Spot{gap, gap}, low + Spot{wide + gap, tall + gap}};
-      if (std::none_of(drawn.begin(), drawn.end(), [&](const Ink& ink) { return touches(plate, ink); })) return low;
-    }
-  return usual;
-}
-// How far along its seam a pair of crosses stands, so that they lie over no words: alike for both pieces.
-double clear_share(Spot middle, Spot half, const Inks& drawn) {
-  const auto over_words = [&](Spot at) {
-    const Extent cross{at - Spot{5.0, 5.0}, at + Spot{5.0, 5.0}};
-    return std::any_of(drawn.begin(), drawn.end(),
-                       [&](const Ink& ink) { return std::holds_alternative<Words>(ink.shape) && touches(cross, ink); });
-  };
-  for (const double share : {1.0, 0.85, 1.15, 0.7, 1.3, 0.55, 1.45})
-    if (!over_words(middle - share * half) && !over_words(middle + share * half)) return share;
-  return 1.0;
-}
 // A cross to lay on the same cross of the neighbouring piece.
 void match_cross(View& marks, Spot at, const std::string& label, const Inks& drawn) {
   for (const Spot arm : {Spot{5.0, 0.0}, Spot{0.0, 5.0}})
@@ -201,19 +149,26 @@ std::vector<Sheet> split(const View& view, const Extent& area) {
   const double room = high(area) - heading;
   const Grid upright = grid_for(standing, wide(area), room), turned = grid_for(lying, wide(area), room);
   const bool turn = turned.columns * turned.rows < upright.columns * upright.rows;
-  const Grid& grid = turn ? turned : upright;
+  Grid grid = turn ? turned : upright;
   if (grid.columns * grid.rows > most_pieces)
     throw TooManyPieces(fmt::format("drawing `{}` of {:.0f} x {:.0f} mm would need {} sheets", clean(view.name),
                                     wide(standing), high(standing), grid.columns * grid.rows));
+  const Inks drawn = turn ? drawing::turned(ink(view)) : ink(view);
+  const auto x = [](Spot p) { return p.x; };
+  const auto y = [](Spot p) { return p.y; };
+  lay_pieces(drawn, x, {grid.box.low.x, 1.0, wide(grid.box), wide(area)}, grid.columns, grid.width);
+  lay_pieces(drawn, y, {grid.box.high.y, -1.0, high(grid.box), room}, grid.rows, grid.height);
   std::vector<Sheet> sheets;
   for (int j = 0; j < grid.rows; ++j)
     for (int i = 0; i < grid.columns; ++i) {
       const Extent cell = grid.cell(i, j);
       const Spot shift = Spot{area.low.x, area.high.y - heading - grid.height} - cell.low;
       View marks{.name = ""};
-      draw_crosses(marks, grid, i, j, turn ? drawing::turned(ink(view)) : ink(view));
-      const std::string title = fmt::format("{}: piece {} of {}, lay cross on cross, then cut", clean(view.name, 40),
-                                            sheets.size() + 1, grid.columns * grid.rows);
+      draw_crosses(marks, grid, i, j, drawn);
+      const int pieces = grid.columns * grid.rows;
+      const std::string title =
+          clean(view.name, 40) +
+          (pieces > 1 ? fmt::format(": piece {} of {}, lay cross on cross, then cut", sheets.size() + 1, pieces) : "");
       marks.entities.push_back(Text{.at = point({cell.low.x, cell.high.y + 2.0}), .words = title, .height = 2.5 * mm});
       Sheet sheet;
       sheet.views.push_back({view, point(shift), turn, box_of({cell.low + shift, cell.high + shift}), false});

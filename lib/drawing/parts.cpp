@@ -12,7 +12,7 @@ Paper paper(std::string_view name) {
   };
   for (const data::PaperRow& row : data::papers())
     if (same(row.name)) return {row.name, row.width, row.height};
-  throw ModelError(fmt::format("paper `{}` is neither A4 nor Letter", name));
+  throw ModelError(fmt::format("paper `{}` is none of A4, Letter and A3", name));
 }
 double stretch(Length true_length, Length measured) {
   const double factor = in(true_length, mm) / in(measured, mm);

@@ -43,6 +43,7 @@ std::string names(const Sheet& sheet) {
 }
 std::string thickness(const View& view) { return view.thickness ? size_text(*view.thickness, view.figures) : ""; }
 std::string scale_of(const Sheet& sheet) {
+  if (!sheet.to_scale) return "-";
   double scale = 1.0;  // of the first that is not at true size: the others are tables
   for (const Placed& placed : sheet.views)
     if (scale == 1.0) scale = placed.view.scale;

@@ -2,6 +2,7 @@
 #include "model/shop_steps.hpp"
 #include "report/build_sheet.hpp"
 #include "report/templates/templates.hpp"
+#include "report/templates/wiring.hpp"
 #include <fmt/format.h>
 
 namespace lumwright::report {
@@ -31,10 +32,10 @@ std::string usual_limits(const description::Build& build, drawing::Figures figur
   const model::ShopSteps steps = model::shop_steps(build);
   const bool inches = figures == drawing::Figures::inches || figures == drawing::Figures::inches_mm;
   const auto within = [&](Length step) {
-    return inches ? fmt::format("\u00B1{:.0f} thou", in(step, thou)) : fmt::format("\u00B1{:g}", in(step, mm));
+    return inches ? fmt::format("\u00B1{:.0f}", in(step, thou)) : fmt::format("\u00B1{:g}", in(step, mm));
   };
-  return fmt::format("turned {}, filed {}, snipped {}, else ISO 2768-m", within(steps.turned), within(steps.filed),
-                     within(steps.snipped));
+  return fmt::format("turned {}, filed {}, snipped {} {}, else ISO 2768-m", within(steps.turned), within(steps.filed),
+                     within(steps.snipped), inches ? "thou" : "mm");
 }
 drawing::TitleBlock title_of(const plan::Assessment& assessment, std::string tolerance, bool draft) {
   return {.name = assessment.build.empty() ? assessment.file : assessment.build,
@@ -67,6 +68,8 @@ std::vector<NamedText> drawing_files(const plan::Assessment& assessment, const m
   drawing::Drawing sheets = drawing::lay_out(title, drawing::paper(wish.paper), views, drawing::Oversize::say);
   if (auto whole = general_arrangement(*solved.unit, solved.build, wish.units, sheets.paper))
     sheets.sheets.insert(sheets.sheets.begin(), std::move(*whole));
+  if (auto circuit = wiring_diagram(assessment, solved, TextStyle{wish.units}, sheets.paper))
+    sheets.sheets.push_back(std::move(*circuit));
   std::vector<NamedText> files = {
       {"templates.pdf", "the whole, then each part at true size to stick on", pdf(sheets, wish.print)}};
   int number = 0;

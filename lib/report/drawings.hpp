@@ -12,7 +12,7 @@
 
 namespace lumwright::report {
 struct DrawingWish {
-  std::string paper;  // "A4" or "Letter"
+  std::string paper;  // "A4", "Letter" or "A3"
   drawing::PrintOptions print;
   bool draft;                                 // draw what fails, and stamp it
   UnitSystem units = UnitSystem::as_written;  // of the build sheet

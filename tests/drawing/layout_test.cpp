@@ -48,7 +48,8 @@ TEST_CASE("paper sizes") {  // ISO 216; 8.5 in x 11 in
   CHECK(paper("A4").height == near(297.0 * mm, 1e-12));
   CHECK(paper("letter").width == near(215.9 * mm, 1e-12));
   CHECK(paper("LETTER").height == near(279.4 * mm, 1e-12));
-  CHECK_THROWS_WITH_AS(paper("A3"), "paper `A3` is neither A4 nor Letter", ModelError);
+  CHECK(paper("A3").height == near(420.0 * mm, 1e-12));
+  CHECK_THROWS_WITH_AS(paper("A5"), "paper `A5` is none of A4, Letter and A3", ModelError);
   CHECK_THROWS_AS(paper(""), ModelError);
 }
 TEST_CASE("views lie side by side on few sheets") {

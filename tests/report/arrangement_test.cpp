@@ -5,7 +5,9 @@
 #include "model/solved.hpp"
 #include "near.hpp"
 #include "report/../plan/describe.hpp"
+#include "report/answers.hpp"
 #include "report/templates/templates.hpp"
+#include "report/templates/wiring.hpp"
 #include "report/unit_items.hpp"
 #include <cmath>
 #include <doctest/doctest.h>
@@ -47,7 +49,7 @@ std::vector<std::string> words_of(const drawing::View& view) {
 
 TEST_CASE("the whole unit is on one sheet, on every paper, and nothing on it runs into anything else") {
   for (const Build& build : builds())
-    for (const char* name : {"A4", "Letter"})
+    for (const char* name : {"A4", "Letter", "A3"})
       for (const UnitSystem units : {UnitSystem::as_written, UnitSystem::metric, UnitSystem::imperial}) {
         CAPTURE(build.file);
         CAPTURE(name);
@@ -133,4 +135,26 @@ TEST_CASE("masses of the parts list are those of the metal in it") {
   CHECK(std::abs(grams["side of the box"] - 22.7) < 0.5);
   CHECK(std::abs(grams["bottom and lid"] - 23.1) < 0.5);
   CHECK(grams["fan"] == doctest::Approx(38.0));
+}
+TEST_CASE("the wiring diagram shows what is described, and says what the checks say") {
+  for (const std::string& name : example_names()) {
+    CAPTURE(name);
+    const Build build = example(name);
+    const Solved solved = solve(build);
+    const plan::Assessment a = plan::assess(build);
+    const auto sheet = wiring_diagram(a, solved, TextStyle{}, drawing::paper("A4"));
+    REQUIRE(sheet);
+    const drawing::View& view = sheet->views.at(0).view;
+    for (const std::string& complaint : drawing::crowding(drawing::ink(view))) FAIL_CHECK(complaint);
+    std::string all;
+    for (const std::string& words : words_of(view)) all += words + "|";
+    CHECK((all.find("fuse") != std::string::npos) == bool(build.supply.fuse));
+    CHECK((all.find("step-up") != std::string::npos) == bool(build.supply.step_up.output));
+    const bool controlled = build.supply.control.kind && *build.supply.control.kind != "none";
+    CHECK((all.find("control") != std::string::npos) == controlled);
+    for (const char* key : {"power.pack_voltage_start", "power.pack_current_end"})
+      CHECK(all.find(number_of(a, key, TextStyle{})) != std::string::npos);
+    const drawing::Box room = drawing::room_on(drawing::paper("A4"), false), reach = drawing::bounds(view);
+    CHECK(reach.width() <= room.width());
+  }
 }

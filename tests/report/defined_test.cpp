@@ -146,6 +146,24 @@ std::vector<std::string> not_defined(const View& view, const MadeBox* net) {
     if (!placed(f.up, at) && at != 0) complaints.push_back(fmt::format("edge or fold at y = {} um is not placed", at));
   return complaints;
 }
+// A hole that is cut in two where pieces are joined cannot be pricked. The joint runs through two crosses, a and b.
+void no_hole_is_joined(const Page& page) {
+  std::vector<Spot> crosses;
+  for (const Patch& patch : page.to_scale)
+    for (const Ink& ink : patch.inks)
+      if (const auto* s = std::get_if<Stroke>(&ink.shape); s != nullptr && ink.layer == Layer::calibration && s->closed)
+        crosses.push_back(0.5 * (s->points.at(0) + s->points.at(2)));
+  REQUIRE(crosses.size() % 2 == 0);
+  for (std::size_t i = 0; i < crosses.size(); i += 2)
+    for (const Patch& patch : page.to_scale)
+      for (const Ink& ink : patch.inks) {
+        const auto* hole = std::get_if<Bow>(&ink.shape);
+        if (hole == nullptr || hole->radius > 50.0 || (ink.layer != Layer::drill && ink.layer != Layer::cut)) continue;
+        const bool upright = std::abs(crosses[i].x - crosses[i + 1].x) < 1e-6;
+        const double apart = upright ? hole->centre.x - crosses[i].x : hole->centre.y - crosses[i].y;
+        CHECK(std::abs(apart) >= hole->radius - 1e-6);
+      }
+}
 std::string box_build(const char* shape, int bleeds, double height, const char* mount, const char* kind) {
   const std::string fan = std::string(kind) == "axial"
                               ? "fan: { kind: axial, frame: 60 mm, thickness: 15 mm, mass: 40 g, mount: "
@@ -236,6 +254,7 @@ TEST_CASE("on every sheet words are read from below or from the right, and no li
           for (const std::string& complaint : crowding(all)) FAIL_CHECK(complaint);
           continue;
         }
+        no_hole_is_joined(page);
         for (const Ink& label : all) {  // "1a": where pieces are joined; what lies beyond the window is not seen
           const auto* words = std::get_if<Words>(&label.shape);
           if (words == nullptr || words->text.size() > 3 || (words->text.back() != 'a' && words->text.back() != 'b'))

@@ -121,9 +121,13 @@ BenchStep try_step(const plan::Assessment& a, const TextStyle& style) {
       "Out of doors, engine cold, no fire: sit the unit on the chimney and run it. A strip of paper at the "
       "fire-door must be drawn in.";
   if (const model::Result* suction = plan::find_result(a, "draught.cold_smokebox_depression"); suction != nullptr)
-    text += fmt::format(" A U-tube on the smokebox should read {}.",
-                        plan::u_tube_reading(std::get<model::Measure>(suction->value), style.units,
-                                             plan::figures_of(*suction, style.units)));
+    text += fmt::format(
+        " A U-tube on the smokebox should read {}. Without a tapping: lay a thin brass tube across the "
+        "edge of the smokebox door, close the door on it with clay all round, and let its end lie at "
+        "the side of the smokebox, out of the draught; its other end goes to one leg, the other leg "
+        "stays open.",
+        plan::u_tube_reading(std::get<model::Measure>(suction->value), style.units,
+                             plan::figures_of(*suction, style.units)));
   if (const std::string current = number_of(a, "power.pack_current_start", style); !current.empty())
     text += fmt::format(" The full pack should give {}.", current);
   return {"try", "Try it cold", text};

@@ -154,7 +154,7 @@ View plan_of_whole(const Whole& whole) {
   } else {
     view.entities.push_back(Circle{middle, box.plate, Layer::outline});
     view.entities.push_back(
-        DiameterDimension{.centre = middle, .diameter = box.plate, .at = degrees(-60.0), .away = 7.0 * mm});
+        DiameterDimension{.centre = middle, .diameter = box.plate, .at = degrees(-75.0), .away = 10.0 * mm});
   }
   add_centre_lines(view, middle, half + whole.paper(3.0));
   view.entities.push_back(Circle{middle, whole.unit.tube->outside, Layer::hidden});

@@ -82,7 +82,7 @@ View lid_view(const model::MadeBox& box, const std::optional<model::LidHoles>& l
     add_bore(view, middle, *lid->opening);
     view.entities.push_back(DiameterDimension{.centre = middle,
                                               .diameter = *lid->opening,
-                                              .at = degrees(200.0),
+                                              .at = degrees(box.square ? 200.0 : 232.0),
                                               .away = reach(box) - 0.5 * *lid->opening + 7.0 * mm,
                                               .before = "cut out "});
   }
@@ -110,7 +110,7 @@ View bottom_view(const model::MadeBox& box, const std::optional<model::FlangeScr
     add_bore(view, middle, *box.tube_hole);
     view.entities.push_back(DiameterDimension{.centre = middle,
                                               .diameter = *box.tube_hole,
-                                              .at = degrees(165.0),
+                                              .at = degrees(232.0),
                                               .away = reach(box) - 0.5 * *box.tube_hole + 7.0 * mm,
                                               .before = "for the tube ",
                                               .after = between(box.tube_hole_limits, figures)});

@@ -32,7 +32,7 @@ void add_fan(View& view, const model::MadeFan& fan, const SectionLevels& at) {
 }
 void add_ways(View& view, const model::FanUnit& unit, const SectionLevels& at) {
   const Length off = 0.45 * (0.5 * unit.tube->outside - unit.tube->wall), lip = unit.tube->length - at.engaged;
-  view.entities.push_back(Arrow{{{off, -at.deep - 4.0 * mm}, {off, 0.5 * lip}}});
+  view.entities.push_back(Arrow{{{off, -at.deep - 4.0 / view.scale * mm}, {off, 0.5 * lip}}});
   view.entities.push_back(Arrow{{{off, lip + 1.0 * mm}, {0.5 * at.opening, at.lid - 3.0 * mm}}});
 }
 }  // namespace
@@ -72,7 +72,8 @@ SectionLevels add_section(View& view, const model::FanUnit& unit, const descript
   add_cut(view, {at.half_box, at.half_box + box.sheet, at.floor, at.roof});
   add_cut(view, {at.opening, at.half_box, at.lid, at.roof});
   if (unit.fan) add_fan(view, *unit.fan, at);
-  view.entities.push_back(Line{{0.0 * mm, -at.deep - 5.0 * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
+  view.entities.push_back(
+      Line{{0.0 * mm, -at.deep - 5.0 / view.scale * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
   add_ways(view, unit, at);
   return at;
 }
