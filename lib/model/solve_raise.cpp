@@ -68,6 +68,7 @@ Outcome<SolvedRaise> solve_raise(const description::Build& build, Inputs& inputs
     if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
     if (!missing.empty()) return std::nullopt;
     if (!draught) refuse_with(draught);
+    if (fan && !draught->measured && !supply.impossible.empty()) refuse_with(supply);  // then nothing turns the fan
     if (boiler.volume && *boiler.water > *boiler.volume)
       throw Refused("raise.water", "there is more water than the boiler holds",
                     "no boiler holds that: measure the water and the boiler once more");

@@ -29,7 +29,7 @@ int main(int argc, char** argv) {
     std::ifstream in(argv[i], std::ios::binary);
     const Build build = read_build({argv[i], {std::istreambuf_iterator<char>(in), {}}});
     const double one = seconds(build, 1, count), two = seconds(build, 2, count);
-    std::printf("%s: %zu worlds, 1 thread %.2f s (%.0f/s), 2 threads %.2f s (%.0f/s), scaling %.2f\n", argv[i], count,
+    std::printf("%s: %zu samples, 1 thread %.2f s (%.0f/s), 2 threads %.2f s (%.0f/s), scaling %.2f\n", argv[i], count,
                 one, count / one, two, count / two, one / two);
   }
 }
