@@ -29,8 +29,8 @@ constexpr double power(double x, int n) {  // by squares: what std::pow takes a 
 // SR1-86(1992), eqs 1 to 5, in tau = 1 - T/Tc and theta = T/Tc
 double log_reduced_pressure(double tau) {
   const double half = std::sqrt(tau);
-  return (-7.85951783 * tau + 1.84408259 * half * tau - 11.7866497 * power(tau, 3) +
-          22.6807411 * half * power(tau, 3) - 15.9618719 * power(tau, 4) + 1.80122502 * half * power(tau, 7)) /
+  return (-7.85951783 * tau + 1.84408259 * half * tau - 11.7866497 * power(tau, 3) + 22.6807411 * half * power(tau, 3) -
+          15.9618719 * power(tau, 4) + 1.80122502 * half * power(tau, 7)) /
          (1.0 - tau);
 }
 // -(T/p) dp/dT, which is smooth up to the critical point
@@ -42,15 +42,15 @@ double pressure_slope(double tau) {
 }
 Density water_density(double tau) {
   const double third = numeric::cube_root(tau);
-  return critical_density * (1.0 + 1.99274064 * third + 1.09965342 * third * third -
-                             0.510839303 * power(third, 5) - 1.75493479 * power(third, 16) -
-                             45.5170352 * power(third, 43) - 6.74694450e5 * power(third, 110));
+  return critical_density *
+         (1.0 + 1.99274064 * third + 1.09965342 * third * third - 0.510839303 * power(third, 5) -
+          1.75493479 * power(third, 16) - 45.5170352 * power(third, 43) - 6.74694450e5 * power(third, 110));
 }
 Density steam_density(double tau) {
   const double third = numeric::cube_root(tau), sixth = std::sqrt(third);
-  return critical_density * std::exp(-2.03150240 * third - 2.68302940 * third * third -
-                                     5.38626492 * power(third, 4) - 17.2991605 * tau * tau * tau -
-                                     44.7586581 * power(sixth, 37) - 63.9201063 * power(sixth, 71));
+  return critical_density *
+         std::exp(-2.03150240 * third - 2.68302940 * third * third - 5.38626492 * power(third, 4) -
+                  17.2991605 * tau * tau * tau - 44.7586581 * power(sixth, 37) - 63.9201063 * power(sixth, 71));
 }
 SpecificEnergy auxiliary(double theta) {
   const double half = std::sqrt(theta);

@@ -36,7 +36,8 @@ struct MadeTube {
   data::MetalRow metal;
   std::string inlet;
   Length chamfer;
-  workshop::LimitsWhenAsked limits{};  // of its outside or of the chimney's bore; neither where nothing is known or fits
+  workshop::LimitsWhenAsked
+      limits{};  // of its outside or of the chimney's bore; neither where nothing is known or fits
 };
 struct MadeFlange {
   Length outside, thickness;
@@ -97,5 +98,6 @@ struct LidHoles {
 std::optional<LidHoles> lid_holes(const MadeFan& fan);
 
 /// `limits`: of the fit, where it is solved.
-Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs, const workshop::LimitsWhenAsked& limits = {});
+Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs,
+                            const workshop::LimitsWhenAsked& limits = {});
 }  // namespace lumwright::model

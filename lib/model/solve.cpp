@@ -34,8 +34,7 @@ Solved solve(const description::Build& build, Draw draw, const Tuning* tuning) {
   solve_parts(solved);
   solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
   if (!solved.inputs.one_of_many()) solved.page = description::PageUnits(build);
-  if (!solved.inputs.one_of_many())
-    solved.unit = solve_unit(build, solved.inputs, limits_of(solved));
+  if (!solved.inputs.one_of_many()) solved.unit = solve_unit(build, solved.inputs, limits_of(solved));
   const auto steam = solved.raise ? solved.raise->raise.time_of(boiler::RaiseEventKind::own_blower) : std::nullopt;
   solved.light_up = steam ? *steam : solved.inputs.usual(build.want.steam_within);
   if (solved.supply && !solved.raise) solved.inputs.stands_in("raise.light_up");

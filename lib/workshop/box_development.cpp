@@ -109,7 +109,8 @@ RoundBoxPieces round_box(const RoundBox& box) {
   const Length outside = box.diameter + 2.0 * box.sheet;
   const Length disc = on_top ? outside + (skirted ? 2.0 * box.sheet : 0.0 * mm) : box.diameter;
   const Length middle = disc - box.sheet;  // of the skirt's wall
-  const Length blank = skirted ? Length(square_root(pow<2>(middle) + 4.0 * middle * (box.skirt + 0.5 * box.sheet))) : disc;
+  const Length blank =
+      skirted ? Length(square_root(pow<2>(middle) + 4.0 * middle * (box.skirt + 0.5 * box.sheet))) : disc;
   const Length width = on_top ? box.height : box.height + 2.0 * (box.sheet + box.skirt);
   const Length strip = std::numbers::pi * (box.diameter + box.sheet) + box.lap;
   return {.strip_length = strip,

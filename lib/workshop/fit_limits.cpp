@@ -66,8 +66,7 @@ struct LimitsWhenAsked::Asked {
   std::once_flag once;
   FitLimits found;
 };
-LimitsWhenAsked::LimitsWhenAsked(const FitInput& input, const Fit& fit)
-    : asked_(std::make_shared<Asked>(input, fit)) {}
+LimitsWhenAsked::LimitsWhenAsked(const FitInput& input, const Fit& fit) : asked_(std::make_shared<Asked>(input, fit)) {}
 const FitLimits& LimitsWhenAsked::operator()() const {
   static const FitLimits neither;
   if (!asked_) return neither;

@@ -163,7 +163,8 @@ const LimitTests tube_at_limits("the tube in the box, at the limits", [] {
     Bench b(stack());
     model::FanUnit& unit = b.unit();
     const Length fan = unit.fan->inside ? *unit.fan->thickness : 0.0 * mm;
-    unit.tube->length = *unit.tube->engaged + unit.flange->thickness + unit.box->sheet + unit.box->height - fan + metres * m;
+    unit.tube->length =
+        *unit.tube->engaged + unit.flange->thickness + unit.box->sheet + unit.box->height - fan + metres * m;
     return b.judge("make.tube");
   };
   either_side({.id = "make.tube", .judge = over, .limit = 0.0, .below = 'p', .above = 'f', .hair = 1e-6});

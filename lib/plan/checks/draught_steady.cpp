@@ -14,7 +14,9 @@ std::string why(const model::Solved& solved, const draught::Duty& duty) {
   if (duty.stall == draught::StallZone::unsteady)
     return at + ", where an axial fan stalls and recovers: expect noise and a wandering U-tube";
   if (duty.stall == draught::StallZone::stalled)
-    return at + ", where an axial fan is stalled: steady but noisy, and only the shut-off pressure of the sheet can be trusted";
+    return at +
+           ", where an axial fan is stalled: steady but noisy, and only the shut-off pressure of the sheet can be "
+           "trusted";
   return at + ", clear of stall";
 }
 std::optional<Finding> judge_draught_steady(const model::Solved& solved) {

@@ -5,7 +5,8 @@
 
 namespace lumwright::plan {
 namespace {
-/// From the chimney's mouth up: flange, bottom of the box, and the room under the lid or under the fan that hangs there.
+/// From the chimney's mouth up: flange, bottom of the box, and the room under the lid or under the fan that hangs
+/// there.
 struct Heights {
   Length under, room;
 };
@@ -28,14 +29,13 @@ std::optional<Finding> judge_make_tube(const model::Solved& solved) {
   f.why = fmt::format("{} of the tube stand up inside the box, where {} are free below the {}", say(solved, stands),
                       say(solved, room), inside ? "fan" : "lid");
   if (f.verdict == Verdict::fail)
-    f.action = fmt::format("cut the tube to less than {}, or make the box higher",
-                           say(solved, *tube.engaged + under + room));
+    f.action =
+        fmt::format("cut the tube to less than {}, or make the box higher", say(solved, *tube.engaged + under + room));
   f.basis = {data::Standing::derived, "what is described: lengths of tube, flange and box"};
   f.formula = "length - engaged - flange - sheet <= height of the box, less a fan that hangs in it";
-  f.terms = {computed(solved, "l", "length of the tube", tube.length),
-             computed(solved, "e", "in the chimney", *tube.engaged),
-             computed(solved, "u", "flange and bottom of the box", under),
-             computed(solved, "h", "free in the box", room)};
+  f.terms = {
+      computed(solved, "l", "length of the tube", tube.length), computed(solved, "e", "in the chimney", *tube.engaged),
+      computed(solved, "u", "flange and bottom of the box", under), computed(solved, "h", "free in the box", room)};
   return f;
 }
 }  // namespace

@@ -1,6 +1,6 @@
 #include "model/solved_light_ups.hpp"
-#include "model/solved_supply.hpp"
 #include "model/solved_raise.hpp"
+#include "model/solved_supply.hpp"
 #include "plan/check.hpp"
 #include "plan/detail/two_limits.hpp"
 #include <fmt/format.h>

@@ -28,8 +28,8 @@ std::optional<Finding> judge_power_over_discharge(const model::Solved& solved) {
            {Bound::at_least, least, chemistry.spoilt_below_end ? std::optional(least) : std::nullopt});
   const bool said = static_cast<bool>(solved.build.supply.stop_at);
   f.why = fmt::format("{} down to {}, {} a cell; cells of this kind are empty at {}",
-                      said ? "you let the pack run" : "the pack is taken to run, until you or a cut-out stop it,", say(solved, *s.stop_at),
-                      say(solved, *s.stop_at / cells), say(solved, chemistry.end));
+                      said ? "you let the pack run" : "the pack is taken to run, until you or a cut-out stop it,",
+                      say(solved, *s.stop_at), say(solved, *s.stop_at / cells), say(solved, chemistry.end));
   if (f.verdict != Verdict::pass)
     f.action = fmt::format("stop at {} or above: {}", say(solved, cells * chemistry.end),
                            chemistry.spoilt_below_end ? "below it the cells are ruined, and may catch fire when charged"

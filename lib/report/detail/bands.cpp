@@ -47,8 +47,8 @@ std::string span_then(const model::Result& result, double left, const TextStyle&
   const double from = low.quantity.si, to = result.high->quantity.si;
   const double about = std::clamp(std::get<model::Measure>(result.value).quantity.si, from, to);
   const auto edge = [&](double si) { return model::Measure{AnyQuantity(si, low.quantity.kind), low.unit}; };
-  return show_span(edge(about - left * (about - from)), edge(about + left * (to - about)), std::get<model::Measure>(result.value), style,
-                   plan::figures_of(result, style.units));
+  return show_span(edge(about - left * (about - from)), edge(about + left * (to - about)),
+                   std::get<model::Measure>(result.value), style, plan::figures_of(result, style.units));
 }
 bool before_cutting(const plan::Narrowing& one) { return one.needs != "the fan unit"; }
 }  // namespace

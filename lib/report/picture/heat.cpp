@@ -57,11 +57,11 @@ std::string heat_in_a_sentence(const plan::ReportData& data, const TextStyle& st
   const plan::HeatPart* lost = nullptr;
   for (const plan::HeatPart& part : heat.parts)
     if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
-  return fmt::format("{} of fuel burn {} {}; {} of their heat is in water, metal and steam; the largest part of the rest, {}, is {}.",
-                     in_page_figures(data.assessment, {heat.fuel}, style),
-                     heat.reached ? "until there is steam, in" : "in",
-                     in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat), 2),
-                     percent(share(heat, *lost), 2), heat_words(lost->id).words);
+  return fmt::format(
+      "{} of fuel burn {} {}; {} of their heat is in water, metal and steam; the largest part of the rest, {}, is {}.",
+      in_page_figures(data.assessment, {heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
+      in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat), 2),
+      percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
 std::string heat_described(const plan::ReportData& data, const TextStyle& style) {
   const plan::HeatBalance& heat = *data.heat;
