@@ -11,6 +11,7 @@
 
 using namespace lumwright;
 using namespace lumwright::description;
+using namespace lumwright::input;
 using namespace lumwright::model;
 using namespace lumwright::plan;
 

@@ -13,13 +13,13 @@ std::optional<Finding> judge_make_thread(const model::Solved& solved) {
   const workshop::ThreadHold& hold = screws.hold;
   Finding f;
   f.verdict = Verdict::pass;  // nuts hold in any plate
-  if (screws.tapped)          // a plate cut to the very size must not fail by the last bit
-    judge_by(f, measure(solved, flange.thickness),
-             {Bound::at_least, AnyQuantity(hold.prefer * (1.0 - 1e-9)), std::nullopt});
+  const Length enough = hold.prefer * (1.0 - 1e-9);  // a plate cut to the very size must not fail by the last bit
+  if (screws.tapped)
+    judge_by(f, measure(solved, flange.thickness), {Bound::at_least, AnyQuantity(enough), std::nullopt});
   f.why = fmt::format("{} in {} of {} has {} full threads and is {} diameters long; {} {}", screws.thread.name,
                       say(solved, flange.thickness), flange.metal.name, format_number(hold.full_threads, 2),
                       format_number(hold.over_major, 2), say(solved, hold.prefer),
-                      flange.thickness < hold.prefer * (1.0 - 1e-9) ? "would be better" : "is enough");
+                      flange.thickness < enough ? "would be better" : "is enough");
   if (screws.tapped) f.why += fmt::format("; drill {} to tap", say(solved, screws.drill));
   if (!screws.tapped) f.why += "; that is too little to tap";
   if (!screws.tapped)
