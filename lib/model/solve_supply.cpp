@@ -186,7 +186,7 @@ void check_run(const power::Run& run, std::optional<Voltage> stop) {
   if (!run.starts)
     throw Refused("power.light_ups",
                   "the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
-                      (stop ? ", the stop is at " + format(*stop, "V") : ""),
+                      (stop && run.start.voltage < *stop ? ", the stop is at " + format(*stop, "V") : ""),
                   "more or better cells, or a fan that asks less");
   if (run.runtime > longest_run)
     throw Refused(

@@ -23,7 +23,7 @@ constexpr Label chief[] = {{"raise.to_own_blower", "cold to the engine's own blo
                            {"power.stop_reason", "why it stops"},
                            {"fit.clearance_cold", "clearance of the tube in the chimney, cold"},
                            {"fit.clearance_needed", "cold clearance that it needs"},
-                           {"fit.clearance_hot", "clearance with the tube hot, chimney cold"}};
+                           {"fit.clearance_hot", "clearance of the tube, lighting up"}};
 const std::vector<Group>& groups() {
   static const std::vector<Group> all = {
       {"Air",

@@ -11,7 +11,7 @@ constexpr Asked asked[] = {{"cold to the engine's own blower", "raise.to_own_blo
                            {"gas at the fan", "heat.fan_gas", "heat.fan_gas", ""},
                            {"running time on one charge", "power.runtime", "power.stop", "none"},
                            {"light-ups on one charge", "power.light_ups_per_charge", "power.light_ups", "none"},
-                           {"gap, tube hot and chimney cold", "fit.clearance_hot", "fit.hot", "does not enter"}};
+                           {"gap of the tube, lighting up", "fit.clearance_hot", "fit.hot", "does not enter"}};
 
 /// "8.4 min  (6.1 to 9.8 min)" is a figure and its band.
 void tell(ChiefAnswer& answer, const std::string& text) {

@@ -79,7 +79,7 @@ struct Fit {
   Band<Length> effective_bore;           // what the tube feels: the bore less its seam ridge
   Band<Length> cold;                     // diametral clearance at 20 degC, clean; both spreads at their worst
   Length uncertainty;                    // of the cold clearance by measuring, expanded, root sum of squares
-  HotClearance lighting_up;              // tube hot, chimney still cold
+  HotClearance lighting_up;              // tube hotter than the chimney: where the gap is least
   HotClearance both_hot;                 // tube and chimney hot
   std::optional<HotClearance> put_back;  // a cold tube in a chimney still hot; with `heat` only
   Length needed;                         // cold clearance, the largest of these

@@ -76,6 +76,11 @@ const LimitTests engaged_at_limits("how far the tube goes in, at the limits", []
   CHECK(in_depth(1.1)->bound == Bound::at_most);
   CHECK(says(*in_depth(1.1), "not that deep"));
   CHECK(letter(in_depth(0.4)) == 'f');  // 14.8 mm
+  // identity: what falls over does not hold a fan, however deep it stands
+  Bench loose(stack());
+  loose.fit().fit.engagement->tilt = 0.9;
+  CHECK(letter(loose.judge("fit.engaged")) == 'f');
+  CHECK(says(*loose.judge("fit.engaged"), "a closer tube"));
   Bench nothing(stack());
   nothing.fit().fit.engagement.reset();
   nothing.fit().input.engaged.reset();

@@ -34,6 +34,10 @@ std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)
     f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
+  if (e.tilt > no_stand) {  // then that decides
+    judge_by(f, {AnyQuantity(e.tilt), ""}, {Bound::at_most, AnyQuantity(no_stand), AnyQuantity(no_stand)});
+    f.action = "a closer tube: this one does not stand in the bore, however far it goes in";
+  }
   f.basis = rule.basis;
   f.formula = "engaged / outside; tip = gap / engaged";
   f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged),

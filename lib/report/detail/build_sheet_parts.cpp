@@ -50,7 +50,7 @@ void add_screws(std::vector<Page::Row>& rows, const model::FanUnit& unit) {
     const workshop::FanPattern& pattern = *unit.fan->drawing.pattern;
     add(rows, "screws of the fan", std::to_string(pattern.holes.size()),
         {pattern.screws.empty() ? "to suit its holes"
-                                : fmt::format("{}", fmt::join(pattern.screws, " or ")) + " with washers"});
+                                : fmt::format("{}", fmt::join(pattern.screws, " or ")) + " with nuts and washers"});
   }
 }
 void add_supply(std::vector<Page::Row>& rows, const description::Build& build, const TextStyle& style) {

@@ -104,7 +104,7 @@ BenchStep assemble_step(const model::FanUnit& unit) {
                         unit.flange->screws->tapped ? "" : " and nuts");
   text += ", and the fan on the lid with its arrow pointing away from the box";
   if (unit.fan && unit.fan->drawing.pattern && !unit.fan->drawing.pattern->screws.empty())
-    text += fmt::format(" with {} screws and washers", unit.fan->drawing.pattern->screws.back());
+    text += fmt::format(" with {} screws, nuts and washers", unit.fan->drawing.pattern->screws.back());
   text += ". The lid must come off again: the fan must be cleaned.";
   return {"assemble", "Put it together", text};
 }

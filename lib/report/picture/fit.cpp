@@ -30,7 +30,7 @@ std::vector<Faces> all_faces(const model::SolvedFit& s) {
   const workshop::HotClearance &lighting = s.fit.lighting_up, &hot = s.fit.both_hot;
   return {
       faces("cold and clean", s, 0.0, 0.0, 0.0 * mm, s.fit.cold, "fit.clearance_cold"),
-      faces("lighting up: tube hot, chimney cold", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
+      faces("lighting up: tube hotter than chimney", s, lighting.chimney_strain, lighting.tube_strain, s.input.soot,
             lighting.clearance, "fit.clearance_hot"),
       faces("both hot", s, hot.chimney_strain, hot.tube_strain, s.input.soot, hot.clearance, "fit.clearance_both_hot")};
 }
@@ -173,7 +173,7 @@ std::string fit_in_a_sentence(const plan::ReportData& data, const TextStyle& sty
   if (fit.cold.value < 0.0 * mm)
     return fmt::format("Cold, the tube is {} larger than the bore: it does not enter.", on_page(-fit.cold.value));
   std::string text = fmt::format("Cold, the tube has {} of play on the diameter. ", on_page(fit.cold.value));
-  text += "Lighting up, with soot on it and the chimney still cold, ";
+  text += "Lighting up, with soot on it and hotter than the chimney, ";
   text += hot > 0.0 * mm ? fmt::format("{} are left", on_page(hot))
                          : fmt::format("it is {} too thick: it seizes", on_page(-hot));
   return text + fmt::format("; to keep sliding it needs {} cold.", on_page(fit.needed + fit.uncertainty));

@@ -118,8 +118,9 @@ void add_heights(View& view, const Whole& whole, const SectionLevels& at) {
   const auto& bore = whole.build.engine.chimney.bore;
   if (bore)
     level(0.5 * *bore, 18.0,
-          (whole.unit.tube->limits().bore ? between(whole.unit.tube->limits().bore, whole.figures) : " as measured") +
-              std::string(" chimney"));
+          whole.unit.tube->limits().bore
+              ? " chimney, to bore out" + between(whole.unit.tube->limits().bore, whole.figures)
+              : " chimney as measured");
 }
 View section_of_whole(const Whole& whole, const std::vector<UnitItem>& items) {
   View view{.name = "", .figures = whole.figures, .scale = whole.scale};
