@@ -52,7 +52,7 @@ TEST_CASE("a part of the checks is told alone, with its verdict") {
   const std::string text = part_report(a, TextStyle{}, "fit");
   CHECK(text.find("[fit.hot]") != std::string::npos);
   CHECK(text.find("[power.fuse]") == std::string::npos);
-  CHECK(text.find("clearance with the tube hot") != std::string::npos);
+  CHECK(text.find("clearance of the tube, lighting up") != std::string::npos);
   CHECK(verdict_of_part(a, "fit") == Verdict::fail);
   CHECK(verdict_of_part(a, "engine") == Verdict::pass);
   CHECK(part_report(a, TextStyle{}, "fit.hot").find("[fit.cold]") == std::string::npos);
