@@ -31,12 +31,13 @@ Answer run_draw(const Words& words) {
 }
 }  // namespace
 
-const CommandRow draw_command{.word = "draw",
-                              .arguments = "FILE",
-                              .usage = "draw FILE -o DIR",
-                              .brief = "1:1 templates for tin and brass, to print and cut",
-                              .headline = "draw FILE -o DIR: 1:1 templates for tin and brass",
-                              .about = R"(  Writes into the folder DIR, which is made if it is not there:
+const CommandRow draw_command{
+    .word = "draw",
+    .arguments = "FILE",
+    .usage = "draw FILE -o DIR",
+    .brief = "1:1 templates for tin and brass, to print and cut",
+    .headline = "draw FILE -o DIR: 1:1 templates for tin and brass",
+    .about = R"(  Writes into the folder DIR, which is made if it is not there:
     templates.pdf             sheet 1: the whole, with its parts list; then every
                               part at true size, to print at 100 %, check with
                               the two bars, and stick on the metal
@@ -50,12 +51,12 @@ const CommandRow draw_command{.word = "draw",
   screw holes of a fan whose sizes no table fixes are drawn only when the
   description says `measured: yes` under fan.holes.
 )",
-                              .below = R"(Examples
+    .below = R"(Examples
   lumwright draw mine.yaml -o bench
   lumwright draw mine.yaml -o bench --paper Letter --scale-x "99.5 mm"
 
 Exit status: 0, 1 when the build is not to be drawn, and says why; with 2
 when the description or an option cannot be used.
 )",
-                              .run = run_draw};
+    .run = run_draw};
 }  // namespace lumwright::cli

@@ -86,6 +86,16 @@ struct FanUnit {
   std::vector<std::string> missing;
 };
 
+/// Heights of the box over the chimney's mouth, on which the flange rests: under and over its bottom, under and over
+/// its lid. Asks for the box.
+struct BoxLevels {
+  Length floor, inside, lid, roof;
+};
+BoxLevels box_levels(const FanUnit& unit);
+/// Bored, turned and drilled. Throws ModelError where the density of the metal is not known.
+Mass mass_of(const MadeTube& tube);
+Mass mass_of(const MadeFlange& flange);
+
 /// The fan's screw holes and its cut-out about the middle of the lid. Empty where the fan must be measured first, or a
 /// blower's inlet is not placed.
 struct LidHoles {

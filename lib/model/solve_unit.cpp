@@ -191,27 +191,21 @@ std::vector<workshop::StackPart> stack_parts(const FanUnit& unit) {
   const MadeFlange& flange = *unit.flange;
   const MadeBox& box = *unit.box;
   const Length engaged = tube.engaged.value_or(tube.length);
-  const FlangeScrews* screws = flange.screws ? &*flange.screws : nullptr;
   const Length opening = unit.fan && unit.fan->drawing.pattern && unit.fan->drawing.pattern->opening
                              ? std::min(*unit.fan->drawing.pattern->opening, 0.95 * box.across)
                              : 0.0 * mm;
-  const Length floor = flange.thickness, lid = floor + box.height + 2.0 * box.sheet;
+  const BoxLevels at = box_levels(unit);
   std::vector<workshop::StackPart> parts = {
-      {"tube", workshop::mass_of(workshop::tube_volume({tube.outside, tube.wall, tube.length}), tube.metal.name),
-       0.5 * tube.length - engaged, 0.0 * mm},
-      {"flange",
-       workshop::mass_of(workshop::plate_volume({flange.outside, flange.thickness, flange.tube_hole.value_or(0.0 * mm),
-                                                 screws ? screws->count : 0, screws ? screws->drill : 1.0 * mm}),
-                         flange.metal.name),
-       0.5 * flange.thickness, 0.0 * mm},
+      {"tube", mass_of(tube), 0.5 * tube.length - engaged, 0.0 * mm},
+      {"flange", mass_of(flange), 0.5 * flange.thickness, 0.0 * mm},
       {"box",
        workshop::mass_of(workshop::box_volume({box.across, box.height, box.sheet, box.square, opening,
                                                box.tube_hole.value_or(0.0 * mm)}),
                          box.metal),
-       0.5 * (floor + lid), 0.0 * mm}};
+       0.5 * (at.floor + at.roof), 0.0 * mm}};
   if (unit.fan && unit.fan->mass) {
     const Length deep = unit.fan->thickness.value_or(0.0 * mm);
-    parts.push_back({"fan", *unit.fan->mass, unit.fan->inside ? lid - 0.5 * deep : lid + 0.5 * deep, 0.0 * mm});
+    parts.push_back({"fan", *unit.fan->mass, unit.fan->inside ? at.roof - 0.5 * deep : at.roof + 0.5 * deep, 0.0 * mm});
   }
   return parts;
 }
@@ -226,7 +220,7 @@ std::optional<workshop::Stability> stability_of(const description::Build& build,
                               .engaged = unit.tube->engaged.value_or(unit.tube->length),
                               .clearance = *bore - unit.tube->outside,
                               .seat = std::min(0.5 * unit.flange->outside, 0.5 * *bore + wall),
-                              .top = unit.flange->thickness + unit.box->height + 2.0 * unit.box->sheet + deep,
+                              .top = box_levels(unit).roof + deep,
                               .push = workshop::usual_knock(),
                               .chimney = {.bore = *bore,
                                           .wall = inputs.known(chimney.wall),

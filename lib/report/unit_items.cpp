@@ -28,16 +28,11 @@ class Items {
   void tube(const model::MadeTube& t) {
     const auto& given = build_.adapter.tube;
     items_.push_back({"tube", 1, description::stock_tube(given.outside, given.wall, units_) + " " + t.metal.name,
-                      size(t.length) + " long",
-                      workshop::mass_of(workshop::tube_volume({t.outside, t.wall, t.length}), t.metal.name)});
+                      size(t.length) + " long", model::mass_of(t)});
   }
   void flange(const model::MadeFlange& f) {
-    const model::FlangeScrews* s = f.screws ? &*f.screws : nullptr;
-    items_.push_back(
-        {"flange", 1, stock(build_.adapter.flange.thickness, f.thickness, f.metal.name), across(f.outside),
-         workshop::mass_of(workshop::plate_volume({f.outside, f.thickness, f.tube_hole.value_or(0.0 * mm),
-                                                   s != nullptr ? s->count : 0, s != nullptr ? s->drill : 1.0 * mm}),
-                           f.metal.name)});
+    items_.push_back({"flange", 1, stock(build_.adapter.flange.thickness, f.thickness, f.metal.name), across(f.outside),
+                      model::mass_of(f)});
   }
   void box(const model::MadeBox& b) {
     const std::string sheet = stock(build_.adapter.box.sheet, b.sheet, b.metal);

@@ -1,4 +1,4 @@
-// What the fan unit is made of, item by item: the parts list of its drawing and of the build sheet.
+// What the fan unit is made of, item by item: the parts list of its drawing.
 #pragma once
 #include "description/build.hpp"
 #include "model/fan_unit.hpp"

@@ -5,21 +5,16 @@
 
 namespace lumwright::plan {
 namespace {
-/// From the chimney's mouth up: flange, bottom of the box, and the room under the lid or under the fan that hangs
-/// there.
-struct Heights {
-  Length under, room;
-};
-Heights heights(const model::FanUnit& unit) {
-  const Length under = (unit.flange ? unit.flange->thickness : 0.0 * mm) + unit.box->sheet;
+/// Under the lid, or under the fan that hangs there.
+Length room_inside(const model::FanUnit& unit) {
   const bool hangs = unit.fan && unit.fan->inside && unit.fan->thickness;
-  return {under, unit.box->height - (hangs ? *unit.fan->thickness : 0.0 * mm)};
+  return unit.box->height - (hangs ? *unit.fan->thickness : 0.0 * mm);
 }
 std::optional<Finding> judge_make_tube(const model::Solved& solved) {
   if (!solved.unit || !solved.unit->tube || !solved.unit->tube->engaged || !solved.unit->box) return std::nullopt;
   const model::FanUnit& unit = *solved.unit;
   const model::MadeTube& tube = *unit.tube;
-  const auto [under, room] = heights(unit);
+  const Length under = model::box_levels(unit).inside, room = room_inside(unit);
   const Length stands = tube.length - *tube.engaged - under;
   if (stands <= 0.0 * mm) return std::nullopt;
   const bool inside = unit.fan && unit.fan->inside;

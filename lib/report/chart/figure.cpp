@@ -1,5 +1,6 @@
 #include "report/chart/figure.hpp"
 #include "report/chart/labels.hpp"
+#include <algorithm>
 #include <cmath>
 
 namespace lumwright::report::chart {
@@ -36,6 +37,14 @@ void Figure::line(Spot a, Spot b, std::string_view look) {
 }
 void Figure::trace(const std::vector<Spot>& spots, std::string_view look, std::string_view clip) {
   drawn("polyline", look, clip).set("points", points(spots));
+}
+void Figure::arrow_head(Spot at, Spot from, double length, double half_width, std::string_view look) {
+  const double dx = at.x - from.x, dy = at.y - from.y, far = std::max(1e-6, std::hypot(dx, dy));
+  const Spot along{dx / far, dy / far}, back{at.x - length * along.x, at.y - length * along.y};
+  shape({at,
+         {back.x - half_width * along.y, back.y + half_width * along.x},
+         {back.x + half_width * along.y, back.y - half_width * along.x}},
+        look);
 }
 void Figure::shape(const std::vector<Spot>& spots, std::string_view look, std::string_view clip) {
   drawn("polygon", look, clip).set("points", points(spots));

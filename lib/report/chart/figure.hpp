@@ -35,6 +35,8 @@ class Figure {
   void line(Spot from, Spot to, std::string_view look);
   void trace(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
   void shape(const std::vector<Spot>& spots, std::string_view look, std::string_view clip = {});
+  /// The head of an arrow that comes from `from` and ends at `at`.
+  void arrow_head(Spot at, Spot from, double length, double half_width, std::string_view look);
   void box(const Pane& area, std::string_view look);
   void hatched(const Pane& area, Hatch hatch);
   void hatched(const std::vector<Spot>& spots, Hatch hatch, std::string_view clip = {});

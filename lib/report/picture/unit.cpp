@@ -51,15 +51,8 @@ UnitShown unit_shown(const drawing::View& view) {
   return out;
 }
 void draw_way(Figure& figure, const std::vector<Spot>& spots) {
-  constexpr double length = 9.0, half_width = 3.5;
   figure.trace(spots, "line hot");
-  const Spot tip = spots.back(), from = spots[spots.size() - 2];
-  const double dx = tip.x - from.x, dy = tip.y - from.y, far = std::max(1e-6, std::hypot(dx, dy));
-  const Spot along{dx / far, dy / far}, back{tip.x - length * along.x, tip.y - length * along.y};
-  figure.shape({tip,
-                {back.x - half_width * along.y, back.y + half_width * along.x},
-                {back.x + half_width * along.y, back.y - half_width * along.x}},
-               "bar hot");
+  figure.arrow_head(spots.back(), spots[spots.size() - 2], 9.0, 3.5, "bar hot");
 }
 void draw_unit(const UnitShown& shown, Tag parent, const About& about, double width) {
   constexpr double edge = 8.0, tallest = 300.0;

@@ -71,15 +71,7 @@ void Sketch::letter(std::size_t mark, Spot at) {
   figure_.words({row.x + radius + name_gap, row.y + 4.0}, words_of(marks_[mark], sizes_), "value");
   figure_.end_place();
 }
-void Sketch::tip(Spot at, Spot from) {
-  constexpr double length = 7.0, half_width = 2.5;
-  const double dx = at.x - from.x, dy = at.y - from.y, far = std::max(1e-6, std::hypot(dx, dy));
-  const Spot along{dx / far, dy / far}, back{at.x - length * along.x, at.y - length * along.y};
-  figure_.shape({at,
-                 {back.x - half_width * along.y, back.y + half_width * along.x},
-                 {back.x + half_width * along.y, back.y - half_width * along.x}},
-                "tip");
-}
+void Sketch::tip(Spot at, Spot from) { figure_.arrow_head(at, from, 7.0, 2.5, "tip"); }
 void Sketch::between(std::string_view key, Spot from, Spot to, double aside) {
   constexpr double beyond = 3.0, room = 34.0;  // of the lines that lead out; for two tips and a letter
   const std::size_t mark = begin(key);

@@ -70,10 +70,11 @@ void add_small_things(View& view, const Whole& whole, const SectionLevels& at) {
   if (unit.flange && unit.flange->screws) {
     const model::FlangeScrews& s = *unit.flange->screws;
     const Length x = 0.5 * s.pitch_circle;  // turned into the plane of the section
-    add_screw(view, x, s.tapped ? 0.0 * mm : -0.8 * s.thread.major, at.inside, s.thread.major);
-    if (s.count % 2 == 0) add_screw(view, -x, s.tapped ? 0.0 * mm : -0.8 * s.thread.major, at.inside, s.thread.major);
+    add_screw(view, x, s.tapped ? 0.0 * mm : -0.8 * s.thread.major, at.box.inside, s.thread.major);
+    if (s.count % 2 == 0)
+      add_screw(view, -x, s.tapped ? 0.0 * mm : -0.8 * s.thread.major, at.box.inside, s.thread.major);
   }
-  const Length level = 0.5 * (at.inside + at.lid);
+  const Length level = 0.5 * (at.box.inside + at.box.lid);
   if (unit.box->bleed)
     for (const double side : {-0.55, 0.0, 0.55})  // some of the row, in the wall behind
       view.entities.push_back(Circle{{side * at.half_box, level}, unit.box->bleed->diameter, Layer::outline});
@@ -84,21 +85,21 @@ Point place_of(const std::string& part, const Whole& whole, const SectionLevels&
   const Length half_tube = 0.5 * unit.tube->outside, wall = at.half_box + 0.5 * unit.box->sheet;
   if (part == "tube") return {half_tube - 0.5 * unit.tube->wall, -0.45 * at.engaged};
   if (part == "flange")
-    return {0.5 * unit.flange->outside - 0.2 * (0.5 * unit.flange->outside - half_tube), 0.5 * at.floor};
-  if (part == "joint of tube and flange") return {half_tube, 0.1 * at.floor};
-  if (part == "screws of the flange") return {0.5 * unit.flange->screws->pitch_circle, at.inside};
+    return {0.5 * unit.flange->outside - 0.2 * (0.5 * unit.flange->outside - half_tube), 0.5 * at.box.floor};
+  if (part == "joint of tube and flange") return {half_tube, 0.1 * at.box.floor};
+  if (part == "screws of the flange") return {0.5 * unit.flange->screws->pitch_circle, at.box.inside};
   if (part == "bottom and lid" || part == "lid")
-    return {0.5 * (at.half_box + at.opening), at.lid + 0.5 * unit.box->sheet};
+    return {0.5 * (at.half_box + at.opening), at.box.lid + 0.5 * unit.box->sheet};
   if (part == "fan") return {0.0 * mm, at.fan_foot + 0.7 * (at.fan_head - at.fan_foot)};
   if (part == "screws of the fan") {
     const auto lid = model::lid_holes(*unit.fan);
     Length x = 0.5 * at.half_box;
     if (lid)
       for (const workshop::PlanePoint& hole : lid->screws) x = std::max(x, hole.x);
-    return {x, unit.fan->inside ? at.lid : at.roof};
+    return {x, unit.fan->inside ? at.box.lid : at.box.roof};
   }
   const double up = part == "grommet" ? 0.3 : 0.7;
-  return {wall, at.inside + up * (at.lid - at.inside)};
+  return {wall, at.box.inside + up * (at.box.lid - at.box.inside)};
 }
 void add_heights(View& view, const Whole& whole, const SectionLevels& at) {
   const Length edge = -std::max(at.half_box + whole.unit.box->sheet, half_flange(whole.unit));
@@ -106,7 +107,7 @@ void add_heights(View& view, const Whole& whole, const SectionLevels& at) {
     view.entities.push_back(LinearDimension{
         {edge, low}, {edge, high}, Along::vertical, -away * mm, before, "", low < 0.0 * mm && high <= 0.0 * mm});
   };
-  upright(at.floor, at.roof, 8.0, "");
+  upright(at.box.floor, at.box.roof, 8.0, "");
   upright(-at.engaged, 0.0 * mm, 17.0, "goes in ");
   upright(-at.engaged, at.top, 26.0, "in all ");
   const Length half_tube = 0.5 * whole.unit.tube->outside;

@@ -30,7 +30,7 @@ drawing::View side_view(const model::MadeBox& box, const std::optional<model::Fl
 /// Heights over the mouth of the chimney, and half widths.
 struct SectionLevels {
   Length engaged, deep;             // below it: tube, chimney
-  Length floor, inside, lid, roof;  // under and over the bottom, under and over the lid
+  model::BoxLevels box;
   Length fan_foot, fan_head, top;   // of all
   Length half_box, opening;
 };

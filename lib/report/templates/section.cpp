@@ -33,7 +33,7 @@ void add_fan(View& view, const model::MadeFan& fan, const SectionLevels& at) {
 void add_ways(View& view, const model::FanUnit& unit, const SectionLevels& at) {
   const Length off = 0.45 * (0.5 * unit.tube->outside - unit.tube->wall), lip = unit.tube->length - at.engaged;
   view.entities.push_back(Arrow{{{off, -at.deep - 4.0 / view.scale * mm}, {off, 0.5 * lip}}});
-  view.entities.push_back(Arrow{{{off, lip + 1.0 * mm}, {0.5 * at.opening, at.lid - 3.0 * mm}}});
+  view.entities.push_back(Arrow{{{off, lip + 1.0 * mm}, {0.5 * at.opening, at.box.lid - 3.0 * mm}}});
 }
 }  // namespace
 
@@ -42,17 +42,14 @@ SectionLevels section_levels(const model::FanUnit& unit, const description::Buil
   SectionLevels at{};
   at.engaged = unit.tube->engaged.value_or(unit.tube->length);
   at.deep = build.engine.chimney.depth ? *build.engine.chimney.depth : at.engaged + 5.0 * mm;
-  at.floor = unit.flange ? unit.flange->thickness : 0.0 * mm;
-  at.inside = at.floor + box.sheet;
-  at.lid = at.inside + box.height;
-  at.roof = at.lid + box.sheet;
+  at.box = model::box_levels(unit);
   at.half_box = 0.5 * box.across;
   const auto lid = unit.fan ? model::lid_holes(*unit.fan) : std::nullopt;
   at.opening = lid && lid->opening ? 0.5 * *lid->opening : 0.4 * at.half_box;
   const Length deep_fan = unit.fan ? unit.fan->thickness.value_or(15.0 * mm) : 0.0 * mm;
-  at.fan_foot = unit.fan && unit.fan->inside ? at.lid - deep_fan : at.roof;
+  at.fan_foot = unit.fan && unit.fan->inside ? at.box.lid - deep_fan : at.box.roof;
   at.fan_head = at.fan_foot + deep_fan;
-  at.top = std::max(at.roof, at.fan_head);
+  at.top = std::max(at.box.roof, at.fan_head);
   return at;
 }
 
@@ -67,13 +64,13 @@ SectionLevels add_section(View& view, const model::FanUnit& unit, const descript
     add_cut(view, {bore, bore + wall, -at.deep, 0.0 * mm});
   }
   add_cut(view, {half_tube - tube.wall, half_tube, -at.engaged, tube.length - at.engaged});
-  if (unit.flange) add_cut(view, {half_tube, 0.5 * unit.flange->outside, 0.0 * mm, at.floor});
-  add_cut(view, {0.5 * box.tube_hole.value_or(tube.outside), at.half_box, at.floor, at.inside});
-  add_cut(view, {at.half_box, at.half_box + box.sheet, at.floor, at.roof});
-  add_cut(view, {at.opening, at.half_box, at.lid, at.roof});
+  if (unit.flange) add_cut(view, {half_tube, 0.5 * unit.flange->outside, 0.0 * mm, at.box.floor});
+  add_cut(view, {0.5 * box.tube_hole.value_or(tube.outside), at.half_box, at.box.floor, at.box.inside});
+  add_cut(view, {at.half_box, at.half_box + box.sheet, at.box.floor, at.box.roof});
+  add_cut(view, {at.opening, at.half_box, at.box.lid, at.box.roof});
   if (unit.fan) add_fan(view, *unit.fan, at);
   view.entities.push_back(
-      Line{{0.0 * mm, -at.deep - 5.0 / view.scale * mm}, {0.0 * mm, at.lid - 4.0 * mm}, Layer::centre});
+      Line{{0.0 * mm, -at.deep - 5.0 / view.scale * mm}, {0.0 * mm, at.box.lid - 4.0 * mm}, Layer::centre});
   add_ways(view, unit, at);
   return at;
 }
@@ -91,9 +88,10 @@ View section_view(const model::FanUnit& unit, const description::Build& build, F
         {low + 0.2 * wide, 0.5 * (at.fan_foot + at.fan_head)}, "fan", 0.0 * mm, Across::centre, Up::middle});
   }
   const Length right = std::max(at.half_box + box.sheet, half_flange(unit)) + 10.0 * mm;
-  const Length half_up = 0.5 * (at.inside + at.lid);
+  const Length half_up = 0.5 * (at.box.inside + at.box.lid);
   point_at(view, {at.half_box + 0.5 * box.sheet, half_up}, right, half_up + 6.0 * mm, "box");
-  if (unit.flange) point_at(view, {0.5 * unit.flange->outside, 0.5 * at.floor}, right, at.floor - 4.0 * mm, "flange");
+  if (unit.flange)
+    point_at(view, {0.5 * unit.flange->outside, 0.5 * at.box.floor}, right, at.box.floor - 4.0 * mm, "flange");
   point_at(view, {half_tube - 0.5 * tube.wall, -0.4 * at.engaged}, right, -0.4 * at.engaged - 4.0 * mm, "tube");
   if (build.engine.chimney.bore)
     point_at(view, {0.5 * *build.engine.chimney.bore + 0.5 * mm, -0.8 * at.deep}, right, -0.8 * at.deep - 4.0 * mm,
