@@ -182,12 +182,15 @@ std::optional<Voltage> stop_voltage(const description::Build& build, Inputs& inp
 
 // Cells lose their charge by themselves in less, which the model leaves out. Common practice, no source.
 constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
-void check_run(const power::Run& run, std::optional<Voltage> stop) {
+void check_run(const power::Run& run, std::optional<Voltage> stop, double charged) {
   if (!run.starts)
     throw Refused("power.light_ups",
-                  "the pack cannot drive this load even when charged: it sinks to " + format(run.start.voltage, "V") +
+                  "the pack, " +
+                      (charged < 1.0 ? percent(charged) + " charged as written" : std::string("even when charged")) +
+                      ", cannot drive this load: it sinks to " + format(run.start.voltage, "V") +
                       (stop && run.start.voltage < *stop ? ", the stop is at " + format(*stop, "V") : ""),
-                  "more or better cells, or a fan that asks less");
+                  std::string(charged < 1.0 ? "charge the pack first; if that is not enough, " : "") +
+                      "more or better cells, or a fan that asks less");
   if (run.runtime > longest_run)
     throw Refused(
         "power.light_ups",
@@ -241,7 +244,7 @@ Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inpu
     const power::Pack pack = power::make_pack(input);
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const power::Run run = power::discharge(pack, feed, stop);
-    check_run(run, stop);
+    check_run(run, stop, input.charged);
     SolvedSupply solved{.pack_input = input,
                         .pack = pack,
                         .feed = feed,

@@ -255,7 +255,7 @@ Outcome<FanUnit> solve_unit(const description::Build& build, Inputs& inputs, con
     unit.flange =
         told_by("make.thread", "", "write the name of a thread that is listed, or measure the flange once more",
                 [&] { return flange_of(build, inputs, unit.tube, unit.missing); });
-    unit.box = told_by("make.lid", "the box cannot be made: ", "measure the box once more",
+    unit.box = told_by("make.lid", "the box cannot be made: ", "measure the box once more, or take a sheet that bends",
                        [&] { return box_of(build, inputs, unit.tube, unit.missing); });
     unit.fan = told_by("make.lid", "the fan cannot be like this: ", "measure the fan's frame and its holes once more",
                        [&] { return fan_of(build, inputs, unit.missing); });

@@ -32,7 +32,9 @@ struct Move {
   std::string words;                  // "a box 93 mm wide"
   std::vector<std::string> settings;  // "adapter.box.diameter=93 mm" each, as `--set` takes them
   Verdict verdict = Verdict::pass;    // of the check then: to watch, where it failed and nothing makes it pass
-  std::optional<model::Measure> value{};  // what the check then finds
+  std::optional<model::Measure> value{};  // what the check then finds; nothing where that is the change itself
+  std::optional<model::Measure> limit{};  // beside which it then passes
+  Bound bound = Bound::at_most;
   std::optional<model::Measure> steam{};  // time to own-blower pressure then
 };
 /// What one check found.
@@ -94,7 +96,7 @@ struct Widening {
 };
 /// A measurement that would narrow an answer.
 struct Narrowing {
-  std::string id, of, within, needs, tool, how, write;
+  std::string id, what, of, within, needs, tool, how, write;
   data::Basis basis{};
   double left;  // width of the answer's band afterwards, over what it is now
 };

@@ -1,9 +1,11 @@
 #include "plan/moves.hpp"
+#include "description/key_value.hpp"
 #include "plan/check.hpp"
 #include "plan/detail/changed_builds.hpp"
 #include "plan/workers.hpp"
 #include "quantity/errors.hpp"
 #include <algorithm>
+#include <cmath>
 #include <thread>
 
 namespace lumwright::plan {
@@ -86,6 +88,14 @@ bool holds_in_samples(const Bench& bench, const description::Build& build, std::
   const Finding* f = find_check(sampled, id);
   return f != nullptr && good_enough(f->verdict, wanted) && f->holds.value_or(1.0) >= sure_in_samples;
 }
+/// The check looks at the very size that was changed: told once is enough.
+bool is_what_was_set(const description::Build& build, const Change& change,
+                     const std::optional<model::Measure>& found) {
+  return found && std::any_of(change.settings.begin(), change.settings.end(), [&](const description::Setting& one) {
+           const description::KeyValue set = description::value_at(build, one.key);
+           return set.kind == found->quantity.kind && std::abs(set.si - found->quantity.si) <= 1e-9 * std::abs(set.si);
+         });
+}
 /// What the change gives, judged as a whole; nothing where it does not clear the check or spoils another.
 std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Change& change, Verdict wanted) {
   ChangedBuild* const then = bench.changed.with(change);
@@ -95,7 +105,13 @@ std::optional<Move> confirmed(const Bench& bench, std::string_view id, const Cha
   if (cleared == nullptr || !good_enough(cleared->verdict, wanted) || spoils_another(bench.now, after, id))
     return std::nullopt;
   if (!holds_in_samples(bench, then->build(), id, wanted)) return std::nullopt;
-  Move move{.words = change.words, .settings = {}, .verdict = cleared->verdict, .value = cleared->value, .steam = {}};
+  Move move{.words = change.words,
+            .settings = {},
+            .verdict = cleared->verdict,
+            .value = is_what_was_set(then->build(), change, cleared->value) ? std::nullopt : cleared->value,
+            .limit = cleared->limit,
+            .bound = cleared->bound,
+            .steam = {}};
   for (const description::Setting& one : change.settings) move.settings.push_back(one.key + "=" + one.value);
   if (const model::Result* steam = find_result(after, "raise.to_own_blower"))
     move.steam = std::get<model::Measure>(steam->value);

@@ -106,7 +106,7 @@ Sensitivity sensitivity_of(const std::string& answer, const model::Solved& centr
     const double left = std::sqrt(1.0 - Pairs(read, effect->si).share());
     if (left < worth_measuring)
       sensitivity.narrowings.push_back(
-          {row.id, row.of, within, row.needs, row.tool, row.how, row.write, row.basis, left});
+          {row.id, row.what, row.of, within, row.needs, row.tool, row.how, row.write, row.basis, left});
   }
   const auto cut = [](auto& list, std::size_t most, auto before) {
     std::stable_sort(list.begin(), list.end(), before);

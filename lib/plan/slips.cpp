@@ -14,7 +14,12 @@ namespace {
 struct WrittenNumber {
   AnyQuantity value;
   std::string named, text;  // "the highest pressure of fan.curve", "190 mbar"
+  std::string unit;         // it is written in; empty of a count and of a table's value
   int line;
+  /// A limit of a table as the author would write it.
+  std::string in_its_unit(const std::string& limit) const {
+    return unit.empty() ? limit : format(AnyQuantity(parse_band(limit, value.kind).value, value.kind), unit);
+  }
 };
 using WrittenNumbers = std::map<std::string, WrittenNumber, std::less<>>;
 
@@ -28,10 +33,12 @@ class NumberCollector {
     const AnyQuantity value(*given);  // a value that was never written, as a program sets it, has no unit of its own
     const bool named = !given.unit.empty() || value.kind == kind_of<double>;
     add(field, {}, value,
-        named ? description::written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)), given.at);
+        {named ? description::written(given) : format(value, choose_unit(value, "", UnitSystem::as_written)),
+         given.unit},
+        given.at);
   }
   void operator()(description::Field field, const description::Count& count, int, int) {
-    if (count) add(field, {}, AnyQuantity(double(*count)), fmt::format("{}", *count), count.at);
+    if (count) add(field, {}, AnyQuantity(double(*count)), {fmt::format("{}", *count), ""}, count.at);
   }
   void operator()(description::Field, const description::Text&, description::Allowed) {}
   template <class X, class Y>
@@ -68,13 +75,18 @@ class NumberCollector {
   struct Member {
     std::string_view ending, words;
   };
-  static std::string in_short(AnyQuantity value, const std::string& unit) {
-    return format(value, choose_unit(value, unit, UnitSystem::as_written));
+  struct Spelt {
+    std::string text, unit;
+  };
+  static Spelt in_short(AnyQuantity value, const std::string& unit) {
+    const std::string chosen = choose_unit(value, unit, UnitSystem::as_written);
+    return {format(value, chosen), chosen};
   }
-  void add(description::Field field, Member member, AnyQuantity value, std::string text, input::Position at) {
+  void add(description::Field field, Member member, AnyQuantity value, Spelt spelt, input::Position at) {
     const std::string key = path_ + std::string(field.key);
-    numbers_.insert_or_assign(key + std::string(member.ending),
-                              WrittenNumber{value, std::string(member.words) + key, std::move(text), at.line});
+    numbers_.insert_or_assign(
+        key + std::string(member.ending),
+        WrittenNumber{value, std::string(member.words) + key, std::move(spelt.text), std::move(spelt.unit), at.line});
   }
   WrittenNumbers& numbers_;
   std::string path_;
@@ -88,7 +100,7 @@ WrittenNumbers numbers_of(const description::Build& build) {
     for (const data::CellRow& cell : data::cells())
       if (cell.id == *pack.cell)
         numbers.insert_or_assign("supply.pack.usual_capacity",
-                                 WrittenNumber{AnyQuantity(cell.capacity.value), "", "usual", pack.cell.at.line});
+                                 WrittenNumber{AnyQuantity(cell.capacity.value), "", "usual", "", pack.cell.at.line});
   return numbers;
 }
 std::optional<double> product(const std::vector<std::string>& keys, const WrittenNumbers& numbers) {
@@ -135,7 +147,8 @@ std::optional<Remark> strange_value(const data::Row& row, const WrittenNumbers& 
     return std::nullopt;
   return Remark{found->first,
                 fmt::format("{} {} on line {} is usually between {} and {}; {}", found->first, found->second.text,
-                            found->second.line, row.text("from"), row.text("to"), slipped)};
+                            found->second.line, found->second.in_its_unit(row.text("from")),
+                            found->second.in_its_unit(row.text("to")), slipped)};
 }
 }  // namespace
 

@@ -136,7 +136,7 @@ Pack make_pack(const PackInput& input) {
   }
   check(pack.curve);
   if (!(pack.drawn < pack.curve.drawn.back()))
-    throw ModelError("charged share " + format_number(input.charged) + " leaves the weakest cell empty");
+    throw ModelError("with the pack " + percent(input.charged) + " charged its weakest cell is empty");
   return pack;
 }
 

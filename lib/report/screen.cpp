@@ -81,7 +81,7 @@ void write_hazards(Page& page, const plan::Assessment& a, std::string_view file)
     else
       here.push_back(one.title);
   }
-  std::string rest = here.empty() ? "" : fmt::format("Of this build: {}. ", fmt::join(here, ", "));
+  std::string rest = here.empty() ? "" : fmt::format("Of this build, or not ruled out: {}. ", fmt::join(here, ", "));
   page.paragraph(
       fmt::format("{}These and {} of every lighting-up in full: lumwright check --full {}", rest, others, file), 2);
 }

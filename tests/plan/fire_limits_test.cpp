@@ -91,5 +91,9 @@ const LimitTests topping_up("a fire that is half burnt by own-blower pressure, a
              true});
   Bench dry("fuel: { kind: lump charcoal, lump: 6 mm, bed: 34 mm }");
   CHECK(letter(dry.judge("fire.top_up")) == 'u');
+  Bench never(steady_fire);  // no steam: how often to feed the fire is not the question
+  never.raised().raise.events.clear();
+  never.raised().raise.end = boiler::RaiseEnd::out_of_time;
+  not_asked(never, "fire.top_up");
 });
 }  // namespace

@@ -30,7 +30,7 @@ const std::vector<Says>& all_that_is_said() {
       {"fire.flux", "pwfus", {"pw", "wf"}},
       {"fire.sparks", "pwfus", {"pw", "wf"}},
       {"fire.start", "pwf-", {}},
-      {"fire.top_up", "pwus", {"pw"}},
+      {"fire.top_up", "pwus-", {"pw"}},
       {"fit.cold", "pwfus", {"pw", "wf"}},
       {"fit.engaged", "pwfus", {"pw", "wf"}},
       {"fit.hot", "pwfus", {"pw", "wf"}},

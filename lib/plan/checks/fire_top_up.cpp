@@ -18,7 +18,8 @@ std::optional<Finding> judge_fire_top_up(const model::Solved& solved) {
   const Duration interval = fire::top_up_interval(bed, burning);
   const boiler::RaiseEvent* over = r.raise.find(boiler::RaiseEventKind::own_blower);
   const Mass burnt = (over ? over->account : r.raise.account).fuel;
-  const char* until = over ? "until the engine's own blower takes over" : "until steam raising ends";
+  if (!over && r.raise.end != boiler::RaiseEnd::pressure) return std::nullopt;  // it is fed for nothing
+  const char* until = over ? "until the engine's own blower takes over" : "until there is working pressure";
   Finding f;
   judge_by(f, measure(solved, burnt), {Bound::at_most, AnyQuantity(share * bed), std::nullopt});
   const std::string burns =

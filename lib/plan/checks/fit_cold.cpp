@@ -8,9 +8,11 @@ namespace lumwright::plan {
 namespace {
 std::string change_of_tube(const model::Solved& solved) {
   const workshop::Fit& fit = solved.fit->fit;
+  const bool may_skim = fit.skim.wall_left && fit.skim.wall_needed && *fit.skim.wall_left >= *fit.skim.wall_needed;
   if (fit.cold.value <= 0.0 * mm)
-    return "the tube does not enter: a smaller tube (see `fit.stock`), or skim the chimney as a last resort";
-  return fmt::format("a tube about {} smaller (see `fit.stock`), or measure more closely",
+    return std::string("the tube does not enter: a smaller tube") +
+           (may_skim ? ", or skim the chimney as a last resort" : "");
+  return fmt::format("a tube about {} smaller, or measure more closely",
                      taken_off(solved, fit.margin < 0.0 * mm ? -fit.margin : 0.0 * mm, "finest cut").text);
 }
 std::string gap_in_words(const model::Solved& solved, Length gap) {

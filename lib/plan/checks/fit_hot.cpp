@@ -30,8 +30,7 @@ std::optional<Finding> judge_fit_hot(const model::Solved& solved) {
   if (fit.put_back)
     f.why += fmt::format(", and after the unit is put back on a hot chimney {}",
                          gap_left(solved, fit.put_back->clearance.value, fit.both_hot.clearance.value));
-  if (f.verdict == Verdict::fail)
-    f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube (see `fit.stock`)";
+  if (f.verdict == Verdict::fail) f.action = "it seizes hot: never pull on it; let it cool, and make a smaller tube";
   if (f.verdict == Verdict::watch)
     f.action = "it will be tight when sooty: clean the tube before each use, or take a smaller one";
   f.basis.source =

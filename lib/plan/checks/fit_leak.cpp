@@ -17,8 +17,7 @@ std::optional<Finding> judge_fit_leak(const model::Solved& solved) {
            {Bound::at_most, AnyQuantity(rule.value.value), AnyQuantity(workshop::most_leak_share())});
   f.why = fmt::format("the ring round the tube has {} of the area of the tube's own bore",
                       say_share(solved, fit.leak_share.value));
-  if (f.verdict != Verdict::pass)
-    f.action = "a larger tube (see `fit.stock`), or a sleeve or heat-proof cord at the chimney top";
+  if (f.verdict != Verdict::pass) f.action = "a larger tube, or a sleeve or heat-proof cord at the chimney top";
   f.basis = rule.basis;
   f.formula = "share = (D^2 - d^2) / d_i^2";
   f.terms = {

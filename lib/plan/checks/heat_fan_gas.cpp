@@ -1,4 +1,5 @@
 #include "data/limits.hpp"
+#include "description/build.hpp"
 #include "draught/cooling.hpp"
 #include "model/solved_draught.hpp"
 #include "model/solved_fan.hpp"
@@ -44,7 +45,11 @@ std::string on_the_way(const model::Solved& solved, Temperature limit) {
 }
 std::optional<Finding> judge_heat_fan_gas(const model::Solved& solved) {
   if (!solved.draught) return unsolved(solved.draught);
-  if (!solved.fan) return std::nullopt;
+  if (!solved.fan) {
+    const description::part::FanPart& fan = solved.build.fan;
+    const bool begun = fan.kind || fan.frame || fan.rated.voltage || fan.curve;
+    return begun ? std::optional(unsolved(solved.fan)) : std::nullopt;
+  }
   const draught::PathFlow& hot = solved.draught->hot_flow;
   const Temperature limit = solved.fan->gas_limit;
   Finding f;

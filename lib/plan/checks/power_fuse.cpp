@@ -75,7 +75,10 @@ std::optional<Finding> judge_power_fuse(const model::Solved& solved) {
   const AnyQuantity carried(rule.continuous * fuse);
   judge_by(f, measure(solved, s.run.most_current), {Bound::at_most, carried, carried});
   if (f.verdict == Verdict::fail)
-    f.action = fmt::format("the fuse would blow in use: fit {}, on wires that it protects", advised(solved));
+    f.action =
+        fmt::format("the fuse {}: fit {}, on wires that it protects",
+                    s.run.most_current > fuse ? "would blow in use" : "tires so near its rating, and blows one day",
+                    advised(solved));
   judge_short(f, solved, shorted, opens * fuse);
   f.why = fmt::format(
       "at most {} flows, {} of the fuse's rating; a short at the end of the wires would carry {} at "

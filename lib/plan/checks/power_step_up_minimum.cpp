@@ -25,9 +25,11 @@ std::optional<Finding> judge_power_step_up_minimum(const model::Solved& solved) 
                   end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end), say(solved, step_up.input_min));
   if (f.verdict == Verdict::fail) {
     f.why += "; below that its output can rise far above the setting and destroy the fan";
-    f.action = "set a cut-out above that voltage, or more cells in series, or another kind of step-up";
+    f.action = fmt::format("set a cut-out at {} or above, or more cells in series, or another kind of step-up",
+                           say(solved, in_hand * step_up.input_min));
   } else if (f.verdict == Verdict::watch) {
-    f.action = "set a stop above that voltage: below it its output is not to be trusted";
+    f.action = fmt::format("stop at {} or above: below it the step-up's output is not to be trusted",
+                           say(solved, in_hand * step_up.input_min));
   }
   f.basis = s.module ? s.module->basis : data::Basis{data::Standing::secondary, "tests of hobby step-ups"};
   f.formula = "V_end >= 1.02 V_min";

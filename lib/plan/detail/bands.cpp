@@ -79,7 +79,7 @@ void add_watches(Finding& finding, const Counts& counts) {
   if (finding.verdict != Verdict::pass || counts.share(passed) >= at_least_to_watch) return;
   finding.verdict = Verdict::watch;
   if (finding.action.empty())
-    finding.action = "measure what widens the answer (see what to measure next), or leave more room at this limit";
+    finding.action = "leave more room at this limit, or measure more closely what is not known for sure";
 }
 void add_share(Finding& finding, const Samples& samples) {
   const SampleCheck* column = find_column(samples.checks, finding.id);
@@ -104,8 +104,7 @@ void add_share(Finding& finding, const Samples& samples) {
         fmt::format("; but what is not known for sure may undo it: it fails in {}{}", of_hundred(1.0 - share), still);
   }
   if (finding.action.empty())
-    finding.action =
-        "measure what widens the answer (see what to measure next), or change the build until fewer samples fail";
+    finding.action = "leave more room at this limit, or measure more closely what is not known for sure";
 }
 
 /// Scatter of the band's edges between eight parts of the samples, over the width of the band.

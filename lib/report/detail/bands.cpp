@@ -1,5 +1,4 @@
 #include "report/detail/bands.hpp"
-#include "data/tuning.hpp"
 #include "plan/figures.hpp"
 #include "report/answers.hpp"
 #include "report/detail/standing.hpp"
@@ -23,7 +22,7 @@ void write_widest(Page& page, const plan::Sensitivity& sensitivity) {
 }
 void write_narrowing(Page& page, const plan::Narrowing& one, const model::Result* answer) {
   page.gap();
-  page.hung("measure", fmt::format("{} to within {}", named(one.of), one.within), Ink::faint, Ink::strong);
+  page.hung("measure", fmt::format("{} to within {}", one.what, one.within), Ink::faint, Ink::strong);
   page.hung("", what_it_leaves(one, answer, page.style()));
   page.hung("how", description::with_ways(one.how, page.style().front));
   page.hung("with", one.needs == "nothing" ? one.tool : fmt::format("{}; it needs {}", one.tool, one.needs));
@@ -52,14 +51,6 @@ std::string span_then(const model::Result& result, double left, const TextStyle&
 }
 bool before_cutting(const plan::Narrowing& one) { return one.needs != "the fan unit"; }
 }  // namespace
-
-std::string named(const std::string& key) {
-  const std::string words = words_for(key);
-  if (words != key) return "\"" + words + "\"";
-  for (const data::TuneFactor& factor : data::tune_factors())
-    if (factor.key == key) return factor.name;  // of the model: no key of a description
-  return key;
-}
 
 std::string what_it_leaves(const plan::Narrowing& one, const model::Result* answer, const TextStyle& style) {
   if (answer != nullptr && answer->low && answer->high)
@@ -145,7 +136,7 @@ void write_bands(Page& page, const plan::Assessment& assessment) {
     const plan::Sensitivity& further = bands.sensitivities[i];
     std::string text = fmt::format("{}: {}", words_for(further.answer), hang_together(further));
     if (const auto told = worth_telling(further); !told.empty())
-      text += fmt::format("; measure {}, which narrows it to {} % of its width", named(told.back()->of),
+      text += fmt::format("; measure {}, which narrows it to {} % of its width", told.back()->what,
                           std::lround(100.0 * told.back()->left));
     page.paragraph(text, 2);
   }

@@ -11,8 +11,6 @@ std::string in_samples(double share, const plan::Bands& bands);
 std::string holds_in(const plan::Finding& finding, const plan::Assessment& assessment);
 /// What stands in brackets behind an answer, in a line.
 std::string brackets_mean(const plan::Bands& bands);
-/// A result by its name on the page, in quotes; an input by its key.
-std::string named(const std::string& key);
 /// "narrows it to about 7 to 9 min, from 6 to 10 min".
 std::string what_it_leaves(const plan::Narrowing& one, const model::Result* answer, const TextStyle& style);
 /// The best one, and where that needs the unit that is still to be built, the best of those that do not.

@@ -66,7 +66,7 @@ std::vector<std::string> questions_to_write(const ToSettle& settle, std::size_t 
 }
 std::string measure_words(const ToSettle& settle, const plan::Assessment& a, const TextStyle& style, bool how) {
   const plan::Narrowing& one = *settle.measure;
-  return fmt::format("{} to within {} ({}): {}{}", named(one.of), one.within, words_for(settle.answer),
+  return fmt::format("{} to within {} ({}): {}{}", one.what, one.within, words_for(settle.answer),
                      what_it_leaves(one, plan::find_result(a, settle.answer), style),
                      how ? "; " + description::with_ways(one.how, style.front) : "");
 }

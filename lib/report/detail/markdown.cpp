@@ -104,7 +104,7 @@ void Notes::next_measurements() {
   for (const plan::Sensitivity& sensitivity : a_.bands->sensitivities)
     for (const plan::Narrowing* one : worth_telling(sensitivity))
       item(words_for(sensitivity.answer),
-           fmt::format("{} to {} {}. {} Write {}", named(one->of), one->within,
+           fmt::format("{} to {} {}. {} Write {}", one->what, one->within,
                        what_it_leaves(*one, plan::find_result(a_, sensitivity.answer), style_),
                        description::with_ways(one->how, style_.front),
                        description::with_ways(one->write, style_.front)));

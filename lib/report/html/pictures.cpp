@@ -24,7 +24,7 @@ void write_picture(Tag parent, const Picture& picture) {
 namespace {
 void write_narrowing(Tag list, const Writing& w, const plan::Narrowing& one, const model::Result* answer) {
   const Tag item = list.add("li");
-  item.add("strong", fmt::format("{} to {}", named(one.of), one.within));
+  item.add("strong", fmt::format("{} to {}", one.what, one.within));
   item.say(tied(fmt::format(": {}.", what_it_leaves(one, answer, w.style))) + " ");
   const std::string how = description::with_ways(one.how, w.style.front);
   item.say(tied(fmt::format("How: {}{} With: {}. Write it as ", how, how.ends_with('.') ? "" : ".",

@@ -52,15 +52,22 @@ double useful_share(const plan::HeatBalance& heat) {
     if (heat_words(part.id).useful) sum += share(heat, part);
   return sum;
 }
+double share_of(const plan::HeatBalance& heat, std::string_view id) {
+  for (const plan::HeatPart& part : heat.parts)
+    if (part.id == id) return share(heat, part);
+  return 0.0;
+}
 std::string heat_in_a_sentence(const plan::ReportData& data, const TextStyle& style) {
   const plan::HeatBalance& heat = *data.heat;
   const plan::HeatPart* lost = nullptr;
   for (const plan::HeatPart& part : heat.parts)
     if (!heat_words(part.id).useful && (lost == nullptr || part.energy > lost->energy)) lost = &part;
+  const double out_again = share_of(heat, "outside");
   return fmt::format(
-      "{} of fuel burn {} {}; {} of their heat is in water, metal and steam; the largest part of the rest, {}, is {}.",
+      "{} of fuel burn {} {}; {} of their heat reaches water, metal and steam{}; the largest loss, {}, is {}.",
       in_page_figures(data.assessment, {heat.fuel}, style), heat.reached ? "until there is steam, in" : "in",
-      in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat), 2),
+      in_page_figures(data.assessment, {heat.until}, style), percent(useful_share(heat) + out_again, 2),
+      out_again >= 0.005 ? ", and " + percent(out_again, 1) + " goes out again through the boiler's outside" : "",
       percent(share(heat, *lost), 2), heat_words(lost->id).words);
 }
 std::string heat_described(const plan::ReportData& data, const TextStyle& style) {
