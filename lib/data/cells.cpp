@@ -105,6 +105,20 @@ const std::vector<SeriesResistanceRow>& series_resistances() {
   return table;
 }
 
+const std::vector<PolarityGuardRow>& polarity_guards() {
+  static const std::vector<PolarityGuardRow> table = [] {
+    std::vector<PolarityGuardRow> out;
+    for (const Row& row : rows("cells", "polarity_guards"))
+      out.push_back({.id = row.text("id"),
+                     .drop = row.triple<Voltage>("drop"),
+                     .resistance = row.triple<Resistance>("resistance"),
+                     .basis = row.basis()});
+    return out;
+  }();
+  return table;
+}
+const PolarityGuardRow& polarity_guard(std::string_view id) { return with_id(polarity_guards(), id, "polarity guard"); }
+
 const CellRow& cell(std::string_view id) { return with_id(cells(), id, "cell"); }
 const ConditionRow& condition(std::string_view id) { return with_id(conditions(), id, "condition of a cell"); }
 const SeriesResistanceRow& series_resistance(std::string_view id) {

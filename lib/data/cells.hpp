@@ -47,6 +47,14 @@ struct SeriesResistanceRow {
   Basis basis{};
 };
 
+/// What stands in the plus lead against a pack that is put in the wrong way round.
+struct PolarityGuardRow {
+  std::string id;      // "diode", "transistor"
+  Band<Voltage> drop;  // whatever flows
+  Band<Resistance> resistance;
+  Basis basis{};
+};
+
 /// One article that users put in series or parallel: a cell, or a block of several cells in one case.
 struct CellRow {
   std::string id;
@@ -85,4 +93,7 @@ const std::vector<SeriesResistanceRow>& series_resistances();  // "spring contac
 const CellRow& cell(std::string_view id);
 const ConditionRow& condition(std::string_view id);
 const SeriesResistanceRow& series_resistance(std::string_view id);
+const std::vector<PolarityGuardRow>& polarity_guards();
+/// Throws std::out_of_range for a name that is not listed.
+const PolarityGuardRow& polarity_guard(std::string_view id);
 }  // namespace lumwright::data

@@ -11,6 +11,7 @@ Discharge read_discharge(const Row& row) {
 Roughness read_roughness(const Row& row) {
   return {row.text("id"), row.band<Length>("value"), row.basis()};
 }
+GuardRow read_guard(const Row& row) { return {row.text("id"), row.band<double>("open_share"), row.basis()}; }
 Points read_points(const Row& row) {
   return {row.text("id"), row.numbers("x"), row.numbers("y"), row.basis()};
 }
@@ -58,6 +59,10 @@ const Spline& loss_spline(std::string_view id) {
 }
 const Polynomial& loss_polynomial(std::string_view id) {
   static const std::vector<Polynomial> all = read_all("losses", "polynomials", read_polynomial);
+  return by_id("losses", all, id);
+}
+const GuardRow& fan_guard(std::string_view id) {
+  static const std::vector<GuardRow> all = read_all("losses", "guards", read_guard);
   return by_id("losses", all, id);
 }
 }  // namespace lumwright::data

@@ -13,6 +13,12 @@ struct Discharge {
   Band<double> value;
   Basis basis{};
 };
+/// A finger guard by what it is made of.
+struct GuardRow {
+  std::string id;
+  Band<double> open_share;
+  Basis basis{};
+};
 struct Roughness {
   std::string id;
   Band<Length> value;
@@ -61,4 +67,5 @@ const Points& loss_points(std::string_view id);
 const Grid& loss_grid(std::string_view id);
 const Spline& loss_spline(std::string_view id);
 const Polynomial& loss_polynomial(std::string_view id);
+const GuardRow& fan_guard(std::string_view id);
 }  // namespace lumwright::data

@@ -42,6 +42,17 @@ struct FanHoles {
   }
 };
 
+/// Over the side that a finger could reach.
+struct FanGuard {
+  Text kind;
+  Given<double> open_share;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"kind", "wire rings or a drilled plate", "wire rings"}, self.kind, &guard_words);
+    v({"open_share", "open area of it over the whole", "80 %"}, self.open_share, Limits{"10 %", "99 %"});
+  }
+};
+
 struct FanPart {
   Text kind, mount;
   Given<Length> frame, thickness;
@@ -54,6 +65,7 @@ struct FanPart {
   Given<Temperature> gas_limit;
   Given<Mass> mass;
   FanHoles holes;
+  FanGuard guard;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v({"kind", "axial (air straight through) or centrifugal (air out at the side)", "axial"}, self.kind, &fan_words);
@@ -73,6 +85,7 @@ struct FanPart {
     v({"gas_limit", "hottest gas it may draw", "70 degC"}, self.gas_limit, Limits{"20 degC", "600 degC"});
     v({"mount", "on top of the box, or inside it", "outside"}, self.mount, &mount_words);
     v({"mass", "mass of the fan", "45 g"}, self.mass, Limits{"1 g", "20 kg"});
+    v.section({"guard", "the finger guard over its open side", "", expert}, self.guard);
     v.section({"holes", "where it is screwed down, for drawings", "", expert}, self.holes);
   }
 };

@@ -24,7 +24,7 @@ struct PackPart {
       Limits{"0 ohm", "10 ohm"});
     v({"charged", "how full it is at the start", "100 %", expert}, self.charged, Limits{"1 %", "100 %"});
     v({"rate_exponent", "Peukert exponent; 1 means the capacity holds at this load", "1.05", expert},
-      self.rate_exponent, Limits{"1", "2"});
+      self.rate_exponent, Limits{"1", "1.9"});
     v({"temperature", "temperature of the cells", "15 degC", expert}, self.temperature, Limits{"-30 degC", "60 degC"});
   }
 };
@@ -79,6 +79,9 @@ struct SupplyPart {
   LeadsPart leads;
   Given<Current> fuse;
   Given<Voltage> stop_at;
+  Text switched, polarity;
+  Given<Voltage> polarity_drop;
+  Count plugs;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v.section({"pack", "the battery", ""}, self.pack);
@@ -86,6 +89,13 @@ struct SupplyPart {
     v.section({"control", "speed control", ""}, self.control);
     v.section({"leads", "the wires", ""}, self.leads);
     v({"fuse", "rating of the fuse at the pack", "1.25 A"}, self.fuse, Limits{"10 mA", "100 A"});
+    v({"switch", "the switch, at the pack; none where a plug is pulled", "toggle switch", expert}, self.switched,
+      &switch_words);
+    v({"plugs", "two-pole plugs between pack and fan", "1", expert}, self.plugs, 0, 8);
+    v({"polarity", "what guards against a pack put in the wrong way round", "Schottky diode", expert}, self.polarity,
+      &polarity_words);
+    v({"polarity_drop", "voltage that this guard keeps for itself, measured", "0.35 V", expert}, self.polarity_drop,
+      Limits{"0 V", "2 V"});
     v({"stop_at", "pack voltage at which you stop, or a cut-out does", "5.0 V"}, self.stop_at,
       Limits{"0.3 V", "100 V"});
   }

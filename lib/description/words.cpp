@@ -59,4 +59,16 @@ std::vector<std::string> yes_words() { return {"yes", "no"}; }
 std::vector<std::string> inlet_words() { return {"square", "projecting", "rounded"}; }
 std::vector<std::string> joint_words() { return {"silver braze", "soft solder", "screwed", "press fit"}; }
 std::vector<std::string> control_words() { return {"none", "chopped supply", "lower output", "series regulator"}; }
+std::vector<std::string> switch_words() {
+  std::vector<std::string> out{"none"};
+  for (const data::SeriesResistanceRow& row : data::series_resistances())
+    if (row.id.ends_with(" switch")) out.push_back(row.id);
+  return out;
+}
+std::vector<std::string> polarity_words() {
+  std::vector<std::string> out{"none", "plug that fits one way"};
+  for (const data::PolarityGuardRow& row : data::polarity_guards()) out.push_back(row.id);
+  return out;
+}
+std::vector<std::string> guard_words() { return {"none", "wire rings", "drilled plate"}; }
 }  // namespace lumwright::description

@@ -19,4 +19,7 @@ std::vector<std::string> yes_words();
 std::vector<std::string> inlet_words();
 std::vector<std::string> joint_words();
 std::vector<std::string> control_words();
+std::vector<std::string> switch_words();
+std::vector<std::string> polarity_words();
+std::vector<std::string> guard_words();
 }  // namespace lumwright::description

@@ -60,6 +60,10 @@ inline constexpr double free_exit = 1.0;
 /// Thin plate with sharp-edged holes: (0.707 sqrt(1-s) + 1 - s)^2 / s^2, Idelchik ch. 8. 0 < open_share <= 1.
 double perforated_plate(double open_share);
 
+/// Screen of round wire or of rings: 1.3 (1-s) + (1/s - 1)^2, Idelchik ch. 8 (from memory), for wires above Re 1e3 or
+/// so; thin wires in slow gas lose up to twice as much. 0 < open_share <= 1.
+double wire_screen(double open_share);
+
 // Things in the way. Estimates of the area that is left for the gas, (D / 4h)^2; trend as Idelchik's diagram 3-8; x2.
 
 struct MouthGap {

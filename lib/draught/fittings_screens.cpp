@@ -20,6 +20,13 @@ double perforated_plate(double open_share) {
   return root * root;
 }
 
+double wire_screen(double open_share) {
+  require_above_zero("open share of a screen", open_share);
+  require_within("open share of a screen", open_share, {0.0, 1.0});
+  const double closed = 1.0 - open_share, narrows = closed / open_share;
+  return 1.3 * closed + narrows * narrows;
+}
+
 double blast_pipe_obstruction(const MouthGap& mouth) {
   require_above_zero("tube bore", mouth.tube_bore);
   require_above_zero("gap between blast pipe and tube", mouth.gap);

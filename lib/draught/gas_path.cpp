@@ -52,6 +52,10 @@ void check(const GasPath& path) {
   if (path.adapter) check(*path.adapter);
   if (path.box) require_finite("rise of the box", path.box->rise);
   if (path.bleed) check(*path.bleed, "bleed hole area");
+  if (path.guard) {
+    require_not_negative("loss factor of the guard", path.guard->loss_factor);
+    require_above_zero("opening under the guard", path.guard->area);
+  }
   require_finite("rise in the smokebox", path.smokebox_rise);
   if (path.blast_pipe_gap && !path.adapter)
     throw ModelError("a blast pipe stands in the way of an adapter: none is given");
@@ -231,6 +235,8 @@ void GasNetwork::Walk::to_fan() {
     lose_heads(Element::box_to_fan, f.fan, net.shadow_, circle(net.path_.box->depth.fan_opening), f.fan_density);
     climb(net.path_.box->rise, f.fan_gas);
   }
+  if (const auto& guard = net.path_.guard)
+    lose_heads(Element::fan_guard, f.fan, guard->loss_factor, guard->area, f.fan_density);
   f.fan_suction = suction;
 }
 
@@ -273,25 +279,4 @@ PathFlow GasNetwork::follow(MassFlow bed_air, const TemperatureSource& source, W
   require_finite("suction in front of the fan", walk.suction);
   return walk.f;
 }
-
-std::vector<ElementLoss> losses(const GasPath& path, const PathFlow& flow) {
-  const bool adapter = path.adapter.has_value(), tubes = path.tubes.has_value();
-  const std::array<bool, element_count> present = {path.air_entry.has_value(),
-                                                   path.grate.has_value(),
-                                                   path.bed.has_value(),
-                                                   tubes,
-                                                   tubes,
-                                                   tubes,
-                                                   path.blast_pipe_gap.has_value(),
-                                                   adapter,
-                                                   adapter,
-                                                   adapter && path.adapter->fittings > 0.0,
-                                                   adapter,
-                                                   path.box.has_value()};
-  std::vector<ElementLoss> found;
-  for (std::size_t i = 0; i < element_count; ++i)
-    if (present[i]) found.push_back({.name = name(static_cast<Element>(i)), .loss = flow.loss[i]});
-  return found;
-}
-
 }  // namespace lumwright::draught

@@ -46,6 +46,12 @@ struct Box {
   std::optional<BoxWall> wall;  // loses heat to the room if given
 };
 
+/// Finger guard over the fan's open side; the gas passes it at the fan's own density, whichever side that is.
+struct FanGuard {
+  double loss_factor;  // on the velocity head of `area`, from zero up
+  Area area;           // of the fan's opening
+};
+
 /// A leak is known by its share of a flow, with the fire alight, or as an opening (area times discharge coefficient).
 struct LeakShare {
   double share;  // 0 to below 1
@@ -66,6 +72,7 @@ struct GasPath {
   std::optional<Adapter> adapter;
   std::optional<Box> box;
   std::optional<Hole> bleed;        // into the box
+  std::optional<FanGuard> guard{};  // over the fan
   Length smokebox_rise = 0.0 * mm;  // from the far ends of the fire tubes to the lower end of the adapter
 };
 

@@ -7,8 +7,8 @@
 namespace lumwright::draught {
 namespace {
 constexpr std::array<std::string_view, element_count> element_names = {
-    "air_entry",        "grate",    "bed",       "firebox",   "tubes", "smokebox", "blast_pipe", "adapter_inlet",
-    "adapter_friction", "fittings", "box_entry", "box_to_fan"};
+    "air_entry",        "grate",    "bed",       "firebox",    "tubes",    "smokebox", "blast_pipe", "adapter_inlet",
+    "adapter_friction", "fittings", "box_entry", "box_to_fan", "fan_guard"};
 }  // namespace
 
 std::string_view name(Element element) { return element_names.at(static_cast<std::size_t>(element)); }

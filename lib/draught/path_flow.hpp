@@ -18,9 +18,10 @@ enum class Element {
   adapter_friction,
   fittings,
   box_entry,
-  box_to_fan
+  box_to_fan,
+  fan_guard
 };
-inline constexpr std::size_t element_count = 12;
+inline constexpr std::size_t element_count = 13;
 std::string_view name(Element element);  // "air_entry"
 
 /// Flows, temperatures and suctions at one air flow. Suctions are below the room's air at the same height.

@@ -116,7 +116,7 @@ void draw_title_block(Inks& out, const Extent& box, const Drawing& drawing, std:
   stroke(out, {{left, foot}, {right, foot}}, block_layer);
   projection_sign(out, {left + 0.935 * width, foot + 4.6});
   std::string rule(sizes_in(figures_of(here)));
-  if (here.to_cut && !t.tolerance.empty()) rule += "Without limits: " + t.tolerance + ".";
+  if (here.to_cut && !t.tolerance.empty()) rule += "General: " + t.tolerance + ".";
   const std::string number = clean(t.number, 40);
   const double space = width / (wider * note) - 2.0 * (1.0 + width_to_height(number) / 2.0);
   letter(out, {left + 1.5, box.low.y + 1.9}, fitted(clean(rule), space), {note * 0.9}, block_layer);

@@ -78,7 +78,11 @@ class Inputs {
   std::string usual(const description::Text& given);
   int count(const description::Count& given, int otherwise, std::string_view why);
   /// Lists what stands in for a part of which nothing is said (data/typical.yaml).
-  void stands_in(std::string_view key) { usual_word(key); }
+  void stands_in(std::string_view part) { usual_word(part); }
+  template <class Q>
+  void stands_in(const description::Given<Q>& given) {
+    stands_in(given.key.text());
+  }
   /// Lists something as assumed that is not one number.
   void note(Assumed assumed);
 

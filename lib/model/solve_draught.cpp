@@ -63,8 +63,8 @@ void engine_parts(const description::Build& build, Inputs& inputs, draught::GasP
       inputs.usual(engine.grate.open_share) * inputs.constant<double>("gas.grate_clear");
   const auto entry_width = inputs.known(engine.air_entry.width);
   const auto entry_height = inputs.known(engine.air_entry.height);
-  if (entry_width && !entry_height) missing.emplace_back("engine.air_entry.height");
-  if (entry_height && !entry_width) missing.emplace_back("engine.air_entry.width");
+  if (entry_width) note_missing(engine.air_entry.height, missing);
+  if (entry_height) note_missing(engine.air_entry.width, missing);
   if (!entry_width && !entry_height) inputs.stands_in("engine.air_entry");
   if (entry_width && entry_height)
     path.air_entry = draught::Hole{*entry_width * *entry_height, draught::discharge_coefficient("door").value};
@@ -113,19 +113,30 @@ void adapter_parts(const description::Build& build, Inputs& inputs, draught::Gas
   if (cylinders.count || cylinders.blast_nozzle)
     path.blast_pipe_gap = inputs.constant<double>("gas.blast_pipe_gap") * bore;
   const auto chimney = inputs.known(build.engine.chimney.bore);
-  if (!chimney) inputs.stands_in("engine.chimney.bore");
+  if (!chimney) inputs.stands_in(build.engine.chimney.bore);
   if (chimney && *chimney > *outside)
     path.annulus = draught::Annulus{0.5 * (*chimney + *outside), 0.5 * (*chimney - *outside), engaged.value_or(*length),
                                     inputs.constant<double>("gas.annulus_eccentricity")};
 }
 
+/// On the head in the fan's own opening; a guard that is described by its kind alone is as open as such guards are.
+std::optional<draught::FanGuard> guard_of(const description::Build& build, Inputs& inputs, Length opening) {
+  const description::part::FanGuard& guard = build.fan.guard;
+  if (!guard.kind || *guard.kind == "none") return std::nullopt;
+  const bool plate = *guard.kind == "drilled plate";
+  const data::GuardRow& row = data::fan_guard(*guard.kind);
+  const double open = inputs.otherwise(guard.open_share, row.open_share, because("as such guards are", row.basis));
+  return draught::FanGuard{plate ? draught::perforated_plate(open) : draught::wire_screen(open), circle(opening)};
+}
 void box_parts(const description::Build& build, Inputs& inputs, const Outcome<SolvedFan>& fan, draught::GasPath& path) {
   const description::part::Box& box = build.adapter.box;
   const auto diameter = inputs.known(box.diameter),
              height = inputs.known(box.height);
   if (!diameter || !height) inputs.stands_in("adapter.box");
+  if (fan && fan->label.frame > 0.0 * mm)
+    path.guard = guard_of(build, inputs, data::fan_wheel_share(fan->label.kind) * fan->label.frame);
   if (diameter && height) {
-    if (fan && fan->label.frame <= 0.0 * mm) inputs.stands_in("fan.frame");
+    if (fan && fan->label.frame <= 0.0 * mm) inputs.stands_in(build.fan.frame);
     const Length frame = fan && fan->label.frame > 0.0 * mm ? fan->label.frame : *diameter;
     const double wheel = data::fan_wheel_share(fan ? fan->label.kind : data::FanKind::axial);
     const Length taken = fan && fan->inside ? fan->thickness.value() : 0.0 * mm;
@@ -156,7 +167,7 @@ void box_parts(const description::Build& build, Inputs& inputs, const Outcome<So
 Temperature judged_at(const description::Build& build, Inputs& inputs, Pressure barometer) {
   const auto gauge = take_over(build, inputs);
   if (!build.engine.boiler.own_blower_from)
-    inputs.stands_in(gauge ? "engine.boiler.own_blower_from" : "engine.boiler.working");
+    inputs.stands_in(gauge ? build.engine.boiler.own_blower_from : build.engine.boiler.working);
   return gauge ? matter::saturation_temperature(gauge->above_barometer + barometer) : degC(110);
 }
 

@@ -25,8 +25,8 @@ Band<Length> band(const Inputs& inputs, const description::Given<Length>& given,
 workshop::FitHeat heat_of(const description::Build& build, Inputs& inputs) {
   const auto length = inputs.known(build.adapter.tube.length);
   const auto engaged = engaged_length(build, inputs);
-  if (!engaged) inputs.stands_in("adapter.tube.engaged");
-  if (!length || !engaged) inputs.stands_in("adapter.tube.length");
+  if (!engaged) inputs.stands_in(build.adapter.tube.engaged);
+  if (!length || !engaged) inputs.stands_in(build.adapter.tube.length);
   const auto wall = inputs.known(build.engine.chimney.wall);
   return {.gas_side = inputs.constant<HeatTransfer>("gas.tube_wall_heat"),
           .gap_factor = inputs.constant<double>("gas.tube_gap_heat"),
@@ -44,8 +44,8 @@ std::optional<Length> engaged_length(const description::Build& build, Inputs& in
              depth = inputs.known(chimney.depth);
   if (!length || !depth) return std::nullopt;
   const Length engaged = std::min(*length, *depth);
-  inputs.taken("adapter.tube.engaged", exactly(engaged),
-                   {"", "", "", "as far as tube and chimney allow", data::Basis{data::Standing::derived, "geometry"}});
+  inputs.taken(tube.engaged.key.text(), exactly(engaged),
+               {"", "", "", "as far as tube and chimney allow", data::Basis{data::Standing::derived, "geometry"}});
   return engaged;
 }
 

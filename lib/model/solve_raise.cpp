@@ -65,7 +65,7 @@ Outcome<SolvedRaise> solve_raise(const description::Build& build, Inputs& inputs
     if (!draught) missing = draught.missing;
     needed(inputs, boiler.water, missing);
     inputs.known(boiler.volume);
-    if (!boiler.own_blower_from && !boiler.working) missing.emplace_back("engine.boiler.own_blower_from");
+    if (!boiler.working) note_missing(boiler.own_blower_from, missing);
     if (!missing.empty()) return std::nullopt;
     if (!draught) refuse_with(draught);
     if (fan && !draught->measured && !supply.impossible.empty()) refuse_with(supply);  // then nothing turns the fan

@@ -1,12 +1,10 @@
 #include "data/cells.hpp"
-#include "data/fuses.hpp"
 #include "data/speed_control.hpp"
-#include "model/solving.hpp"
+#include "model/detail/supply_wires.hpp"
 #include "model/solved.hpp"
 #include "model/solved_fan.hpp"
 #include "model/solved_supply.hpp"
-#include "power/fuse.hpp"
-#include "power/leads.hpp"
+#include "model/solving.hpp"
 #include "power/step_up.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
@@ -26,11 +24,11 @@ std::optional<power::FanLaw> fan_law(const description::Build& build, Inputs& in
   if (power && voltage) return power::FanLaw{*voltage, *power / *voltage, exponent};
   if (!fan) {
     missing.insert(missing.end(), fan.missing.begin(), fan.missing.end());
-    if (fan.missing.empty()) missing.emplace_back("load.power");
+    if (fan.missing.empty()) note_missing(build.load.power, missing);
     return std::nullopt;
   }
   if (!fan->current) {
-    missing.emplace_back("fan.rated.current");
+    note_missing(build.fan.rated.current, missing);
     return std::nullopt;
   }
   return power::FanLaw{fan->label.rated_voltage, *fan->current, exponent};
@@ -93,40 +91,6 @@ power::StepUp step_up(const description::Build& build, Inputs& inputs, Voltage r
   return made;
 }
 
-// Both wires; those that are not described cost nothing.
-Resistance leads_of(const description::Build& build, Inputs& inputs) {
-  const description::part::LeadsPart& wires = build.supply.leads;
-  if (!wires.section && !wires.length) {
-    inputs.stands_in("supply.leads");
-    return 0.0 * ohm;
-  }
-  const Area section = inputs.usual(wires.section);
-  const Temperature air = inputs.usual(build.place.air);  // by itself: what is assumed is listed in the order of asking
-  return power::loop_resistance(power::wire_resistance(section), inputs.usual(wires.length), air);
-}
-Resistance fuse_of(const description::Build& build, Inputs& inputs) {
-  const auto fuse = inputs.known(build.supply.fuse);
-  if (!fuse) return 0.0 * ohm;
-  const Current least = data::fuses().front().rating, most = data::fuses().back().rating;
-  if (*fuse < least || *fuse > most)
-    throw Refused("power.fuse",
-                  fmt::format("a fuse of {} is none of the small ones that are known, {} to {}",
-                              format(*fuse, choose_unit(*fuse, "", UnitSystem::as_written)), format(least, "A"),
-                              format(most, "A")),
-                  "read the rating on the fuse; it must carry the fan and protect the wires");
-  return power::fuse_resistance(*fuse);
-}
-
-/// Two contacts for every cell or block; those of strings side by side share the current.
-Resistance contacts_of(const description::part::PackPart& part, Inputs& inputs, const data::CellRow& cell, int series) {
-  if (part.resistance || cell.bank) return 0.0 * ohm;
-  const data::SeriesResistanceRow& row = cell.contact;
-  const double all = 2.0 * series / (part.parallel ? *part.parallel : 1);
-  return inputs.otherwise(
-      part.contacts, Band<Resistance>{all * row.resistance.value, all * row.resistance.low, all * row.resistance.high},
-      because("two for each cell (" + row.id + "); soldered or welded ends have next to none", row.basis));
-}
-
 void must_stand(const data::ChemistryRow& cells, Temperature t) {
   const Temperature coldest = cells.temperatures.front(), hottest = cells.temperatures.back();
   if (t >= coldest && t <= hottest) return;
@@ -136,7 +100,7 @@ void must_stand(const data::ChemistryRow& cells, Temperature t) {
                 "keep the pack out of frost and heat, and write how warm it is as `supply.pack.temperature`");
 }
 
-power::PackInput pack_input(const description::Build& build, Inputs& inputs, Resistance outside) {
+power::PackInput pack_input(const description::Build& build, Inputs& inputs, InTheWay outside) {
   const description::part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
   const int series = inputs.count(part.series, 1, "one cell or block");
@@ -158,14 +122,15 @@ power::PackInput pack_input(const description::Build& build, Inputs& inputs, Res
                                : inputs.taken("supply.pack.resistance_factor", condition.resistance,
                                               because("what the condition does to the resistance", condition.basis)),
       .charged = inputs.usual(part.charged),
-      .rate_exponent =
-          inputs.otherwise(part.rate_exponent, cell.rate_exponent, note("how capacity shrinks as the current rises: 1 not at all")),
+      .rate_exponent = inputs.otherwise(part.rate_exponent, cell.rate_exponent,
+                                        note("how capacity shrinks as the current rises: 1 not at all")),
       .temperature =
           inputs.otherwise(part.temperature, exactly(air),
                            because("as the air", data::Basis{data::Standing::practice, "common practice, no source"})),
       .measured = inputs.known(part.resistance),
       .contacts = contacts_of(part, inputs, cell, series),
-      .outside = outside,
+      .outside = outside.resistance,
+      .drop = outside.drop,
       .cell_resistance = std::nullopt,
       .weakest = std::nullopt,
   };
@@ -232,7 +197,9 @@ Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inpu
     const auto law = fan_law(build, inputs, fan, missing);
     if (!law || !build.supply.pack.cell) return std::nullopt;
     const Resistance leads = leads_of(build, inputs);
-    const power::PackInput input = pack_input(build, inputs, leads + fuse_of(build, inputs));
+    InTheWay outside = in_the_way(build, inputs);
+    outside.resistance += leads + fuse_of(build, inputs);
+    const power::PackInput input = pack_input(build, inputs, outside);
     must_stand(input.cell.chemistry, input.temperature);
     std::optional<data::StepUpRow> module;
     power::FanSupply feed{.fan = *law,

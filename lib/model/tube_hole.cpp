@@ -1,5 +1,6 @@
 #include "model/detail/tube_hole.hpp"
 #include "data/fillers.hpp"
+#include <algorithm>
 
 namespace lumwright::model {
 namespace {
@@ -10,14 +11,23 @@ TubeHole brazed(const TubeToJoin& joint, const ShopSteps& steps) {
     one.tube = one.hole = exactly(outside);
     return workshop::braze_gap(one).hole_to_bore;
   };
-  const workshop::Limits limits{hole_for(joint.outside.high).low, hole_for(joint.outside.low).high};
+  // It must go in cold with room for the flux, whatever heat opens.
+  const Length enters = data::shop_length("flux gap").value.value;
+  const auto wanted = [&](Length outside, Length asked) { return std::max(asked, outside + 2.0 * enters); };
+  const workshop::Limits limits{wanted(joint.outside.high, hole_for(joint.outside.high).low),
+                                hole_for(joint.outside.low).high};
+  const Length usual = wanted(joint.outside.value, hole_for(joint.outside.value).value);
+  const bool told = limits.least < limits.most;  // else the tube is not known well enough for one hole
   const Length hole =
-      workshop::told_in_steps(hole_for(joint.outside.value).value, limits, {steps.turned, steps.fitted});
+      told ? workshop::told_in_steps(std::clamp(usual, limits.least, limits.most), limits, {steps.turned, steps.fitted})
+           : in_steps(usual, steps.fitted);
   parts.hole = exactly(hole);
   parts.tube = exactly(joint.outside.value);
-  return {hole, limits, workshop::braze_gap(parts)};
+  return {hole, told ? std::optional(limits) : std::nullopt, workshop::braze_gap(parts)};
 }
 TubeHole within(const workshop::Limits& limits, const ShopSteps& steps) {
+  if (!(limits.least < limits.most))
+    return {in_steps(0.5 * (limits.least + limits.most), steps.fitted), std::nullopt, {}};
   return {
       workshop::told_in_steps(0.5 * (limits.least + limits.most), limits, {steps.turned, steps.fitted}), limits, {}};
 }

@@ -41,7 +41,7 @@ Term term(const model::Solved& solved, std::string_view symbol, std::string_view
 Term computed(const model::Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity) {
   return {std::string(symbol), std::string(meaning), measure(solved, quantity)};
 }
-Finding lacking(std::vector<std::string> keys) {
+Finding lacking_keys(std::vector<std::string> keys) {
   Finding finding;
   finding.missing = std::move(keys);
   return finding;

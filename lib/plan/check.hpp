@@ -39,6 +39,11 @@ std::string say_share(const model::Solved& solved, double share, int digits = 3)
 /// A number that was read from the description, in the unit in which it was written; or assumed, or looked up under
 /// `key`.
 Term term(const model::Solved& solved, std::string_view symbol, std::string_view meaning, std::string_view key);
+template <class Q>
+Term term(const model::Solved& solved, std::string_view symbol, std::string_view meaning,
+          const description::Given<Q>& given) {
+  return term(solved, symbol, meaning, given.key.text());
+}
 /// A number that the model worked out.
 Term computed(const model::Solved& solved, std::string_view symbol, std::string_view meaning, AnyQuantity quantity);
 
@@ -61,7 +66,12 @@ Finding unsolved(const model::Outcome<T>& part) {
 /// Gap over engaged length at which a tube no longer leans but lies: half its length. An estimate of ours.
 constexpr double no_stand = 0.5;
 /// Unknown for want of these keys.
-Finding lacking(std::vector<std::string> keys);
+Finding lacking_keys(std::vector<std::string> keys);
+/// Unknown for want of these fields of the description.
+template <class... Fields>
+Finding lacking(const Fields&... fields) {
+  return lacking_keys({std::string(fields.key.text())...});
+}
 /// Unknown where the tube does not enter the chimney, and so has no place in it; nothing where it does.
 std::optional<Finding> waits_for_the_tube(const model::Solved& solved);
 }  // namespace lumwright::plan

@@ -60,6 +60,7 @@ void check(const PackInput& in) {
   if (in.cell_resistance) require_not_negative("cell resistance", *in.cell_resistance, "ohm");
   require_not_negative("resistance of contacts", in.contacts, "ohm");
   require_not_negative("resistance of leads and fuse", in.outside, "ohm");
+  require_not_negative("drop of the guard against reversed polarity", in.drop, "V");
   if (!in.weakest) return;
   require_share("capacity share of the weakest cell", *in.weakest);
   if (in.series < 2) throw ModelError("cells in series " + std::to_string(in.series) + " have no weakest among them");
@@ -134,6 +135,7 @@ Pack make_pack(const PackInput& input) {
   } else {
     for (Voltage& v : pack.curve.voltage) v *= series;
   }
+  for (Voltage& v : pack.curve.voltage) v -= input.drop;  // the curve is what the load sees
   check(pack.curve);
   if (!(pack.drawn < pack.curve.drawn.back()))
     throw ModelError("with the pack " + percent(input.charged) + " charged its weakest cell is empty");

@@ -52,7 +52,8 @@ struct PackInput {
   Temperature temperature;
   std::optional<Resistance> measured;  // of the pack at its terminals: stands for cells and contacts, as it is now
   Resistance contacts;                 // all of them; not used when `measured` is given
-  Resistance outside;                  // leads and fuse
+  Resistance outside;                  // leads, fuse, switch, plugs, guard against reversed polarity
+  Voltage drop{};                      // that such a guard keeps for itself, whatever flows
   std::optional<Resistance> cell_resistance;  // of one new cell at 20 degC instead of the row's
   std::optional<double> weakest;  // capacity of one cell of each string over that of its fellows, over 0 to 1
 };

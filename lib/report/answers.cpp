@@ -1,5 +1,6 @@
 #include "report/answers.hpp"
 #include "plan/figures.hpp"
+#include "report/detail/bands.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -39,16 +40,16 @@ const std::vector<Group>& groups() {
         {"draught.free_air_share", "share of what the fan moves in free air"},
         {"draught.tube_leak", "air that leaks in round the tube"},
         {"draught.bleed", "air let in through the bleed holes"},
-        {"fan.shut_off_pressure", "suction of the fan with nothing flowing, cold"},
-        {"fan.free_air_flow", "what the fan moves in free air, cold"}}},
+        {"fan.shut_off_pressure", "suction of the fan shut off, cold, rated volts"},
+        {"fan.free_air_flow", "free air of the fan, cold, at rated volts"}}},
       {"Fire and steam",
        {{"heat.chimney_gas", "gas in the chimney"},
         {"fire.power", "heat of the fire"},
         {"fire.fuel_rate", "fuel burnt"},
         {"fire.air_used", "share of the air that the fire uses"},
         {"fire.bed_lift_share", "draught across the bed, of what would lift it"},
-        {"raise.fuel_burnt", "fuel burnt until there is steam"},
-        {"raise.carbon_monoxide", "carbon monoxide given off until then"},
+        {"raise.fuel_burnt", "fuel burnt while steam is raised"},
+        {"raise.carbon_monoxide", "carbon monoxide given off meanwhile"},
         {"raise.heat_absorbed", "heat taken up by water and metal"},
         {"raise.efficiency", "share of the fuel's heat taken up"}}},
       {"Supply",
@@ -92,7 +93,9 @@ std::string band_of(const model::Result& result, const model::Measure& like, con
   if (result.high) {
     if (result.low->quantity.si == result.high->quantity.si) return "";
     const std::string span = show_span(*result.low, *result.high, like, style, plan::figures_of(result, style.units));
-    return span.find(" to ") == std::string::npos ? "" : "  (" + span + ")";
+    const double share = result.share.value_or(1.0);
+    const std::string only = share < told_from_share ? fmt::format(", {:.0f} %", 100.0 * share) : "";
+    return span.find(" to ") == std::string::npos ? "" : "  (" + span + only + ")";
   }
   const double never = 100.0 * (1.0 - result.share.value_or(1.0));
   return fmt::format("  ({} to never, in {:.0f} of 100)", show(*result.low, style, 2), never);

@@ -34,7 +34,7 @@ std::string usual_limits(const description::Build& build, drawing::Figures figur
   const auto within = [&](Length step) {
     return inches ? fmt::format("\u00B1{:.0f}", in(step, thou)) : fmt::format("\u00B1{:g}", in(step, mm));
   };
-  return fmt::format("turned {}, filed {}, snipped {} {}, else ISO 2768-m", within(steps.turned), within(steps.filed),
+  return fmt::format("turned {}, filed {}, snipped {} {}, ISO 2768-m", within(steps.turned), within(steps.filed),
                      within(steps.snipped), inches ? "thou" : "mm");
 }
 drawing::TitleBlock title_of(const plan::Assessment& assessment, std::string tolerance, bool draft) {

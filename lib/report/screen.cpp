@@ -37,7 +37,7 @@ void write_six(Page& page, const plan::Assessment& a) {
   page.gap();
   page.table(rows);
   if (a.bands && banded)
-    page.paragraph(brackets_mean(*a.bands), 2, Ink::faint);
+    page.paragraph(brackets_mean(a), 2, Ink::faint);
   else if (!a.bands)
     page.paragraph("Spreads are left out (`--samples 0`).", 2, Ink::faint);
 }

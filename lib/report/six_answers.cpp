@@ -1,5 +1,6 @@
 #include "report/six_answers.hpp"
 #include "report/answers.hpp"
+#include <algorithm>
 
 namespace lumwright::report {
 namespace {
@@ -24,12 +25,19 @@ bool below_zero(const plan::Assessment& a, std::string_view id) {
   const auto* value = result == nullptr ? nullptr : std::get_if<model::Measure>(&result->value);
   return value != nullptr && value->quantity.si < 0.0;
 }
+/// A tube that cannot go in cold is no pass for being right when hot.
+plan::Verdict graver(plan::Verdict verdict, const plan::Assessment& a, std::string_view id) {
+  const plan::Finding* other = plan::find_check(a, id);
+  if (other == nullptr || other->verdict == plan::Verdict::unknown) return verdict;
+  return verdict == plan::Verdict::unknown ? other->verdict : std::max(verdict, other->verdict);
+}
 ChiefAnswer answer_of(const Asked& row, const plan::Assessment& a, const TextStyle& style) {
   ChiefAnswer answer{.title = row.title};
   if (const plan::Finding* f = plan::find_check(a, row.check)) answer.verdict = f->verdict;
   if (const model::Result* result = plan::find_result(a, row.result)) tell(answer, answer_text(*result, style));
+  if (row.check == "fit.hot") answer.verdict = graver(answer.verdict, a, "fit.cold");
   if (row.check == "fit.hot" && below_zero(a, "fit.clearance_cold"))
-    return {.title = row.title, .verdict = answer.verdict, .figure = "does not enter"};
+    return {.title = row.title, .verdict = plan::Verdict::fail, .figure = "does not enter"};
   if (!answer.figure.empty()) return answer;
   if (const model::Result* working = row.check == "raise.time" ? plan::find_result(a, "raise.to_working") : nullptr) {
     answer.title = "cold to working pressure";  // no pressure of the own blower is written

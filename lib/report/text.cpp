@@ -26,9 +26,12 @@ void write_check(Page& page, const plan::Assessment& a, const plan::Finding& f) 
   if (f.holds) numbers += (numbers.empty() ? "" : "; ") + holds_in(f, a);
   if (!numbers.empty()) page.hung("", numbers);
   if (!f.why.empty()) page.hung("why", f.why);
-  if (!f.action.empty()) page.hung("do", action_of(f, page.style().front));
-  if (f.move) page.hung("tried", move_text(f, page.style()));
-  if (f.move) page.hung("", move_settings(f, page.style().front));
+  if (f.move) {  // tried: no other advice beside it
+    page.hung("do", move_text(f, page.style()));
+    page.hung("", move_settings(f, page.style().front));
+  } else if (!f.action.empty()) {
+    page.hung("do", action_of(f, page.style().front));
+  }
   if (!f.move && f.moves_tried) page.hung("tried", "no change by itself of those that were tried clears it");
   if (!f.basis.source.empty()) page.hung("source", source_in_words(f.basis), Ink::faint, Ink::faint);
 }

@@ -56,6 +56,8 @@ class Items {
     if (build_.fan.rated.voltage)
       words += ", " + description::as_its_owner(AnyQuantity(*build_.fan.rated.voltage), build_.fan.rated.voltage.unit);
     items_.push_back({"fan", 1, words, description::stock_size(build_.fan.frame, units_), f.mass});
+    const auto& guard = build_.fan.guard.kind;
+    if (guard && *guard != "none") items_.push_back({"guard over the fan", 1, *guard, "", {}});
     if (!f.drawing.pattern) return;
     const workshop::FanPattern& pattern = *f.drawing.pattern;
     items_.push_back({"screws of the fan",

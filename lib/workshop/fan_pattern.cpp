@@ -3,6 +3,7 @@
 #include "data/shop_rules.hpp"
 #include "quantity/require.hpp"
 #include "workshop/hole_circle.hpp"
+#include "workshop/thread.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -114,6 +115,8 @@ FanDrawing with_measured(const FanInHand& fan, FanDrawing drawing) {
     pattern.holes = fan.lugs;
   }
   pattern.hole = fan.hole.value_or(pattern.hole);
+  // a screw of the table that does not pass the hole in hand is no screw for it
+  if (fan.hole) std::erase_if(pattern.screws, [&](const std::string& name) { return thread(name).major > *fan.hole; });
   if (fan.opening) pattern.opening = fan.opening;
   if (whole) {
     pattern.basis = {data::Standing::measured, "measured on the fan"};

@@ -26,9 +26,9 @@ TEST_CASE("two keys that cannot both be true: the fault names the other's line")
       {"starts_at: 5 V", "starts_at: 13 V",
        "fan.starts_at: expected no more than the rated voltage, 12 V on line 30, got '13 V'"},
       {"input_min: 2.5 V", "input_min: 12 V",
-       "supply.step_up.input_min: expected less than the step-up's output, 12 V on line 43, got '12 V'"},
+       "supply.step_up.input_min: expected less than the step-up's output, 12 V on line 44, got '12 V'"},
       {"output: 9 V", "output: 13 V",
-       "supply.control.output: expected no more than the step-up's output, 12 V on line 43, got '13 V'"},
+       "supply.control.output: expected no more than the step-up's output, 12 V on line 44, got '13 V'"},
       {"[0 l/min, 58 Pa]", "[0 l/min, 0 Pa]", ""},
       {"[390 l/min, 0 Pa]", "[390 l/min, 60 Pa]",
        "fan.curve: expected a pressure that falls towards free air, got 58 Pa at the first point and 60 Pa at the "

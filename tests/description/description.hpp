@@ -42,6 +42,7 @@ fan:
   gas_limit: 158 degF
   mount: outside
   mass: 45 g
+  guard: { kind: wire rings, open_share: 80 % }
   holes: { measured: yes, pitch: 40 mm, diameter: 4.3 mm, opening: 48 mm, lugs: [ [47.3 mm, 7.4 mm], [4.3 mm, 45.4 mm] ], inlet_x: 25 mm, inlet_y: 26 mm }
 supply:
   pack: { cell: NiMH AA, series: 5, parallel: 1, capacity: 1900 mAh, condition: good, resistance: 0.20 ohm, contacts: 60 mohm,
@@ -51,6 +52,10 @@ supply:
   leads: { section: 0.25 mm2, length: 350 mm, outside: 3 mm }
   fuse: 1.25 A
   stop_at: 5.0 V
+  switch: toggle switch
+  plugs: 1
+  polarity: Schottky diode
+  polarity_drop: 0.35 V
 want: { steam_within: 10 min, light_ups_per_charge: 6 }
 draught: { air_flow: 0.40 g/s }
 load: { power: 1.8 W +- 0.1 W, voltage: 12 V }

@@ -61,6 +61,16 @@ TEST_CASE("steps that change nothing lose nothing, and a step into the open lose
         near(0.57, 3e-3));  // their flush inlet
 }
 
+TEST_CASE("a screen of wires against another handbook's chart") {
+  // python3-fluids, round_edge_screen(s, Re=1000): Blevins 1984, table 10-10; Idelchik's formula is ours
+  const std::pair<double, double> screens[] = {{0.6, 0.92444}, {0.7, 0.54122}, {0.8, 0.29250}, {0.9, 0.12198}};
+  for (const auto& [open, k] : screens) CHECK(wire_screen(open) == near(k, 0.18));
+  CHECK(wire_screen(1.0) == 0.0);
+  CHECK(wire_screen(0.8) < perforated_plate(0.8));  // sharp holes lose more than round wires
+  CHECK_THROWS_AS(wire_screen(0.0), ModelError);
+  CHECK_THROWS_AS(wire_screen(1.1), ModelError);
+}
+
 TEST_CASE("plates lose more the less they are open, and an open one nothing") {
   CHECK(perforated_plate(1.0) == 0.0);
   // square-edge screens, Blevins, Applied Fluid Dynamics Handbook (1984): an independent table, 10 % to 15 % from plates

@@ -87,6 +87,25 @@ TEST_CASE("door and grate lose as cold air, blast pipe and box as what stands in
   CHECK(loss_of(f, Element::box_to_fan) == near(1.0 * head(circle(40.0 * mm)), 1e-4));
 }
 
+TEST_CASE("a finger guard costs heads of the fan's opening, and the fan must hold them") {
+  GasPath path;
+  path.adapter = plain_adapter();
+  const MassFlow flow = 0.470218 * g_per_s;
+  const PathFlow bare = GasNetwork(path, room).follow(flow, all_at(200.0));
+  CHECK(loss_of(bare, Element::fan_guard) == 0.0 * Pa);
+  path.guard = FanGuard{.loss_factor = 0.3, .area = circle(40.0 * mm)};
+  const PathFlow guarded = GasNetwork(path, room).follow(flow, all_at(200.0));
+  // hand: 0.3 heads of 0.470218 g/s through 12.566 cm2 at the 0.74604 kg/m3 of air of 200 degC
+  const Pressure lost = 0.3 * 0.5 * flow * flow / (0.74604 * kg_per_m3 * circle(40.0 * mm) * circle(40.0 * mm));
+  CHECK(loss_of(guarded, Element::fan_guard) == near(lost, 1e-4));
+  CHECK(guarded.fan_suction - bare.fan_suction == near(lost, 1e-4));
+  CHECK(guarded.box_suction == bare.box_suction);
+  const auto told = losses(path, guarded);
+  CHECK(told.back().name == "fan_guard");
+  path.guard->area = 0.0 * cm2;
+  CHECK_THROWS_AS(GasNetwork(path, room), ModelError);
+}
+
 TEST_CASE("a burning bed is Ergun's on the expanded gas") {
   // python3-fluids, Ergun(dp=.0049, voidage=.47, vs=.844, rho=.32893, mu=4.33053e-5, L=.025) = 26.1243 Pa:
   // 0.5 g/s at 800 degC on 18 cm2 (vs = 0.84449 m/s, rounded there to 0.844; hence 0.1 %)

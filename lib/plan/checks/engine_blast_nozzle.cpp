@@ -18,7 +18,7 @@ std::optional<Finding> judge_engine_blast_nozzle(const model::Solved& solved) {
   std::vector<std::string> missing;
   note_missing(cylinders.bore, missing);
   note_missing(cylinders.blast_nozzle, missing);
-  if (!missing.empty()) return lacking(std::move(missing));
+  if (!missing.empty()) return lacking_keys(std::move(missing));
   const Rule usual = rule<double>("rule.blast_nozzle");
   const Length nozzle = *cylinders.blast_nozzle, bore = *cylinders.bore;
   const Length least = usual.input.low * bore, most = usual.input.high * bore;

@@ -61,8 +61,8 @@ std::optional<Finding> judge_fan_curve(const model::Solved& solved) {
   const data::FanCredibility& usual = data::fan_credibility(fan.label.kind);
   judge_coefficients(f, solved, c, usual);
   f.formula = "psi = p0 / (1.2 kg/m3 u^2 / 2), u = pi n D";
-  f.terms = {term(solved, "n", "rated speed", "fan.rated.speed"),
-             term(solved, "frame", "frame", "fan.frame"),
+  f.terms = {term(solved, "n", "rated speed", solved.build.fan.rated.speed),
+             term(solved, "frame", "frame", solved.build.fan.frame),
              computed(solved, "u", "tip speed", c.tip_speed),
              computed(solved, "p0", "shut-off pressure", fan.curve.shut_off()),
              computed(solved, "V0", "free-air flow", fan.curve.free_air()),

@@ -23,7 +23,8 @@ std::optional<Finding> judge_fire_bed_lift(const model::Solved& solved) {
   f.basis.standing = data::Standing::estimate;
   f.formula = "share = dp_bed / ((1 - voidage) piece density g depth)";
   f.terms = {computed(solved, "dp_bed", "pressure across the burning bed", across),
-             term(solved, "depth", "depth of the bed", "fuel.bed"), term(solved, "e", "share of the bed that is gaps", "fuel.voidage"),
+             term(solved, "depth", "depth of the bed", solved.build.fuel.bed),
+             term(solved, "e", "share of the bed that is gaps", solved.build.fuel.voidage),
              computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
              computed(solved, "dp_lift", "pressure that carries the bed", lifts)};
   return f;

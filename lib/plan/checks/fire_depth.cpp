@@ -62,8 +62,9 @@ std::optional<Finding> judge_fire_depth(const model::Solved& solved) {
   if (f.verdict != Verdict::pass) f.action = good_depth(solved);
   f.basis = depth.basis;
   f.formula = "N = H / d";
-  f.terms = {term(solved, "H", "depth of the fire", "fuel.bed"), term(solved, "d", "lump", "fuel.lump"),
-             term(solved, "L", "heat lost with carbon monoxide", "fuel.carbon_monoxide_share")};
+  f.terms = {term(solved, "H", "depth of the fire", solved.build.fuel.bed),
+             term(solved, "d", "lump", solved.build.fuel.lump),
+             term(solved, "L", "heat lost with carbon monoxide", solved.build.fuel.carbon_monoxide_share)};
   return f;
 }
 }  // namespace

@@ -26,7 +26,7 @@ std::optional<Finding> judge_fire_flux(const model::Solved& solved) {
   f.formula = "G_mf = mu/d (sqrt(33.7^2 + 0.0408 Ar) - 33.7); G = m_bed / A_grate <= 0.7 G_mf";
   f.terms = {computed(solved, "m_bed", "air through the bed", d.hot_flow.bed),
              computed(solved, "A_grate", "area of the grate", d.path.grate->area),
-             term(solved, "d", "lump", "fuel.lump"),
+             term(solved, "d", "lump", solved.build.fuel.lump),
              computed(solved, "rho", "density of a piece of fuel", *d.fuel_piece),
              computed(solved, "T", "gas in the glowing bed", glow),
              computed(solved, "G_mf", "flux that floats a lump", floats)};

@@ -24,7 +24,7 @@ std::optional<Finding> judge_fire_start(const model::Solved& solved) {
   f.basis.source = "common practice, no source";
   f.basis.standing = data::Standing::practice;
   if (solved.inputs.find("fuel.catches_in"))
-    f.terms = {term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in")};
+    f.terms = {term(solved, "t_k", "time until the whole bed burns", solved.build.fuel.catches_in)};
   return f;
 }
 }  // namespace

@@ -34,7 +34,7 @@ std::optional<Finding> judge_fire_top_up(const model::Solved& solved) {
   f.basis.source = "fuel that the air can burn, well alight; top up when half of the bed is gone (common practice)";
   f.basis.standing = data::Standing::derived;
   f.formula = "t = m_bed / (2 m_f)";
-  f.terms = {term(solved, "m_bed", "fuel on the grate", "fuel.bed_mass"),
+  f.terms = {term(solved, "m_bed", "fuel on the grate", solved.build.fuel.bed_mass),
              computed(solved, "m_f", "fuel burnt in time, well alight", burning),
              computed(solved, "t", "half of it is gone in", interval),
              computed(solved, "m", std::string("burnt ") + until, burnt)};

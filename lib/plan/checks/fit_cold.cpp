@@ -33,12 +33,12 @@ std::optional<Finding> judge_fit_cold(const model::Solved& solved) {
   f.basis.source = "linear expansion; a fit is accepted when the gap less its uncertainty is enough (ISO 14253-1)";
   f.basis.standing = data::Standing::derived;
   f.formula = "c_need = d (a_t dT_t - a_b dT_b) + 2 s + c_run; accept when D - d - ridge - U >= c_need";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
-             term(solved, "d", "tube outside", "adapter.tube.outside"),
+  f.terms = {term(solved, "D", "chimney bore", solved.build.engine.chimney.bore),
+             term(solved, "d", "tube outside", solved.build.adapter.tube.outside),
              computed(solved, "ridge", "seam ridge", in.seam_ridge),
              computed(solved, "T_t", "tube at lighting-up, where the gap is least", fit.lighting_up.tube),
              computed(solved, "T_b", "chimney there", fit.lighting_up.chimney),
-             term(solved, "s", "soot on each side", "adapter.tube.soot"),
+             term(solved, "s", "soot on each side", solved.build.adapter.tube.soot),
              computed(solved, "c_run", "gap left for sliding", in.running_clearance),
              computed(solved, "U", "uncertainty of the gap", fit.uncertainty),
              computed(solved, "c_need", "gap needed cold", fit.needed)};

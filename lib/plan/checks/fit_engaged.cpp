@@ -12,9 +12,9 @@ std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
   const workshop::Fit& fit = solved.fit->fit;
   if (!fit.engagement) {
     std::vector<std::string> keys;
-    if (!solved.fit->input.engaged) keys.emplace_back("adapter.tube.engaged");
-    if (!solved.fit->input.depth) keys.emplace_back("engine.chimney.depth");
-    return lacking(std::move(keys));
+    if (!solved.fit->input.engaged) keys.emplace_back(solved.build.adapter.tube.engaged.key.text());
+    if (!solved.fit->input.depth) keys.emplace_back(solved.build.engine.chimney.depth.key.text());
+    return lacking_keys(std::move(keys));
   }
   const auto& rule = data::number_rule("engaged over outside");
   const workshop::Engagement& e = *fit.engagement;
@@ -33,7 +33,11 @@ std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
   if (f.bound == Bound::at_most)
     f.action = "the chimney is not that deep: the tube reaches into the smokebox and may touch the blast pipe";
   else if (f.verdict != Verdict::pass)
-    f.action = "a longer tube: a short one tips with the weight of fan and box, and leaks";
+    f.action = std::string(solved.build.adapter.tube.length && *solved.build.adapter.tube.length >
+                                                                   *solved.fit->input.engaged + rule.value.low * outside
+                               ? "let the tube go further into the chimney"
+                               : "a longer tube") +
+               ": a short hold tips with the weight of fan and box, and leaks";
   if (e.tilt > no_stand) {  // then that decides
     judge_by(f, {AnyQuantity(e.tilt), ""}, {Bound::at_most, AnyQuantity(no_stand), AnyQuantity(no_stand)});
     f.action = "a closer tube: this one does not stand in the bore, however far it goes in";
@@ -41,7 +45,7 @@ std::optional<Finding> judge_fit_engaged(const model::Solved& solved) {
   f.basis = rule.basis;
   f.formula = "engaged / outside; tip = gap / engaged";
   f.terms = {computed(solved, "L", "engaged length", *solved.fit->input.engaged),
-             term(solved, "d", "tube outside", "adapter.tube.outside"),
+             term(solved, "d", "tube outside", solved.build.adapter.tube.outside),
              computed(solved, "lean", "gap over engaged length", e.tilt)};
   if (e.share_of_depth) f.terms.push_back(computed(solved, "share", "of the chimney's depth", *e.share_of_depth));
   return f;

@@ -39,14 +39,14 @@ std::optional<Finding> judge_fit_hot(const model::Solved& solved) {
       "coefficients; the larger for the tube, the smaller for the chimney";
   f.basis.standing = data::Standing::derived;
   f.formula = "c_hot = D (1 + e_b) - d (1 + e_t) - 2 s";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
-             term(solved, "d", "tube outside", "adapter.tube.outside"),
+  f.terms = {term(solved, "D", "chimney bore", solved.build.engine.chimney.bore),
+             term(solved, "d", "tube outside", solved.build.adapter.tube.outside),
              computed(solved, "T_gas", "gas in the tube", in.tube_hot),
              computed(solved, "T_t", "tube where the gap is least", fit.lighting_up.tube),
              computed(solved, "T_b", "chimney there", fit.lighting_up.chimney),
              computed(solved, "e_t", "strain of the tube", fit.lighting_up.tube_strain),
              computed(solved, "e_b", "strain of the chimney", fit.lighting_up.chimney_strain),
-             term(solved, "s", "soot on each side", "adapter.tube.soot"),
+             term(solved, "s", "soot on each side", solved.build.adapter.tube.soot),
              computed(solved, "c_run", "gap left for sliding", in.running_clearance)};
   if (fit.seizes_at)
     f.terms.push_back(computed(solved, "T_seize", "tube temperature that uses up the gap", *fit.seizes_at));

@@ -21,8 +21,8 @@ std::optional<Finding> judge_fit_leak(const model::Solved& solved) {
   f.basis = rule.basis;
   f.formula = "share = (D^2 - d^2) / d_i^2";
   f.terms = {
-      term(solved, "D", "chimney bore", "engine.chimney.bore"),
-      term(solved, "d", "tube outside", "adapter.tube.outside"),
+      term(solved, "D", "chimney bore", solved.build.engine.chimney.bore),
+      term(solved, "d", "tube outside", solved.build.adapter.tube.outside),
       computed(solved, "d_i", "bore of the tube", solved.fit->input.outside.value - 2.0 * solved.fit->input.tube_wall)};
   return f;
 }

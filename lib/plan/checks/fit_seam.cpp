@@ -28,8 +28,8 @@ std::optional<Finding> judge_fit_seam(const model::Solved& solved) {
   f.basis.source = "largest cylinder that enters a bore with one ridge";
   f.basis.standing = data::Standing::derived;
   f.formula = "effective bore = D - h";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
-             term(solved, "h", "height of the ridge", "engine.chimney.seam_ridge")};
+  f.terms = {term(solved, "D", "chimney bore", solved.build.engine.chimney.bore),
+             term(solved, "h", "height of the ridge", solved.build.engine.chimney.seam_ridge)};
   return f;
 }
 }  // namespace

@@ -41,12 +41,18 @@ std::optional<Finding> judge_fit_stock(const model::Solved& solved) {
   const std::vector<workshop::StockTube> stock =
       solved.inputs.one_of_many() ? std::vector<workshop::StockTube>{} : workshop::stock_tubes(fit.input, offered);
   f.verdict = fits || !stock.empty() ? Verdict::pass : Verdict::watch;
-  std::string list;
-  for (const workshop::StockTube& tube : stock) list += (list.empty() ? "" : "; ") + offer(solved, tube);
-  f.why = list.empty() ? "no stock tube fits this chimney cold and hot without leaking too much"
-                       : "stock tubes that fit cold and hot: " + list;
+  std::string as_they_are, skimmed;
+  for (const workshop::StockTube& tube : stock) {
+    std::string& list = tube.fit.skim.on_diameter > 0.0 * mm ? skimmed : as_they_are;
+    list += (list.empty() ? "" : "; ") + offer(solved, tube);
+  }
+  const bool list_empty = stock.empty();
+  f.why = list_empty            ? "no stock tube fits this chimney cold and hot without leaking too much"
+          : as_they_are.empty() ? "no stock tube fits this chimney as it is; after a skim of the bore: " + skimmed
+                                : "stock tubes that fit cold and hot: " + as_they_are +
+                                      (skimmed.empty() ? "" : "; after a skim of the bore: " + skimmed);
   f.why += own_skim(solved, fit.fit.skim);
-  if (list.empty() && !fits)
+  if (list_empty && !fits)
     f.action = "turn a tube or a sleeve to size";
   else if (!fits)
     f.action =
@@ -54,7 +60,7 @@ std::optional<Finding> judge_fit_stock(const model::Solved& solved) {
         "chimney";
   f.basis = stock.empty() ? data::Basis{data::Standing::secondary, "table of stock sizes"} : stock.front().tube.basis;
   f.formula = "least skim first, then least leak";
-  f.terms = {term(solved, "D", "chimney bore", "engine.chimney.bore"),
+  f.terms = {term(solved, "D", "chimney bore", solved.build.engine.chimney.bore),
              computed(solved, "c_need", "gap needed cold", fit.fit.needed),
              computed(solved, "U", "uncertainty of the gap", fit.fit.uncertainty)};
   return f;

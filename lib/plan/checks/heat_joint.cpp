@@ -10,7 +10,7 @@ namespace {
 std::optional<Finding> judge_heat_joint(const model::Solved& solved) {
   const description::Text& written = solved.build.adapter.joint;
   if (solved.draught && !solved.draught->path.adapter && !written) return std::nullopt;
-  if (!written) return lacking({"adapter.joint"});
+  if (!written) return lacking(solved.build.adapter.joint);
   const data::JointRow& joint = data::joint(*written);
   Finding f;
   f.basis = joint.basis;

@@ -15,12 +15,12 @@ std::optional<Finding> judge_heat_tin(const model::Solved& solved) {
   if (!of_tinplate(box)) return std::nullopt;
   if (!solved.draught) return unsolved(solved.draught);
   const model::SolvedDraught& d = *solved.draught;
-  if (!d.path.adapter) return lacking({"adapter.tube.outside", "adapter.tube.length"});
+  if (!d.path.adapter) return lacking(solved.build.adapter.tube.outside, solved.build.adapter.tube.length);
   if (!d.path.box) {
     std::vector<std::string> missing;
     note_missing(box.diameter, missing);
     note_missing(box.height, missing);
-    return lacking(std::move(missing));
+    return lacking_keys(std::move(missing));
   }
   const data::MetalRow& tin = matter::metal("tinplate");
   const Temperature runs = *tin.solidus, gas = d.hot_flow.adapter_exit_gas;
@@ -40,7 +40,7 @@ std::optional<Finding> judge_heat_tin(const model::Solved& solved) {
   f.formula = "wall: h_in (T_gas - T_w) = (h_out + h_rad) (T_w - T_room)";
   f.terms = {computed(solved, "T_t", "gas at the end of the adapter tube", gas),
              computed(solved, "T_gas", "gas in the box", d.hot_flow.fan_gas),
-             computed(solved, "T_w", "wall of the box", wall), term(solved, "T_room", "air", "place.air")};
+             computed(solved, "T_w", "wall of the box", wall), term(solved, "T_room", "air", solved.build.place.air)};
   return f;
 }
 }  // namespace

@@ -60,8 +60,8 @@ std::string metal_words(const model::Solved& solved, const Least& l) {
                          ? fmt::format("holes or cut-out reach {} beyond the inside of the box", rim)
                          : fmt::format("{} is left between holes or cut-out and the wall of the box", rim));
 }
-std::optional<Finding> must_be_measured(const model::MadeFan& fan) {
-  Finding f = lacking({"fan.holes.measured"});
+std::optional<Finding> must_be_measured(const model::MadeFan& fan, const description::part::FanHoles& holes) {
+  Finding f = lacking(holes.measured);
   f.why = fan.drawing.measure_first;
   if (fan.drawing.measure_first.empty()) {  // a blower whose inlet has no place yet
     f.missing = {"fan.holes.inlet_x", "fan.holes.inlet_y"};
@@ -73,7 +73,7 @@ std::optional<Finding> judge_make_lid(const model::Solved& solved) {
   if (!solved.unit || !solved.unit->box || !solved.unit->fan) return std::nullopt;
   const model::MadeBox& box = *solved.unit->box;
   const auto lid = model::lid_holes(*solved.unit->fan);
-  if (!lid) return must_be_measured(*solved.unit->fan);
+  if (!lid) return must_be_measured(*solved.unit->fan, solved.build.fan.holes);
   const Least l = least(*lid, box);
   const workshop::FanPattern& pattern = *solved.unit->fan->drawing.pattern;
   Finding f;

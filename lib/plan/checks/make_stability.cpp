@@ -35,7 +35,7 @@ std::optional<Finding> judge_make_stability(const model::Solved& solved) {
   const model::FanUnit& unit = *solved.unit;
   if (!unit.stability) {
     if (!unit.tube || !unit.flange || !unit.box || !unit.fan) return std::nullopt;
-    return unit.fan->mass ? std::nullopt : std::optional(lacking({"fan.mass"}));
+    return unit.fan->mass ? std::nullopt : std::optional(lacking(solved.build.fan.mass));
   }
   const workshop::Stability& s = *unit.stability;
   if (s.lean < 0.0) return std::nullopt;  // the tube does not enter: fit.cold says so

@@ -85,7 +85,7 @@ std::optional<Finding> judge_power_fuse(const model::Solved& solved) {
       "first, and {} open it for certain",
       say(solved, s.run.most_current), percent(in(s.run.most_current, fuse), 2), say(solved, shorted),
       say(solved, opens * fuse));
-  f.terms.push_back(term(solved, "I_n", "rating of the fuse", "supply.fuse"));
+  f.terms.push_back(term(solved, "I_n", "rating of the fuse", solved.build.supply.fuse));
   f.terms.push_back(computed(solved, "I_sc", "short-circuit current of the charged pack, through the wires", shorted));
   return f;
 }

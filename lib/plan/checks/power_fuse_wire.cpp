@@ -22,7 +22,7 @@ std::optional<Finding> judge_power_fuse_wire(const model::Solved& solved) {
   const auto& fuse = solved.build.supply.fuse;
   const model::Input* section = solved.inputs.find("supply.leads.section");
   if (!fuse) return std::nullopt;  // power.fuse asks for one
-  if (section == nullptr) return lacking({"supply.leads.section"});
+  if (section == nullptr) return lacking(solved.build.supply.leads.section);
   const Current rating = solved.inputs.find("supply.fuse")->value.si * A,
                 carries = power::wire_carries(section->value.si * m2, false);
   const data::FuseOverWire& rule = data::fuse_over_wire();
@@ -42,8 +42,8 @@ std::optional<Finding> judge_power_fuse_wire(const model::Solved& solved) {
   }
   f.basis = rule.basis;
   f.formula = "I_n <= 0.69 I_wire";
-  f.terms = {term(solved, "I_n", "rating of the fuse", "supply.fuse"),
-             term(solved, "A", "copper section", "supply.leads.section"),
+  f.terms = {term(solved, "I_n", "rating of the fuse", solved.build.supply.fuse),
+             term(solved, "A", "copper section", solved.build.supply.leads.section),
              computed(solved, "I_wire", "what the wire carries", carries)};
   return f;
 }

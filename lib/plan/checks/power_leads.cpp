@@ -10,7 +10,8 @@ std::optional<Finding> judge_power_leads(const model::Solved& solved) {
   if (!solved.supply) return unsolved(solved.supply);
   const model::SolvedSupply& s = *solved.supply;
   const description::part::LeadsPart& leads = solved.build.supply.leads;
-  if (!leads.section && !leads.length) return lacking({"supply.leads.section", "supply.leads.length"});
+  if (!leads.section && !leads.length)
+    return lacking(solved.build.supply.leads.section, solved.build.supply.leads.length);
   static const double share = data::limit<double>("power.leads share");
   const Voltage drop = s.run.most_current * s.leads, allowed = share * s.run.end.voltage;
   Finding f;
@@ -22,9 +23,9 @@ std::optional<Finding> judge_power_leads(const model::Solved& solved) {
       "wire resistance by section (IEC 60228, DIN VDE 0295); 3 % of the voltage is common practice, no source";
   f.basis.standing = data::Standing::practice;
   f.formula = "drop = 2 L r I <= 3 % of V";
-  f.terms = {term(solved, "A", "copper section", "supply.leads.section"),
-             term(solved, "L", "length, one way", "supply.leads.length"), computed(solved, "R", "both wires", s.leads),
-             computed(solved, "I", "most current", s.run.most_current)};
+  f.terms = {term(solved, "A", "copper section", solved.build.supply.leads.section),
+             term(solved, "L", "length, one way", solved.build.supply.leads.length),
+             computed(solved, "R", "both wires", s.leads), computed(solved, "I", "most current", s.run.most_current)};
   return f;
 }
 }  // namespace

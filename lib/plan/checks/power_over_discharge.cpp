@@ -30,10 +30,11 @@ std::optional<Finding> judge_power_over_discharge(const model::Solved& solved) {
   f.why = fmt::format("{} down to {}, {} a cell; cells of this kind are empty at {}",
                       said ? "you let the pack run" : "the pack is taken to run, until you or a cut-out stop it,",
                       say(solved, *s.stop_at), say(solved, *s.stop_at / cells), say(solved, chemistry.end));
-  if (f.verdict != Verdict::pass)
-    f.action = fmt::format("stop at {} or above: {}", say(solved, cells * chemistry.end),
-                           chemistry.spoilt_below_end ? "below it the cells are ruined, and may catch fire when charged"
-                                                      : "below it there is hardly any charge, and cells wear or leak");
+  if (f.verdict != Verdict::pass) {
+    f.why += chemistry.spoilt_below_end ? "; below that they are ruined, and may catch fire when charged"
+                                        : "; below that there is hardly any charge, and cells wear or leak";
+    f.action = fmt::format("stop at {} or above", say(solved, cells * chemistry.end));
+  }
   if (const auto weak = weakest_of(s)) {
     f.why += fmt::format("; one cell with {} of the others' capacity is then at {}, the others at {}",
                          percent(s.weakest, 2), say(solved, weak->at), say(solved, weak->others));
@@ -45,7 +46,7 @@ std::optional<Finding> judge_power_over_discharge(const model::Solved& solved) {
   }
   f.basis = chemistry.basis;
   f.formula = "V_stop >= N V_end";
-  f.terms = {term(solved, "V_stop", "pack voltage at which the run stops", "supply.stop_at"),
+  f.terms = {term(solved, "V_stop", "pack voltage at which the run stops", solved.build.supply.stop_at),
              computed(solved, "N", "cells one behind the other", cells),
              computed(solved, "V_end", "end of discharge of one cell", chemistry.end)};
   return f;

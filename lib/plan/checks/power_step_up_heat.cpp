@@ -14,7 +14,7 @@ const Temperature beyond_solder = degC(220);
 std::optional<Finding> judge_power_step_up_heat(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const model::SolvedSupply& s = *solved.supply;
-  if (!s.module) return lacking({"supply.step_up.module"});
+  if (!s.module) return lacking(solved.build.supply.step_up.module);
   const auto loss_of = [](const power::SupplyState& state) { return state.step_up ? state.step_up->loss : 0.0 * W; };
   const Power loss = s.end ? std::max(loss_of(s.start), loss_of(*s.end)) : loss_of(s.start);
   const power::StepUpHeat heat{
@@ -32,7 +32,7 @@ std::optional<Finding> judge_power_step_up_heat(const model::Solved& solved) {
     f.action = "a larger step-up, more input voltage, or keep it in moving air away from the boiler";
   f.basis = s.module->basis;
   f.formula = "T = T_air + R_th P_loss";
-  f.terms = {term(solved, "T_air", "air", "place.air"),
+  f.terms = {term(solved, "T_air", "air", solved.build.place.air),
              computed(solved, "R_th", "hot spot above the air for each watt", s.module->hot_spot_per_loss),
              computed(solved, "P_loss", "loss in the step-up", loss)};
   return f;

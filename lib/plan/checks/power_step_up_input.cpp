@@ -10,7 +10,7 @@ std::optional<Finding> judge_power_step_up_input(const model::Solved& solved) {
   if (!solved.supply) return solved.build.supply.step_up.output ? std::optional(unsolved(solved.supply)) : std::nullopt;
   const model::SolvedSupply& s = *solved.supply;
   if (!s.feed.step_up) return std::nullopt;
-  if (!s.input_limit) return lacking({"supply.step_up.input_limit"});
+  if (!s.input_limit) return lacking(solved.build.supply.step_up.input_limit);
   Finding f;
   static const double share = data::limit<double>("power.step_up_input share");
   judge_by(f, measure(solved, s.run.most_current),

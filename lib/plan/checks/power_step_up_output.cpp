@@ -12,7 +12,8 @@ void judge_end(Finding& f, const model::Solved& solved, Voltage at, Voltage most
 std::optional<Finding> judge_power_step_up_output(const model::Solved& solved) {
   if (!solved.supply || !solved.supply->feed.step_up) return std::nullopt;
   const model::SolvedSupply& s = *solved.supply;
-  if (!s.input_most && !s.output_most) return lacking({"supply.step_up.module", "supply.step_up.output_most"});
+  if (!s.input_most && !s.output_most)
+    return lacking(solved.build.supply.step_up.module, solved.build.supply.step_up.output_most);
   const Voltage set = s.feed.step_up->output, rest = s.run.start.open_circuit;
   Finding f;
   f.verdict = Verdict::pass;

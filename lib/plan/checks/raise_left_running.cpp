@@ -23,7 +23,7 @@ std::optional<Finding> judge_raise_left_running(const model::Solved& solved) {
              format(least.input.value, least.input.unit) + " is to watch";
   f.basis.standing = data::Standing::estimate;
   f.formula = "m = (firebox + tubes - room) / (h_steam - h_water); t = water / (2 m)";
-  f.terms = {term(solved, "M", "water", "engine.boiler.water"),
+  f.terms = {term(solved, "M", "water", solved.build.engine.boiler.water),
              computed(solved, "p", "gauge pressure", event->at.gauge),
              computed(solved, "H", "heat to the water", event->at.heat.absorbed),
              computed(solved, "H_o", "lost to the room", event->at.heat.outside),

@@ -21,9 +21,9 @@ std::vector<Term> working(const model::Solved& solved) {
   const model::SolvedRaise& r = *solved.raise;
   const boiler::RaiseEvent* event = r.raise.find(boiler::RaiseEventKind::own_blower);
   const boiler::RaiseAccount& sums = event ? event->account : r.raise.account;
-  std::vector<Term> terms = {term(solved, "V", "water", "engine.boiler.water"),
-                             term(solved, "p", "own blower from", "engine.boiler.own_blower_from"),
-                             term(solved, "t_k", "time until the whole bed burns", "fuel.catches_in"),
+  std::vector<Term> terms = {term(solved, "V", "water", solved.build.engine.boiler.water),
+                             term(solved, "p", "own blower from", solved.build.engine.boiler.own_blower_from),
+                             term(solved, "t_k", "time until the whole bed burns", solved.build.fuel.catches_in),
                              computed(solved, "H", "heat of the fuel burnt", sums.chemical),
                              computed(solved, "H_co", "lost as carbon monoxide", sums.carbon_monoxide),
                              computed(solved, "H_bed", "in the glowing bed", sums.bed),
@@ -41,7 +41,7 @@ std::vector<Term> working(const model::Solved& solved) {
 std::optional<Finding> judge_raise_time(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const model::SolvedRaise& r = *solved.raise;
-  if (!r.input.own_blower) return lacking({"engine.boiler.own_blower_from"});
+  if (!r.input.own_blower) return lacking(solved.build.engine.boiler.own_blower_from);
   Finding f;
   f.basis.source = fmt::format(
       "fire, boiler, gas path, fan and pack solved together at every instant; good to about {}{}",

@@ -50,7 +50,8 @@ std::optional<Finding> judge_raise_water(const model::Solved& solved) {
   Finding f;
   const auto share = by_share(solved, f.terms), time = by_time(solved, f.terms);
   if (!share && !time) {
-    if (solved.build.engine.boiler.water && !solved.raise.missing.empty()) return lacking({"engine.boiler.volume"});
+    if (solved.build.engine.boiler.water && !solved.raise.missing.empty())
+      return lacking(solved.build.engine.boiler.volume);
     return std::nullopt;
   }
   f.verdict = Verdict::pass;
@@ -67,8 +68,10 @@ std::optional<Finding> judge_raise_water(const model::Solved& solved) {
       "share of the boiler: common practice, no source; time: heat of the fire over the latent heat of steam";
   f.basis.standing = data::Standing::estimate;
   f.formula = "x = V / V_boiler; t = M / (2 m)";
-  if (share) f.terms.insert(f.terms.begin(), term(solved, "V_boiler", "what the boiler holds", "engine.boiler.volume"));
-  f.terms.insert(f.terms.begin(), term(solved, "V", "water", "engine.boiler.water"));
+  if (share)
+    f.terms.insert(f.terms.begin(),
+                   term(solved, "V_boiler", "what the boiler holds", solved.build.engine.boiler.volume));
+  f.terms.insert(f.terms.begin(), term(solved, "V", "water", solved.build.engine.boiler.water));
   return f;
 }
 }  // namespace

@@ -22,13 +22,13 @@ void not_reached(const model::Solved& solved, Finding& f) {
 std::optional<Finding> judge_raise_working(const model::Solved& solved) {
   if (!solved.raise) return unsolved(solved.raise);
   const model::SolvedRaise& r = *solved.raise;
-  if (!r.input.working) return lacking({"engine.boiler.working"});
+  if (!r.input.working) return lacking(solved.build.engine.boiler.working);
   Finding f;
   f.verdict = Verdict::pass;
   f.basis.source = "the same solution as the time to own-blower pressure, carried on with the fan";
   f.basis.standing = data::Standing::estimate;
   f.formula = "d(heat in water and metal)/dt = firebox + tubes - room - steam, until p_sat(T) = p_w + barometer";
-  f.terms = {term(solved, "p_w", "working pressure", "engine.boiler.working")};
+  f.terms = {term(solved, "p_w", "working pressure", solved.build.engine.boiler.working)};
   const boiler::RaiseEvent* event = r.raise.find(boiler::RaiseEventKind::working);
   if (!event) {
     not_reached(solved, f);

@@ -97,8 +97,12 @@ std::string holds_in(const plan::Finding& finding, const plan::Assessment& asses
   if (failing <= 0.0) return "fails in none of the " + of;
   return *finding.holds <= 0.0 ? "fails in all " + of : fmt::format("fails in {} of the {}", failed, of);
 }
-std::string brackets_mean(const plan::Bands& bands) {
-  return fmt::format("In brackets: where eight of ten lie, of {} samples.", bands.samples);
+std::string brackets_mean(const plan::Assessment& assessment) {
+  const bool some_without =
+      std::any_of(assessment.results.begin(), assessment.results.end(),
+                  [](const model::Result& r) { return r.high && r.share.value_or(1.0) < told_from_share; });
+  return fmt::format("In brackets: where eight of ten lie, of {} samples{}.", assessment.bands->samples,
+                     some_without ? " (or of such a share)" : "");
 }
 std::string without_spreads(const plan::Assessment& assessment, description::FrontEnd front) {
   if (assessment.bands || assessment.checks.empty()) return "";

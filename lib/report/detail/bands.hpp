@@ -10,7 +10,9 @@ std::string in_samples(double share, const plan::Bands& bands);
 /// the samples.
 std::string holds_in(const plan::Finding& finding, const plan::Assessment& assessment);
 /// What stands in brackets behind an answer, in a line.
-std::string brackets_mean(const plan::Bands& bands);
+std::string brackets_mean(const plan::Assessment& assessment);
+/// A share of samples with an answer is told below this.
+inline constexpr double told_from_share = 0.95;
 /// "narrows it to about 7 to 9 min, from 6 to 10 min".
 std::string what_it_leaves(const plan::Narrowing& one, const model::Result* answer, const TextStyle& style);
 /// The best one, and where that needs the unit that is still to be built, the best of those that do not.

@@ -69,6 +69,12 @@ void add_supply(std::vector<Page::Row>& rows, const description::Build& build, c
         {s.step_up.module ? *s.step_up.module : "",
          s.step_up.output ? "set to " + told_part(s.step_up.output, style) : ""});
   if (s.control.kind && *s.control.kind != "none") add(rows, "speed control", "1", {*s.control.kind});
+  if (s.switched && *s.switched != "none") add(rows, "switch", "1", {*s.switched});
+  if (s.polarity && *s.polarity != "none" && *s.polarity != "plug that fits one way")
+    add(rows, "guard against wrong polarity", "1", {*s.polarity});
+  if (s.plugs && *s.plugs > 0)
+    add(rows, s.polarity && *s.polarity == "plug that fits one way" ? "plugs that fit one way" : "plugs with sockets",
+        std::to_string(*s.plugs), {"two poles"});
   if (s.fuse) add(rows, "fuse with holder", "1", {told_part(s.fuse, style)});
   if (s.leads.section || s.leads.length)
     add(rows, "wires", "2",
@@ -92,6 +98,8 @@ std::vector<Page::Row> parts_list(const model::Solved& solved, const TextStyle& 
         {joined(description::stock_size(build.fan.frame, style.units), " ", build.fan.kind ? *build.fan.kind : ""),
          told_part(build.fan.rated.voltage, style), told_part(build.fan.rated.current, style)});
   add_metal(rows, build, style);
+  if (build.fan.guard.kind && *build.fan.guard.kind != "none")
+    add(rows, "finger guard over the fan", "1", {*build.fan.guard.kind});
   if (solved.unit) add_screws(rows, *solved.unit);
   add_supply(rows, build, style);
   return rows;
@@ -99,8 +107,9 @@ std::vector<Page::Row> parts_list(const model::Solved& solved, const TextStyle& 
 std::string tools_list(const std::vector<BenchStep>& steps) {
   std::vector<std::string> names;
   for (const data::ToolRow& row : data::tools()) {
-    const bool done =
-        std::any_of(steps.begin(), steps.end(), [&](const BenchStep& step) { return step.id == row.step; });
+    const bool done = std::any_of(steps.begin(), steps.end(), [&](const BenchStep& step) {
+      return step.id == row.step || std::find(step.ways.begin(), step.ways.end(), row.step) != step.ways.end();
+    });
     if (!done) continue;
     for (const std::string& name : row.names)
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);

@@ -29,12 +29,15 @@ std::string within(const std::optional<workshop::Limits>& limits, drawing::Figur
 }
 BenchStep flange_step(const model::MadeFlange& flange, drawing::Figures figures, const TextStyle& style) {
   std::string text = fmt::format(
-      "Saw a disc out of {} plate, stick the template on or mark out from the co-ordinates, "
+      "Saw a disc out of {}, stick the template on or mark out from the co-ordinates, "
       "centre-punch every cross and drill with the plate clamped.",
       flange.metal.name);
   if (flange.tube_hole)
     text += fmt::format(" Bore the hole for the tube to {}{} on the lathe, then turn the rim to {}.",
-                        bench_size({*flange.tube_hole}, style), within(flange.tube_hole_limits, figures),
+                        bench_size({*flange.tube_hole}, style),
+                        flange.tube_hole_limits || flange.joint == "screwed"
+                            ? within(flange.tube_hole_limits, figures)
+                            : " if the tube is as written: measure it first, it is not known well enough",
                         bench_size({flange.outside}, style));
   if (flange.screws && flange.screws->tapped)
     text += fmt::format(" Tap the screw holes {}.", flange.screws->thread.name);
@@ -44,9 +47,11 @@ BenchStep tube_step(const model::MadeTube& tube, drawing::Figures figures, const
   std::string text;
   if (tube.limits().tube)
     text = fmt::format(
-        "Measure its outside where it goes into the chimney, with a micrometer at three places across "
-        "two directions: each{}. ",
-        within(tube.limits().tube, figures).substr(1));
+               "Measure its outside where it goes into the chimney, with a micrometer at three places across "
+               "two directions: each{}. ",
+               within(tube.limits().tube, figures).substr(1)) +
+           fmt::format("The flange is worked out for {}: write down another size and print the sheets again. ",
+                       bench_size({tube.outside}, style));
   if (tube.limits().bore)
     text = fmt::format("The chimney as it is does not let this tube in: bore it out{}, or take another tube. ",
                        within(tube.limits().bore, figures));
@@ -61,11 +66,13 @@ BenchStep join_step(const model::FanUnit& unit, const TextStyle& style) {
   const model::MadeFlange& flange = *unit.flange;
   if (flange.joint != "silver braze")
     return {"join", "Join tube and flange",
-            fmt::format("{}: the joint gets as hot as the gas; see the check heat.joint. Nothing may stand proud "
+            fmt::format("{}: the joint gets as hot as the gas; see \"Joint of tube and flange\" in the report. Nothing "
+                        "may stand proud "
                         "of the tube where it enters the chimney.",
                         flange.joint == "soft solder" ? "Soft solder"
                         : flange.joint == "screwed"   ? "Screw"
-                                                      : "Press")};
+                                                      : "Press"),
+            flange.joint == "soft solder" ? std::vector<std::string>{"solder"} : std::vector<std::string>{}};
   std::string text = "Clean both to bright metal, flux them, and hold them square.";
   if (flange.gap)
     text += fmt::format(" The gap on each side is {} cold and {} at brazing heat; {} to {} is right.",
@@ -74,7 +81,7 @@ BenchStep join_step(const model::FanUnit& unit, const TextStyle& style) {
   text +=
       " Heat the flange, not the tube, until the filler runs round by itself. Let it go black before you move it, "
       "pickle, wash, and true the tube on its mandrel: brazing has made it soft. Face the flange afterwards.";
-  return {"join", "Braze the tube into the flange", text};
+  return {"join", "Braze the tube into the flange", text, {"braze"}};
 }
 std::vector<BenchStep> box_steps(const model::MadeBox& box, bool inches, const TextStyle& style) {
   const workshop::SawAdvice saw = workshop::saw_for_sheet(box.sheet);
@@ -94,14 +101,17 @@ std::vector<BenchStep> box_steps(const model::MadeBox& box, bool inches, const T
                 "bottom by {} and try both on.",
                 show({box.lap}, style), show({box.skirt}, style));
   return {{"cut", "Cut and drill the box", cut},
-          {"shape", "Shape the box",
-           shape + " Solder seams on the fan's side only, and no solder within reach of the hot tube."}};
+          {"shape", "Shape the box", shape + " Rivet what lies beside the hot tube: no solder there.",
+           box.square ? std::vector<std::string>{"solder"} : std::vector<std::string>{"roll", "solder"}}};
 }
 BenchStep assemble_step(const model::FanUnit& unit) {
   std::string text = "Screw the flange under the bottom";
   if (unit.flange && unit.flange->screws)
-    text += fmt::format(" with {} {} screws{}", unit.flange->screws->count, unit.flange->screws->thread.name,
-                        unit.flange->screws->tapped ? "" : " and nuts");
+    text += fmt::format(" with {} {} screw{}{}", unit.flange->screws->count, unit.flange->screws->thread.name,
+                        unit.flange->screws->count > 1 ? "s" : "",
+                        unit.flange->screws->tapped      ? ""
+                        : unit.flange->screws->count > 1 ? " and nuts"
+                                                         : " and a nut");
   text += ", and the fan on the lid with its arrow pointing away from the box";
   if (unit.fan && unit.fan->drawing.pattern && !unit.fan->drawing.pattern->screws.empty())
     text += fmt::format(" with {} screws, nuts and washers", unit.fan->drawing.pattern->screws.back());

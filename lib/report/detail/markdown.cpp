@@ -118,8 +118,8 @@ void Notes::checks() {
     item("found", f.value || f.limit ? against_limit(f, a_, style_) : "");
     item("sure", holds_in(f, a_));
     item("why", f.why);
-    item("do", action_of(f, style_.front));
-    if (f.move) item("tried", fmt::format("{} ({})", move_text(f, style_), move_settings(f, style_.front)));
+    item("do", f.move ? fmt::format("{} ({})", move_text(f, style_), move_settings(f, style_.front))
+                      : action_of(f, style_.front));
     item("write", fmt::format("{}", fmt::join(f.missing, ", ")));
     item("source", f.basis.source.empty() ? "" : source_in_words(f.basis));
   };

@@ -26,11 +26,11 @@ void write_check(Tag parent, const Writing& w, const plan::Finding& f) {
   const Tag facts = item.add("dl");
   add_line(facts, "found", numbers);
   add_line(facts, "why", f.why);
-  add_line(facts, "do", action_of(f, w.style.front), "do");
-  if (f.move)
-    add_line(facts, "tried", fmt::format("{} ({})", move_text(f, w.style), move_settings(f, w.style.front)));
-  else if (f.moves_tried)
-    add_line(facts, "tried", "no change by itself of those that were tried clears it");
+  if (f.move)  // tried: no other advice beside it
+    add_line(facts, "do", fmt::format("{} ({})", move_text(f, w.style), move_settings(f, w.style.front)), "do");
+  else
+    add_line(facts, "do", action_of(f, w.style.front), "do");
+  if (!f.move && f.moves_tried) add_line(facts, "tried", "no change by itself of those that were tried clears it");
   add_line(facts, "source", f.basis.source.empty() ? "" : source_in_words(f.basis), "faint");
 }
 void write_open(Tag part, const Writing& w) {

@@ -21,9 +21,7 @@ void write_six_answers(Tag header, const Writing& w) {
   const auto& results = w.assessment().results;
   const auto has_band = [](const model::Result& r) { return r.low.has_value(); };
   if (w.assessment().bands && std::any_of(results.begin(), results.end(), has_band))
-    header
-        .add("p", brackets_mean(*w.assessment().bands))
-        .set("class", "small-print");
+    header.add("p", brackets_mean(w.assessment())).set("class", "small-print");
 }
 void link_to(Tag parent, const plan::Finding& f) { parent.add("a", check_title(f)).set("href", "#check-" + f.id); }
 /// A line of several checks by their titles, and what is said of them together.

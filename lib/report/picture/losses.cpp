@@ -27,7 +27,8 @@ constexpr ElementWords element_words[] = {{"air_entry", "into the ash-pan"},
                                           {"adapter_friction", "along the adapter's tube"},
                                           {"fittings", "bends and mesh"},
                                           {"box_entry", "out into the box"},
-                                          {"box_to_fan", "from the box to the fan"}};
+                                          {"box_to_fan", "from the box to the fan"},
+                                          {"fan_guard", "through the fan's guard"}};
 std::string element_in_words(std::string_view name) {
   for (const ElementWords& row : element_words)
     if (row.name == name) return std::string(row.words);

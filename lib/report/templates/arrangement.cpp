@@ -90,6 +90,7 @@ Point place_of(const std::string& part, const Whole& whole, const SectionLevels&
   if (part == "screws of the flange") return {0.5 * unit.flange->screws->pitch_circle, at.box.inside};
   if (part == "bottom and lid" || part == "lid")
     return {0.5 * (at.half_box + at.opening), at.box.lid + 0.5 * unit.box->sheet};
+  if (part == "guard over the fan") return {0.3 * at.opening, at.fan_head};
   if (part == "fan") return {0.0 * mm, at.fan_foot + 0.7 * (at.fan_head - at.fan_foot)};
   if (part == "screws of the fan") {
     const auto lid = model::lid_holes(*unit.fan);

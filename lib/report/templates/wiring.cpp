@@ -22,6 +22,9 @@ class Circuit {
   void draw(const std::string& fan) {
     battery();
     if (supply_.fuse) fuse();
+    if (supply_.switched && *supply_.switched != "none") make_contact();
+    if (supply_.polarity && *supply_.polarity != "none") guard(*supply_.polarity);
+    if (supply_.plugs && *supply_.plugs > 0) plug();
     wires();
     if (supply_.step_up.module || supply_.step_up.output) step_up();
     if (supply_.control.kind && *supply_.control.kind != "none") control();
@@ -75,6 +78,44 @@ class Circuit {
     line(8.0, minus_rail, 18.0, minus_rail);
     at_ = 18.0;
   }
+  // What is described stands behind the fuse, each with its words a line higher.
+  double next_label() { return plus_rail + 4.0 + 5.0 * ++labels_; }
+  void make_contact() {  // the switch, open
+    rails(at_ + 5.0);
+    line(at_, plus_rail, at_ + 7.0, plus_rail + 3.5);
+    line(at_, minus_rail, at_ + 8.0, minus_rail);
+    words(at_, next_label(), *supply_.switched);
+    at_ += 8.0;
+  }
+  void guard(const std::string& kind) {
+    if (kind == "plug that fits one way") return;  // no part of its own
+    rails(at_ + 4.0);
+    if (kind == "transistor") {
+      box(at_, plus_rail - 2.5, at_ + 8.0, plus_rail + 2.5);
+      line(at_ + 2.0, plus_rail, at_ + 6.0, plus_rail);
+    } else {  // the arrow shows the way of the current, the bar where it may not come back
+      line(at_, plus_rail + 2.5, at_, plus_rail - 2.5);
+      line(at_, plus_rail + 2.5, at_ + 6.0, plus_rail);
+      line(at_, plus_rail - 2.5, at_ + 6.0, plus_rail);
+      line(at_ + 6.0, plus_rail - 2.5, at_ + 6.0, plus_rail + 2.5);
+      line(at_, plus_rail, at_ + 8.0, plus_rail);
+    }
+    line(at_, minus_rail, at_ + 8.0, minus_rail);
+    const std::string drop = owner_said(supply_.polarity_drop);
+    words(at_, next_label(), kind + (drop.empty() ? "" : ", keeps " + drop) + ", against a pack the wrong way round");
+    at_ += 8.0;
+  }
+  void plug() {  // pin and socket on both wires
+    rails(at_ + 4.0);
+    for (const double y : {plus_rail, minus_rail}) {
+      line(at_, y, at_ + 2.5, y);
+      line(at_ + 3.5, y + 1.5, at_ + 2.5, y);
+      line(at_ + 3.5, y - 1.5, at_ + 2.5, y);
+      line(at_ + 3.5, y, at_ + 6.0, y);
+    }
+    words(at_, next_label(), *supply_.plugs > 1 ? fmt::format("{} plugs on the way", *supply_.plugs) : "plug");
+    at_ += 6.0;
+  }
   void wires() {
     const std::string section = owner_said(supply_.leads.section), length = owner_said(supply_.leads.length);
     const std::string size =
@@ -118,9 +159,27 @@ class Circuit {
   const description::part::SupplyPart& supply_;
   View& view_;
   double at_ = 0.0;
+  int labels_ = 0;
 };
+/// What the one who solders should know of switch and polarity.
+std::string beneath(const description::part::SupplyPart& supply) {
+  std::string text;
+  if (!supply.switched || *supply.switched == "none")
+    text += supply.switched ? "The plug at the pack is the switch.\n"
+                            : "No switch is described: the plug at the pack is the switch.\n";
+  if (!supply.polarity || *supply.polarity == "none")
+    return text +
+           "Nothing here stands between a pack put in the wrong way round and what it feeds:\nmark plus on holder "
+           "and plug, and try with a meter before the first connection.";
+  return text +
+         (*supply.polarity == "plug that fits one way"
+              ? "The plug fits one way only: try with a meter, before the first connection, that it is the right one."
+              : "Try with a meter that nothing comes through with the pack the wrong way round, before the step-up "
+                "is connected.");
+}
 
-void table(View& view, const std::vector<std::array<std::string, 3>>& rows) {
+void table(View& view, const std::vector<std::array<std::string, 3>>& rows,
+           const description::part::SupplyPart& supply) {
   double y = -22.0;
   for (const auto& row : rows) {
     constexpr std::array<double, 3> columns{0.0, 62.0, 96.0};
@@ -132,9 +191,7 @@ void table(View& view, const std::vector<std::array<std::string, 3>>& rows) {
   }
   view.entities.push_back(drawing::Text{
       .at = on_paper(0.0, y - 3.0),
-      .words = "No switch is described: the plug at the pack is the switch.\nNothing here stands between a pack put in "
-               "the wrong way round and what it feeds:\nmark plus on holder and plug, and try with a meter before the "
-               "first connection.",
+      .words = beneath(supply),
   });
 }
 }  // namespace
@@ -151,10 +208,12 @@ std::optional<Sheet> wiring_diagram(const plan::Assessment& assessment, const mo
   const auto at_fan = [&](const std::optional<power::SupplyState>& state) {
     return state ? in_page_figures(assessment, {AnyQuantity(state->fan_voltage), ""}, style) : std::string("-");
   };
-  table(view, {{"", "full pack", "at the end"},
-               {"voltage of the pack, running", number("power.pack_voltage_start"), number("power.pack_voltage_end")},
-               {"current from the pack", number("power.pack_current_start"), number("power.pack_current_end")},
-               {"voltage at the fan", at_fan(solved.supply->start), at_fan(solved.supply->end)}});
+  table(view,
+        {{"", "full pack", "at the end"},
+         {"voltage of the pack, running", number("power.pack_voltage_start"), number("power.pack_voltage_end")},
+         {"current from the pack", number("power.pack_current_start"), number("power.pack_current_end")},
+         {"voltage at the fan", at_fan(solved.supply->start), at_fan(solved.supply->end)}},
+        solved.build.supply);
   const Box room = room_on(paper, false);
   View bare = view;
   bare.name.clear();
