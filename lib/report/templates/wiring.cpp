@@ -121,7 +121,7 @@ class Circuit {
     const std::string size =
         section + (section.empty() || length.empty() ? "" : ", ") + (length.empty() ? "" : length + " long");
     rails(68.0);
-    words(66.0, plus_rail - 4.5, "plus: red" + (size.empty() ? "" : ", " + size), Across::right);
+    words(66.0, plus_rail - 7.5, "plus: red" + (size.empty() ? "" : ", " + size), Across::right);
     words(66.0, minus_rail - 4.5, "minus: black" + (size.empty() ? "" : ", " + size), Across::right);
   }
   void step_up() {  // a converter: direct current on both sides
@@ -173,9 +173,9 @@ std::string beneath(const description::part::SupplyPart& supply) {
            "and plug, and try with a meter before the first connection.";
   return text +
          (*supply.polarity == "plug that fits one way"
-              ? "The plug fits one way only: try with a meter, before the first connection, that it is the right one."
-              : "Try with a meter that nothing comes through with the pack the wrong way round, before the step-up "
-                "is connected.");
+              ? "The plug fits one way only: try with a meter, before the first connection,\nthat it is the right one."
+              : "Try with a meter that nothing comes through with the pack the wrong way round,\nbefore the step-up is "
+                "connected.");
 }
 
 void table(View& view, const std::vector<std::array<std::string, 3>>& rows,
