@@ -112,8 +112,8 @@ TEST_CASE("lagging lowers what the room takes, and what is written stands") {
   };
   // an outside of 730 cm2 at a litre, with the water to two thirds: 416 cm2 for 430 ml; coefficients as in test_boiler
   CHECK(lost("    lagging: 0 mm\n") == doctest::Approx(0.0416 * 16.6).epsilon(0.005));
-  CHECK(lost("    lagging: 6 mm\n") == doctest::Approx(0.0416 * 6.0).epsilon(0.005));
-  CHECK(lost("    lagging: 25 mm\n") == doctest::Approx(0.0416 * 1.74).epsilon(0.005));
+  CHECK(lost("    lagging: 1/4 in\n") == doctest::Approx(0.0416 * 5.98).epsilon(0.005));
+  CHECK(lost("    lagging: 1 in\n") == doctest::Approx(0.0416 * 1.74).epsilon(0.005));
   CHECK(lost("") > lost("    lagging: 6 mm\n"));
   CHECK(lost("") < lost("    lagging: 0 mm\n"));
   CHECK(lost("    heat_loss: 0.42 W/K\n    lagging: 25 mm\n") == doctest::Approx(0.42).epsilon(1e-9));
