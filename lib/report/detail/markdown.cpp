@@ -5,11 +5,12 @@
 #include "report/detail/bands.hpp"
 #include "report/detail/first_things.hpp"
 #include "report/detail/moves.hpp"
-#include "report/six_answers.hpp"
 #include "report/detail/standing.hpp"
 #include "report/detail/wrap.hpp"
+#include "report/held.hpp"
 #include "report/judged.hpp"
 #include "report/picture/picture.hpp"
+#include "report/six_answers.hpp"
 #include <fmt/format.h>
 #include <sstream>
 
@@ -49,6 +50,7 @@ class Notes {
   void next_measurements();
   void checks();
   void assumed();
+  void held();
   void cautions();
   void description();
 
@@ -140,6 +142,10 @@ void Notes::assumed() {
   table_head({"key", "value", "may lie between", "why", "source"});
   for (const model::Assumed& one : a_.assumed) row({one.key, one.value, one.band, one.why, source_in_words(one.basis)});
 }
+void Notes::held() {
+  heading(2, "How far it was held against measurement");
+  out_ += held_markdown(3, style_.front);
+}
 void Notes::cautions() {
   if (a_.cautions.empty()) return;
   heading(2, "Cautions that apply here");
@@ -177,6 +183,7 @@ std::string Notes::whole() {
   checks();
   numbers();
   assumed();
+  held();
   description();
   if (!data_.program.empty()) out_ += "\nRead and reckoned by " + markdown_text(data_.program) + ".\n";
   return out_;

@@ -43,6 +43,7 @@ void write_appendix(Tag main, const Writing& w, const std::vector<Beside>& besid
   if (w.data.build) write_places(fold(part, "places", "Where each size is measured"), w);
   write_numbers(fold(part, "numbers", "All numbers"), w);
   write_assumed(fold(part, "assumed", "What was assumed"), w);
+  write_held(fold(part, "held", "How far it was held against measurement"), w);
   write_sources(fold(part, "sources", "Sources, and what leans on each"), w);
   write_description(fold(part, "description", "The description as it was read, and the program"), w);
   if (!beside.empty()) write_links(fold(part, "beside", "Beside this file"), beside);

@@ -25,6 +25,7 @@ void write_checks(Tag folded, const Writing& w);   // the gravest first, then wh
 void write_numbers(Tag folded, const Writing& w);  // every result
 void write_places(Tag folded, const Writing& w);   // drawings of the parts; the description must be at hand
 void write_assumed(Tag folded, const Writing& w);
+void write_held(Tag folded, const Writing& w);         // how far all of it was held against measurement
 void write_sources(Tag folded, const Writing& w);      // each once, with what leans on it
 void write_description(Tag folded, const Writing& w);  // as it was read
 void write_beside(Tag main, const std::vector<Beside>& beside);  // a section of its own, where there are any

@@ -160,6 +160,8 @@ td.figures { white-space: nowrap; }
   .values tr { display: block; padding: 0.5rem 0; border-bottom: 1px solid var(--grid); }
   .values th, .values td { display: block; padding: 0; border: 0; }
   .values .band-of::before { content: "may lie between "; color: var(--faint); }
+  .values .as-measured::before { content: "measured "; color: var(--faint); }
+  .values .as-reckoned::before { content: "ours "; color: var(--faint); }
 }
 footer { margin-top: 2.4rem; padding-top: 0.8rem; border-top: 2px solid var(--ink); }
 )css";
