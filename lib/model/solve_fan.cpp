@@ -1,3 +1,4 @@
+#include "data/fan_sound.hpp"
 #include "data/fans.hpp"
 #include "model/solving.hpp"
 #include "model/solved.hpp"
@@ -61,6 +62,7 @@ class FanSolver {
     draught::MotorLaw motor = motor_of();
     motor.highest = most_voltage(fan_, inputs_, motor.highest);
     const data::FanGasLimit& limits = data::fan_gas_limit();
+    const auto sounds = sounding();
     return SolvedFan{.label = label_,
                      .thickness = thickness_,
                      .curve = std::move(curve),
@@ -68,7 +70,9 @@ class FanSolver {
                      .current = current_,
                      .gas_limit = inputs_.otherwise(fan_.gas_limit, {limits.watch, limits.watch, limits.stop},
                                                     because("usual limit of small fans", limits.basis)),
-                     .inside = inside_};
+                     .inside = inside_,
+                     .sounds = sounds,
+                     .sound_power = sounds ? sound_power() : 1.0};
   }
 
  private:
@@ -106,6 +110,19 @@ class FanSolver {
           inputs_.scattered(fan_.rated.speed, draught::speed_by_power(label_, taken_.thickness, taken_.current),
                             because("by size and power", law.basis));
     }
+  }
+  std::optional<draught::SoundingFan> sounding() {
+    if (!sized() || (fan_.curve && !label_.rated_speed)) return std::nullopt;
+    if (!thickness_ && label_.kind == data::FanKind::centrifugal) take_thickness();
+    const Length depth = thickness_.value_or(draught::depth_by_size(label_).value);  // an axial fan's does not matter
+    return draught::SoundingFan{label_.kind, label_.frame, depth, taken_.speed, taken_.speed};
+  }
+  double sound_power() {
+    const data::FanSoundLaw& law = data::fan_sound_law(label_.kind);
+    const auto power = [](double level) { return std::pow(10.0, 0.1 * level); };
+    return inputs_.scattered<double>(
+        "unit.fan_sound", {power(law.spread.value), power(law.spread.low), power(law.spread.high)},
+        because("how much sound this fan makes over others of its size and speed", law.basis));
   }
   draught::FanCurve curve_as_told() {
     if (!fan_.curve) {

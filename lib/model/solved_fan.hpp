@@ -2,6 +2,7 @@
 #pragma once
 #include "description/build.hpp"
 #include "draught/fan_estimate.hpp"
+#include "draught/fan_sound.hpp"
 #include "draught/fan_speed.hpp"
 #include "model/inputs.hpp"
 #include "model/outcome.hpp"
@@ -15,6 +16,8 @@ struct SolvedFan {
   std::optional<Current> current;  // rated
   Temperature gas_limit;
   bool inside;  // the box, in the gas
+  std::optional<draught::SoundingFan> sounds{};  // at its rated speed; where its size and speed are known
+  double sound_power = 1.0;                      // this fan's over that of others like it
 };
 
 Outcome<SolvedFan> solve_fan(const description::Build& build, Inputs& inputs);

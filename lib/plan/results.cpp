@@ -8,6 +8,7 @@
 #include "draught/bed.hpp"
 #include "fire/combustion.hpp"
 #include "plan/check.hpp"
+#include "plan/quiet.hpp"
 #include "plan/u_tube.hpp"
 #include "quantity/sound.hpp"
 #include <cmath>
@@ -69,6 +70,7 @@ void add_fan(const model::Solved& solved, List& list) {
   if (!solved.fan) return;
   list.add("fan.shut_off_pressure", solved.fan->curve.shut_off());
   list.add("fan.free_air_flow", solved.fan->curve.free_air());
+  if (const auto level = sound_of(solved)) list.add("fan.sound", *level);
 }
 void add_fire(const model::Solved& solved, List& list) {
   if (!solved.draught) return;
