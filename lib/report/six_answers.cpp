@@ -26,7 +26,7 @@ bool below_zero(const plan::Assessment& a, std::string_view id) {
   return value != nullptr && value->quantity.si < 0.0;
 }
 /// A tube that cannot go in cold is no pass for being right when hot.
-plan::Verdict graver(plan::Verdict verdict, const plan::Assessment& a, std::string_view id) {
+plan::Verdict with_cold_fit(plan::Verdict verdict, const plan::Assessment& a, std::string_view id) {
   const plan::Finding* other = plan::find_check(a, id);
   if (other == nullptr || other->verdict == plan::Verdict::unknown) return verdict;
   return verdict == plan::Verdict::unknown ? other->verdict : std::max(verdict, other->verdict);
@@ -35,7 +35,7 @@ ChiefAnswer answer_of(const Asked& row, const plan::Assessment& a, const TextSty
   ChiefAnswer answer{.title = row.title};
   if (const plan::Finding* f = plan::find_check(a, row.check)) answer.verdict = f->verdict;
   if (const model::Result* result = plan::find_result(a, row.result)) tell(answer, answer_text(*result, style));
-  if (row.check == "fit.hot") answer.verdict = graver(answer.verdict, a, "fit.cold");
+  if (row.check == "fit.hot") answer.verdict = with_cold_fit(answer.verdict, a, "fit.cold");
   if (row.check == "fit.hot" && below_zero(a, "fit.clearance_cold"))
     return {.title = row.title, .verdict = plan::Verdict::fail, .figure = "does not enter"};
   if (!answer.figure.empty()) return answer;
