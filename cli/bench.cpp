@@ -5,6 +5,7 @@
 #include "paper.hpp"
 #include "quantity/errors.hpp"
 #include "report/fan_test.hpp"
+#include "report/picture/fan_test.hpp"
 #include "report/templates/orifice_plates.hpp"
 #include "style.hpp"
 #include <fmt/format.h>
@@ -23,18 +24,30 @@ BenchOptions bench_options(const Words& words) {
   return {words.needed("READINGS"), words.text("-o"),  words.text("--paper"), words.has("--box"),
           format_of(words),         style_of(words), print_options(words),  words.around.shelf};
 }
+/// Of the plates that the sheet of the test box tells; nothing where no usual fan comes near this one.
+std::optional<fan_test::NextPlate> worth_reading(const description::FanReadings& readings,
+                                                 const fan_test::FanTest& test) {
+  try {
+    return fan_test::next_plate(test, draught::test_box_for(fan_test::expected_fan(readings)));
+  } catch (const ModelError&) {
+    return std::nullopt;
+  }
+}
 Answer into_folder(const BenchOptions& options, const description::FanReadings& readings,
                    const fan_test::FanTest& test) {
   const draught::ExpectedFan expected = fan_test::expected_fan(readings);
+  const auto next = worth_reading(readings, test);
   std::vector<report::NamedText> files = {
       {"curve.yaml", "the lines for a description", fan_test::curve_lines(test)},
       {"fan-test.csv", "the curve with its band, and the readings", report::fan_test_csv(test, options.style.units)},
       {"fan-test.json", "everything as JSON", report::fan_test_json(test)},
       {"fan-test.txt", "the page that `bench` prints",
-       report::fan_test_report(test, report::TextStyle{options.style.units})},
+       report::fan_test_report(test, report::TextStyle{options.style.units}, next)},
+      {"fan-test.svg", "the curve in its band, the readings, and what to read next",
+       report::fan_test_picture(test, next, report::TextStyle{options.style.units})},
       {"test-box.txt", "how to make the test box",
        report::test_box_sheet(expected, report::TextStyle{options.style.units})}};
-  for (report::NamedText& file : report::plate_files(draught::test_box_for(expected), options.paper, options.print))
+  for (report::NamedText& file : report::plate_files(draught::test_box_for(expected), expected, options.paper, options.print))
     files.push_back(std::move(file));
   write_folder(options.shelf, options.folder, files);
   return {list_of(options.folder, files)};
@@ -45,7 +58,7 @@ Answer answer(const BenchOptions& options, const description::FanReadings& readi
   if (!options.folder.empty()) return into_folder(options, readings, test);
   if (options.format == Format::json) return {report::fan_test_json(test)};
   if (options.format == Format::csv) return {report::fan_test_csv(test, options.style.units)};
-  return {report::fan_test_report(test, options.style)};
+  return {report::fan_test_report(test, options.style, worth_reading(readings, test))};
 }
 Answer run_bench(const Words& words) {
   const BenchOptions options = bench_options(words);

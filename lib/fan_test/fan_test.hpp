@@ -65,6 +65,16 @@ struct FanTest {
 /// readings, with what was wrong with them.
 FanTest fan_test(const description::FanReadings& readings);
 
+/// The plate that is worth reading next.
+struct NextPlate {
+  draught::PlannedPlate plate;
+  draught::CurveBandPoint at;  // where the curve, as it is known so far, meets it
+  double width;                // of the band there, over the pressure
+};
+/// Of the planned plates, the one that meets the curve where its band is widest for its pressure, and no reading is near;
+/// nothing where each has been read.
+std::optional<NextPlate> next_plate(const FanTest& test, const draught::TestBox& box);
+
 /// Its `pressure_within` as it is told and written: whole hundredths, rounded up.
 double within_told(const FanTest& test);
 

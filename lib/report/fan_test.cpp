@@ -7,7 +7,8 @@ namespace lumwright::report {
 namespace {
 class FanTestReporter {
  public:
-  FanTestReporter(const fan_test::FanTest& test, const TextStyle& style) : test_(test), page_(style) {}
+  FanTestReporter(const fan_test::FanTest& test, const TextStyle& style, const std::optional<fan_test::NextPlate>& next)
+      : test_(test), next_(next), page_(style) {}
   std::string write() {
     head();
     warnings();
@@ -37,6 +38,7 @@ class FanTestReporter {
                     f.shut_off_read ? "" : " (drawn on, not read)", span(f.free_air, "l/min"),
                     f.free_air_near ? "" : " (drawn on as usual fans go)"));
     page_.gap();
+    if (next_) page_.paragraph(next_words(*next_, page_.style()));
     page_.paragraph("How the readings were carried to one speed: " + test_.speed_basis + ".", 0, Ink::faint);
   }
   template <class Q>
@@ -111,11 +113,28 @@ class FanTestReporter {
   }
 
   const fan_test::FanTest& test_;
+  const std::optional<fan_test::NextPlate>& next_;
   Page page_;
 };
 }  // namespace
 
-std::string fan_test_report(const fan_test::FanTest& test, const TextStyle& style) {
-  return FanTestReporter(test, style).write();
+std::string fan_test_report(const fan_test::FanTest& test, const TextStyle& style,
+                            const std::optional<fan_test::NextPlate>& next) {
+  return FanTestReporter(test, style, next).write();
+}
+std::string fan_test_summary(const fan_test::FanTest& test, const TextStyle& style) {
+  return fmt::format("{} shut, {} in free air; within {} below half of free air.",
+                     show({AnyQuantity(test.fit.shut_off.value), "Pa"}, style),
+                     show({AnyQuantity(test.fit.free_air.value), "l/min"}, style),
+                     percent(fan_test::within_told(test), 2));
+}
+std::string next_words(const fan_test::NextPlate& next, const TextStyle& style) {
+  const auto shown = [&](AnyQuantity q, const char* unit) { return show({q, unit}, style, 2); };
+  const std::string hole = show({AnyQuantity(next.plate.hole), "mm"}, style);
+  return fmt::format("Read next: the plate with {}, about {}: there the band is widest, {}.",
+                     next.plate.holes > 1 ? fmt::format("{} holes of {}", next.plate.holes, hole) : "a hole of " + hole,
+                     shown(AnyQuantity(next.at.flow), "l/min"),
+                     show_span({AnyQuantity(std::max(next.at.low, 0.0 * Pa)), "Pa"}, {AnyQuantity(next.at.high), "Pa"},
+                               {AnyQuantity(next.at.pressure), "Pa"}, style));
 }
 }  // namespace lumwright::report

@@ -1,8 +1,11 @@
 #include "report/fan_test.hpp"
+#include "report/picture/fan_test.hpp"
+#include "report/templates/orifice_plates.hpp"
 #include "draught/orifice.hpp"
 #include "near.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <fstream>
 #include <iterator>
 #include <nlohmann/json.hpp>
@@ -38,6 +41,42 @@ TEST_CASE("the report tells the ends, every reading and the lines to copy") {
   CHECK(widest(text.substr(0, text.find("Lines for a description"))) <= 80);
   for (const int width : {40, 60, 120}) CHECK_NOTHROW(fan_test_report(test, {.width = width}));
   CHECK(has(fan_test_report(test, {.units = UnitSystem::imperial}), "inH2O"));
+}
+
+TEST_CASE("what to read next lies on the curve, far from what was read, where the band is widest") {
+  FanReadings readings = example();
+  readings.readings.erase(readings.readings.begin() + 5, readings.readings.begin() + 8);  // between 114 and 477 l/min
+  const FanTest test = fan_test::fan_test(readings);
+  const TestBox box = test_box_for(expected_fan(readings));
+  const auto next = next_plate(test, box);
+  REQUIRE(next);
+  const double litres = in(next->at.flow, m3_per_s) * 60000.0;
+  CHECK(litres > 114.0);
+  CHECK(litres < 477.0);
+  // the plate's own law, p goes with the square of q, through what is expected of it
+  const double share = next->at.flow / next->plate.flow;
+  CHECK(in(next->at.pressure, Pa) == near(in(next->plate.depression, Pa) * share * share, 1e-6));
+  CHECK(in(test.fit.at(next->at.flow).pressure, Pa) == near(in(next->at.pressure, Pa), 0.03));
+  CHECK(has(fan_test_report(test, {}, next), "Read next: the plate with a hole of"));
+  const std::string picture = fan_test_picture(test, next, {});
+  CHECK(has(picture, "read this next"));
+  CHECK(has(picture, "<svg"));
+  std::size_t dots = 0;
+  for (auto at = picture.find("dot-hot\""); at != std::string::npos; at = picture.find("dot-hot\"", at + 1)) ++dots;
+  CHECK(dots == readings.readings.size());
+}
+
+TEST_CASE("the test box is drawn with its sizes before the plates, on one sheet of any paper") {
+  const draught::ExpectedFan fan = expected_fan(example());
+  const TestBox box = test_box_for(fan);
+  for (const char* paper : {"A4", "Letter", "A3"}) {
+    const auto files = plate_files(box, fan, paper, {});
+    REQUIRE(files.size() > 2);
+    CHECK(has(files[1].text, "to the U-tube"));
+    for (const Length& size : {box.side, box.length, box.screen})
+      CHECK(has(files[1].text, fmt::format("{:.0f}", in(size, mm))));
+    CHECK_FALSE(has(files[2].text, "to the U-tube"));
+  }
 }
 
 TEST_CASE("warnings come first, with what to do") {

@@ -1,9 +1,8 @@
 #include "report/picture/sweep.hpp"
-#include "data/first_words.hpp"
 #include "quantity/decimal.hpp"
 #include "report/answers.hpp"
 #include "report/chart/plot.hpp"
-#include "report/markup.hpp"
+#include "report/picture/own.hpp"
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -12,20 +11,8 @@
 namespace lumwright::report {
 namespace {
 using namespace chart;
-constexpr double picture_width = 700.0, left_of_axis = 56.0, each_plot = 130.0, between_plots = 40.0, head = 62.0,
-                 foot = 52.0;
-
-// By itself, on white paper: the colours of the report's light page (html/style.cpp).
-constexpr std::string_view own_style =
-    "text{font:12.5px 'Liberation Sans','DejaVu Sans',sans-serif;fill:#2a2f36}"
-    ".tick,.axis-title{fill:#5b626b;font-size:11.5px}.small{fill:#5b626b;font-size:11px}.strong{font-weight:700}"
-    ".grid{stroke:#e4e1d7}.axis{stroke:#2a2f36;stroke-width:1.2}.line{fill:none;stroke-width:2.4}"
-    ".line.hot{stroke:#c0470f}.line.cold{stroke:#1f5f99}.dot-hot{fill:#c0470f}.dot-cold{fill:#1f5f99}"
-    ".dot-bad{fill:none;stroke:#b3201f;stroke-width:2}.band{fill-opacity:0.16}.band.hot{fill:#c0470f}"
-    ".band.cold{fill:#1f5f99}.paper{fill:#fcfbf8}.cell{fill:#c0470f;stroke:#fcfbf8;stroke-width:2}"
-    ".shade0{fill-opacity:0.08}.shade1{fill-opacity:0.2}.shade2{fill-opacity:0.32}.shade3{fill-opacity:0.44}"
-    ".shade4{fill-opacity:0.56}.never{fill:#7b828a;fill-opacity:0.3}"
-    ".level{stroke:#7b828a;stroke-width:1.2;stroke-dasharray:10 4}.carry{stroke:#7b828a}";
+constexpr double picture_width = own_width, left_of_axis = 56.0, each_plot = 130.0, between_plots = 40.0,
+                 head = own_head, foot = 52.0;
 
 struct Shown {
   std::string_view result;
@@ -113,14 +100,6 @@ void draw_verdicts(Figure& figure, const plan::SweepAxis& axis, const Along& alo
     if (along.by_words) figure.words({x, y + 24.0}, axis.values[i], "tick", Anchor::middle);
   }
 }
-/// Title, what it shows, and the two lines that stand before everything.
-void write_head(Figure& figure, const About& about) {
-  figure.words({14.0, 20.0}, about.title, "strong");
-  figure.words({14.0, 37.0}, about.description, "small");
-  std::string safety;
-  for (const std::string& first : data::first_words()) safety += first + ". ";
-  figure.words({14.0, 52.0}, safety, "small");
-}
 /// Draws, and says how tall it came out.
 double draw_along(Tag parent, const About& about, const plan::SweepAxis& axis,
                   const std::vector<plan::SweepPoint>& points, const TextStyle& style) {
@@ -135,7 +114,7 @@ double draw_along(Tag parent, const About& about, const plan::SweepAxis& axis,
   const double height = head + 14.0 + count * (each_plot + between_plots) + foot;
   Figure figure(parent, about, picture_width, height);
   figure.box({0.0, 0.0, picture_width, height}, "paper");
-  write_head(figure, about);
+  write_own_head(figure, about);
   double top = head + 24.0;
   for (std::size_t i = 0; i < courses.size(); ++i) {
     const bool last = i + 1 == courses.size();
@@ -168,7 +147,7 @@ double draw_field(Tag parent, const About& about, const std::vector<plan::SweepA
   const double height = head + 44.0 + tall * static_cast<double>(rows) + 20.0;
   Figure figure(parent, about, picture_width, height);
   figure.box({0.0, 0.0, picture_width, height}, "paper");
-  write_head(figure, about);
+  write_own_head(figure, about);
   figure.words({14.0, head + 14.0}, axes[0].key + ", down", "axis-title");
   figure.words({picture_width - 14.0, head + 14.0}, axes[1].key + ", across", "axis-title", Anchor::end);
   for (std::size_t c = 0; c < columns; ++c)
@@ -202,12 +181,8 @@ std::string sweep_picture(const std::string& name, const std::vector<plan::Sweep
   words += "A cross: a check fails there. ";
   const About about{"sweep", fmt::format("{}: along {}{}", name, axes[0].key, field ? " and " + axes[1].key : ""),
                     words};
-  Markup document("svg");
-  const Tag root = document.root().set("xmlns", "http://www.w3.org/2000/svg").set("width", picture_width);
-  root.add_style(own_style);
-  const double height =
-      field ? draw_field(root, about, axes, points, style) : draw_along(root, about, axes[0], points, style);
-  root.set("height", height).set("viewBox", "0 0 " + coordinate(picture_width) + " " + coordinate(height));
-  return Markup::xml_of(root);
+  return own_picture([&](Tag root) {
+    return field ? draw_field(root, about, axes, points, style) : draw_along(root, about, axes[0], points, style);
+  });
 }
 }  // namespace lumwright::report
