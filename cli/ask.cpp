@@ -15,11 +15,8 @@
 #include <optional>
 
 namespace lumwright::cli {
-namespace {
-constexpr std::size_t longest_line = 4096, usual_tries = 1000;  // as many as `check` tries
-
-/// One line of standard input; nothing where it has ended. A line without an end is given up, not waited for.
 std::optional<std::string> read_answer() {
+  constexpr std::size_t longest_line = 4096;
   std::string line;
   int c = std::getc(stdin);
   if (c == EOF) return std::nullopt;
@@ -30,12 +27,14 @@ std::optional<std::string> read_answer() {
   }
   return line;
 }
-/// Lines further in, so that they stand apart from the questions.
 std::string indented(const std::string& text) {
   std::string out;
   for (const std::string_view line : words(text, '\n')) out += "      " + std::string(line) + "\n";
   return out;
 }
+
+namespace {
+constexpr std::size_t usual_tries = 1000;  // as many as `check` tries
 class Asking {
  public:
   explicit Asking(std::size_t count) : count_(count) {}

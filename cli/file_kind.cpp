@@ -28,6 +28,7 @@ std::optional<FileKind> kind_of_file(const input::Source& source) {
     return std::nullopt;
   }
   if (has_any(root, {"fans", "packs", "engines", "drawers", "step_ups"})) return FileKind::bin;
+  if (has_any(root, {"lighting_ups"})) return FileKind::season;
   if (has_any(root, {"meter", "box"}) || readings_have(root, "depression")) return FileKind::readings;
   if (has_any(root, {"started_at"}) || readings_have(root, "time")) return FileKind::log;
   if (has_any(root, {"engine", "fan"})) return FileKind::description;
@@ -45,6 +46,8 @@ KindWords words_of(FileKind kind) {
       return {"readings of a fan test", "bench {}"};
     case FileKind::log:
       return {"a log", "tune FILE {}"};
+    case FileKind::season:
+      return {"a season", "tune FILE {}"};
     case FileKind::description:
       break;
   }

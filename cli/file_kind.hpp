@@ -4,7 +4,7 @@
 #include "words.hpp"
 
 namespace lumwright::cli {
-enum class FileKind { description, bin, readings, log };
+enum class FileKind { description, bin, readings, log, season };
 /// Throws UsageError that names the right command where the file is plainly of another kind than `wanted`.
 void refuse_other_kind(const input::Source& source, FileKind wanted);
 

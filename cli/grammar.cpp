@@ -83,9 +83,6 @@ Words words_of(const CLI::App& app, Parsed& parsed, bool help_asked, bool versio
   refuse_leftovers(*asked.front(), name);
   if (!app.remaining().empty()) refuse_top_level(app);
   const CommandRow& row = *find_command(name);
-  if (asked.size() > 1 && name != help_command.word)
-    throw UsageError(fmt::format("`{}` is one word too many for `{}`", asked[1]->get_name(), name));
-  if (asked.size() > 1) written["COMMAND"].text = asked[1]->get_name();  // a command behind it is its argument
   refuse_values(row, written);
   return {row, std::move(written)};
 }
@@ -96,6 +93,7 @@ Words parse(int argc, char** argv) {
   Parsed parsed;
   bool help_asked = false, version_asked = false;
   app.set_help_flag();
+  app.require_subcommand(0, 1);  // behind a command its name is a word like any other: `schema log`
   app.add_flag("-h,--help", help_asked);
   app.add_flag("--version", version_asked);
   app.allow_extras();

@@ -51,8 +51,8 @@ const CommandRow schema_command{
     .headline = "schema KIND: print the JSON Schema of a kind of file",
     .about = R"(  For editors that complete keys and mark mistakes while you type: `new` writes
   the line by which they find it. The kinds are description (usual), bin,
-  readings and log. The kind answer is what the commands print in JSON, for
-  programs that read it.
+  readings, log and season. The kind answer is what the commands print in JSON,
+  for programs that read it.
 )",
     .below = R"(Examples
   lumwright schema > description.schema.json

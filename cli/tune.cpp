@@ -42,12 +42,11 @@ Answer run_tune(const Words& words) {
 }
 }  // namespace
 
-const CommandRow tune_command{
-    .word = "tune",
-    .arguments = "FILE LOG",
-    .usage = "tune FILE LOG",
-    .brief = "learn from a measured lighting-up",
-    .about = R"(  Brings the model to what you read off while you raised steam, and keeps what
+const CommandRow tune_command{.word = "tune",
+                              .arguments = "FILE LOG",
+                              .usage = "tune FILE LOG",
+                              .brief = "learn from a measured lighting-up",
+                              .about = R"(  Brings the model to what you read off while you raised steam, and keeps what
   it learnt beside the description: mine.tuned.yaml beside mine.yaml. From then
   on check, explain and trace use it and say so; --untuned leaves it out.
   It moves only what the readings determine: the heat that reaches the water,
@@ -75,8 +74,8 @@ const CommandRow tune_command{
   multimeter for 2 %, a scale for 1 g. Stop when the fan comes off. The best
   single log is the water from 50 to 90 degC, every minute, its mass weighed.
 )",
-    .below = R"(Example of a log
-  day: 3 May, dry
+                              .below = R"(Example of a log
+  day: 2026-05-03, dry
   water: 428 ml
   started_at: 14 degC
   readings:
@@ -87,5 +86,5 @@ const CommandRow tune_command{
 Exit status: 0, 1 when nothing can be tuned, and says why, 2 when FILE
 or LOG cannot be used.
 )",
-    .run = run_tune};
+                              .run = run_tune};
 }  // namespace lumwright::cli

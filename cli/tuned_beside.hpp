@@ -6,6 +6,8 @@
 #include <string>
 
 namespace lumwright::cli {
+/// "mine" + `end` for mine.yaml.
+std::string name_beside(const std::string& description, const std::string& end);
 std::string tuned_name(const std::string& description);
 /// What was tuned for a description; nothing without such a file, or for standard input. Throws FileError or InputError
 /// for a file that cannot be used: a broken one is not ignored.

@@ -1,4 +1,5 @@
 #include "description/log.hpp"
+#include "description/detail/log_rules.hpp"
 #include "description/detail/part_reader.hpp"
 
 namespace lumwright::description {
@@ -6,7 +7,7 @@ namespace {
 /// Sees every value of one reading.
 struct ReadingCheck {
   std::vector<input::Fault>& faults;
-  std::string item;
+  std::string list, item;
   int values = 0;
   bool timed = false;
 
@@ -17,7 +18,7 @@ struct ReadingCheck {
     values += mentioned && field.key != "time";
     if (!given) return;
     if (field.key == "time" && given.has_spread)
-      faults.push_back({given.at, "readings.time", item + "expected a time without a spread",
+      faults.push_back({given.at, list + ".time", item + "expected a time without a spread",
                         "give the spread to what was read at that time"});
   }
 };
@@ -42,30 +43,35 @@ class Rising {
   std::optional<Given<Q>> before_;
 };
 
-std::vector<input::Fault> contradictions_in(const Log& log) {
-  std::vector<input::Fault> faults;
-  Rising<Duration> time("readings.time", "readings stand in the order of time");
-  Rising<Mass> fuel("readings.fuel", "it counts from the start");
-  for (std::size_t i = 0; i < log.readings.size(); ++i) {
-    const part::Reading& reading = log.readings[i];
-    ReadingCheck check{faults, fmt::format("{}. of the list: ", i + 1)};
-    part::Reading::fields(reading, check);
-    if (!check.timed)
-      faults.push_back({reading.at, "readings", check.item + "`time` is missing", "as in `time: 4 min`"});
-    if (check.values == 0)
-      faults.push_back({reading.at, "readings", check.item + "nothing was read here",
-                        "it may hold water, gauge, smokebox, fan_current, pack_voltage, fuel"});
-    time.see(reading.time, check.item, faults);
-    fuel.see(reading.fuel, check.item, faults);
-  }
+std::vector<input::Fault> faults_of_one(const Log& log) {
+  std::vector<input::Fault> faults = faults_of_readings(log, "", "");
   if (log.readings.empty())
     faults.push_back({{}, "readings", "a log needs readings", "as in `readings: [ {time: 4 min, water: 58 degC} ]`"});
   return faults;
 }
 }  // namespace
 
+std::vector<input::Fault> faults_of_readings(const Log& log, const std::string& where, const std::string& before) {
+  std::vector<input::Fault> faults;
+  Rising<Duration> time(where + "readings.time", "readings stand in the order of time");
+  Rising<Mass> fuel(where + "readings.fuel", "it counts from the start");
+  for (std::size_t i = 0; i < log.readings.size(); ++i) {
+    const part::Reading& reading = log.readings[i];
+    ReadingCheck check{faults, where + "readings", fmt::format("{}{}. of the list: ", before, i + 1)};
+    part::Reading::fields(reading, check);
+    if (!check.timed)
+      faults.push_back({reading.at, where + "readings", check.item + "`time` is missing", "as in `time: 4 min`"});
+    if (check.values == 0)
+      faults.push_back({reading.at, where + "readings", check.item + "nothing was read here",
+                        "it may hold water, gauge, smokebox, fan_current, pack_voltage, fuel"});
+    time.see(reading.time, check.item, faults);
+    fuel.see(reading.fuel, check.item, faults);
+  }
+  return faults;
+}
+
 Log read_log(const input::Source& source) {
-  Log log = read_parts<Log>(source, "a log", "day: 3 May", contradictions_in);
+  Log log = read_parts<Log>(source, "a log", "day: 3 May", faults_of_one);
   log.file = source.name;
   return log;
 }

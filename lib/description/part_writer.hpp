@@ -50,8 +50,26 @@ class PartWriter {
     line(field, "");
     out += inner.out;
   }
+  /// Each item on a line of its own, in braces.
+  template <class Part>
+  void list(Field field, const std::vector<Part>& parts) {
+    if (parts.empty()) return;
+    line(field, "");
+    for (const Part& part : parts) {
+      InBraces item;
+      Part::fields(part, item);
+      out += std::string(static_cast<std::size_t>(2 * depth_ + 2), ' ') + "- { " + item.out + " }\n";
+    }
+  }
 
  private:
+  struct InBraces {
+    std::string out{};
+    template <class Q>
+    void operator()(Field field, const Given<Q>& given, Limits) {
+      if (given) out += fmt::format("{}{}: {}", out.empty() ? "" : ", ", field.key, written(given));
+    }
+  };
   void line(Field field, const std::string& value) {
     out += std::string(static_cast<std::size_t>(2 * depth_), ' ') + std::string(field.key) +
            (value.empty() ? ":" : ": ") + value + '\n';

@@ -7,6 +7,7 @@
 #include "description/detail/shop_forms.hpp"
 #include "description/log.hpp"
 #include "description/readings.hpp"
+#include "description/season.hpp"
 #include "description/values.hpp"
 #include "quantity/units.hpp"
 #include "quantity/words.hpp"
@@ -215,7 +216,7 @@ std::string schema_of(std::string_view file, std::string_view about, bool older_
 }  // namespace
 
 const std::vector<std::string_view>& schema_files() {
-  static const std::vector<std::string_view> all{"description", "bin", "readings", "log"};
+  static const std::vector<std::string_view> all{"description", "bin", "readings", "log", "season"};
   return all;
 }
 std::string json_schema(std::string_view file) {
@@ -224,6 +225,7 @@ std::string json_schema(std::string_view file) {
   if (file == "bin") return schema_of<Bin>(file, "fans, packs, step-ups and tubes to choose from, and the engines", false);
   if (file == "readings") return schema_of<FanReadings>(file, "what was read at the test of a fan", false);
   if (file == "log") return schema_of<Log>(file, "what was read while steam was raised", false);
+  if (file == "season") return schema_of<Season>(file, "every lighting-up of one engine", false);
   throw std::logic_error("no schema of " + std::string(file));
 }
 std::string json_schema() { return json_schema("description"); }

@@ -11,6 +11,13 @@ namespace {
 std::string with_unit(std::string number, std::string_view symbol) {
   return symbol.empty() ? number : number + " " + std::string(symbol);
 }
+/// "8:10": minutes with whole seconds that no short decimal gives; else empty.
+std::string on_a_clock(double si) {
+  const double seconds = std::round(si);
+  if (!(seconds > 0.0 && seconds < 36000.0) || std::abs(si - seconds) > 1e-9 * seconds) return "";
+  const int whole = static_cast<int>(seconds);
+  return whole % 15 == 0 ? "" : fmt::format("{}:{:02}", whole / 60, whole % 60);
+}
 // `x` rounded to some digits, as the shortest text of that number; no exponent for everyday sizes.
 std::string rounded(double x, int digits) {
   const std::string text = fmt::format("{:.{}e}", x, digits - 1);
@@ -27,6 +34,8 @@ std::string number_text(double si, Kind kind, std::string_view symbol) {
   const auto same = [&](const std::string& text) { return parse_band(with_unit(text, symbol), kind).value == si; };
   if (symbol == "in")
     if (const std::string fraction = inch_fraction(near); !fraction.empty() && same(fraction)) return fraction;
+  if (symbol == "min" && kind == kind_of<Duration>)
+    if (const std::string clock = on_a_clock(si); !clock.empty() && parse_band(clock, kind).value == si) return clock;
   for (double x :
        {near, std::nextafter(near, -HUGE_VAL), std::nextafter(near, HUGE_VAL)})  // the unit's factor is rounded too
     if (std::string text = shortest(x, same); !text.empty()) return text;
@@ -35,7 +44,8 @@ std::string number_text(double si, Kind kind, std::string_view symbol) {
 }  // namespace
 
 std::string written(AnyQuantity q, std::string_view symbol) {
-  return with_unit(number_text(q.si, q.kind, symbol), symbol);
+  const std::string number = number_text(q.si, q.kind, symbol);
+  return number.find(':') == std::string::npos ? with_unit(number, symbol) : number;
 }
 
 std::string written(const WrittenBand& band, Kind kind) {

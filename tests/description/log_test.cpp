@@ -66,10 +66,12 @@ TEST_CASE("faults of a log, each with its place and what to write instead") {
        "      |                           ^^^^^^\n"
        "        did you mean `water`?"},
       {"fuel: 5 g\nreadings: [ {time: 1 min, water: 5 degC} ]\n",
-       "l.yaml:1:1: fuel: this key is not known\n"
-       "    1 | fuel: 5 g\n"
-       "      | ^^^^\n"
-       "        `fuel` belongs under readings"},
+       "l.yaml:1:7: fuel: expected a section of keys and values, got '5 g'"},
+      {"gauge: 5 bar\nreadings: [ {time: 1 min, water: 5 degC} ]\n",
+       "l.yaml:1:1: gauge: this key is not known\n"
+       "    1 | gauge: 5 bar\n"
+       "      | ^^^^^\n"
+       "        `gauge` belongs under readings"},
       {"readings: [ {time: 1 min, water: 5 bar} ]\n",
        "l.yaml:1:36: readings.water: 1. of the list: expected a temperature, got '5 bar'"},
       {"readings: [ {time: 1 min} ]\n", "l.yaml:1:13: readings: 1. of the list: nothing was read here"},

@@ -1,5 +1,5 @@
-// Any bytes as the log of a lighting-up, and as a file of tuned values.
-#include "description/log.hpp"
+// Any bytes as the log of a lighting-up, as a season, and as a file of tuned values.
+#include "description/season.hpp"
 #include "description/tuned_file.hpp"
 #include "finite.hpp"
 using namespace lumwright;
@@ -8,6 +8,7 @@ using namespace lumwright::description;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   fuzz::read_and(read_log, data, size, [](const Log& log) { fuzz::all_finite(log); });
+  fuzz::read_and(read_season, data, size, [](const Season& season) { fuzz::all_finite(season); });
   return fuzz::read_and(read_tuned, data, size, [](const TunedFile& tuned) {
     fuzz::all_finite(tuned);
     const std::string text = write_tuned(tuned);

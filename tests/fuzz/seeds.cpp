@@ -2,8 +2,8 @@
 // usage: fuzz_seeds DIRECTORY
 #include "description/bin.hpp"
 #include "description/keys.hpp"
-#include "description/log.hpp"
 #include "description/readings.hpp"
+#include "description/season.hpp"
 #include "description/taken_up.hpp"
 #include "description/template.hpp"
 #include "description/tuned_file.hpp"
@@ -51,6 +51,7 @@ int main(int argc, char** argv) {
   add_keys<Build>(words);
   add_keys<Bin>(words);
   add_keys<Log>(words);
+  add_keys<Season>(words);
   add_keys<FanReadings>(words);
   add_keys<TunedFile>(words);
   for (const UnitRow& row : unit_table()) words.insert(" " + std::string(row.symbol));

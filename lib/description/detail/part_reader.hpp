@@ -100,7 +100,7 @@ class PartReader {
       complaints(field).add(node->at,
                             fmt::format("expected 1 to {} of them, got {}", most_items, node->children.size()));
     for (std::size_t i = 0; i < node->children.size() && i < most_items; ++i)
-      read_item(field, node->children[i], fmt::format("{}. of the list: ", i + 1), parts);
+      read_item(field, node->children[i], fmt::format("{}{}. of the list: ", item_, i + 1), parts);
   }
   // Every key is read or refused; a repeated one has its fault already.
   void refuse_the_rest() const {
@@ -184,11 +184,12 @@ class PartReader {
 /// Reads a whole file of such parts. `what` it should be: "a description"; `hint` is shown when it is no map at all.
 /// `contradictions` gets the root and adds the faults that only several keys together show.
 template <class Root, class F>
-Root read_parts(const input::Source& source, std::string_view what, std::string_view hint, F&& contradictions) {
+Root read_parts(const input::Source& source, std::string_view what, std::string_view hint, F&& contradictions,
+                std::size_t most_bytes = 64 * 1024) {
   static const std::vector<Key> known = list_keys<Root>();
   std::vector<input::Fault> faults;
   std::vector<Renamed> renamed;
-  const input::Node node = input::read_yaml(source, faults);
+  const input::Node node = input::read_yaml(source, faults, most_bytes);
   Root root;
   if (node.kind == input::Node::Kind::map) {
     PartReader reader(node, "", known, faults, renamed);
