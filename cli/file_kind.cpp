@@ -7,7 +7,7 @@
 
 namespace lumwright::cli {
 namespace {
-constexpr std::size_t most_bytes = 1024 * 1024;  // what the reader of bins takes
+constexpr std::size_t most_bytes = 1024 * 1024;  // what the readers of bins and seasons take
 
 bool has_any(const input::Node& root, std::initializer_list<std::string_view> keys) {
   return std::any_of(keys.begin(), keys.end(),
@@ -55,6 +55,7 @@ KindWords words_of(FileKind kind) {
 }
 }  // namespace
 
+bool is_of_kind(const input::Source& source, FileKind kind) { return kind_of_file(source) == kind; }
 void refuse_other_kind(const input::Source& source, FileKind wanted) {
   const auto kind = kind_of_file(source);
   if (!kind || *kind == wanted) return;

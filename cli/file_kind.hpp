@@ -5,6 +5,8 @@
 
 namespace lumwright::cli {
 enum class FileKind { description, bin, readings, log, season };
+/// The file is plainly of that kind.
+bool is_of_kind(const input::Source& source, FileKind kind);
 /// Throws UsageError that names the right command where the file is plainly of another kind than `wanted`.
 void refuse_other_kind(const input::Source& source, FileKind wanted);
 

@@ -3,12 +3,14 @@
 #include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "files.hpp"
-#include "shelf.hpp"
 #include "input/utf8.hpp"
 #include "quantity/errors.hpp"
 #include "report/tuned.hpp"
+#include "season_beside.hpp"
+#include "shelf.hpp"
 #include "style.hpp"
 #include "tuned_beside.hpp"
+#include <fmt/format.h>
 
 namespace lumwright::cli {
 namespace {
@@ -18,24 +20,44 @@ struct TuneOptions {
   Shelf* shelf;
 };
 TuneOptions tune_options(const Words& words) {
-  TuneOptions options{words.needed("FILE"), words.needed("LOG"), "", style_of(words), words.around.shelf};
+  TuneOptions options{words.needed("FILE"), words.text("LOG"), "", style_of(words), words.around.shelf};
   if (options.file == "-")
     throw UsageError("`tune` keeps its result beside the description, so FILE must be a file and not `-`");
   options.kept_in = tuned_name(options.file);
+  const std::string season = season_name(options.file);
+  if (options.log.empty() && !file_exists(options.shelf, season))
+    throw UsageError(
+        fmt::format("there is no season beside {0} yet: `lumwright log {0}` begins it, or name a log: "
+                    "lumwright tune FILE LOG",
+                    input::printable(options.file)));
+  if (options.log.empty()) options.log = season;
   if (same_file(options.log, options.kept_in))
     throw UsageError("`tune` writes its result to " + input::printable(options.kept_in) +
                      ", so LOG cannot be that file");
   return options;
 }
+/// Of a season, or of a log as the case of one.
+description::Season season_told(const TuneOptions& options) {
+  const input::Source source = read_file(options.shelf, options.log);
+  if (is_of_kind(source, FileKind::season)) return description::read_season(source);
+  return description::season_of(read_as(FileKind::log, source, description::read_log));
+}
+/// Where there is a season and a log was taken in its place.
+std::string left_beside(const TuneOptions& options) {
+  const std::string season = season_name(options.file);
+  if (options.log == season || !file_exists(options.shelf, season)) return "";
+  return fmt::format("\n{} was left out; all of it: lumwright tune {}\n", input::printable(season),
+                     input::printable(options.file));
+}
 Answer run_tune(const Words& words) {
   const TuneOptions options = tune_options(words);
   const description::Build build =
       read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
-  const description::Log log = read_as(FileKind::log, read_file(options.shelf, options.log), description::read_log);
+  const description::Season season = season_told(options);
   try {
-    const tune::TuneResult result = tune::tune(build, log);
-    replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, log)));
-    return {report::tuned_report(result, log, options.kept_in, options.style)};
+    const tune::TuneResult result = tune::tune(build, season);
+    replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, season)));
+    return {report::tuned_report(result, season, options.kept_in, options.style) + left_beside(options)};
   } catch (const ModelError& e) {
     throw report::NoAnswer("nothing is tuned: " + std::string(e.what()));
   }
@@ -44,17 +66,22 @@ Answer run_tune(const Words& words) {
 
 const CommandRow tune_command{.word = "tune",
                               .arguments = "FILE LOG",
-                              .usage = "tune FILE LOG",
-                              .brief = "learn from a measured lighting-up",
+                              .usage = "tune FILE [LOG]",
+                              .brief = "learn from measured lighting-ups",
                               .about = R"(  Brings the model to what you read off while you raised steam, and keeps what
   it learnt beside the description: mine.tuned.yaml beside mine.yaml. From then
   on check, explain and trace use it and say so; --untuned leaves it out.
+  Without LOG it learns from mine.season.yaml, which `lumwright log` writes: the
+  more lighting-ups, the better it knows the engine, how it moves from day to
+  day, and whether soot, leaks and an aging pack make it worse. LOG is a single
+  log in its place, or another season.
   It moves only what the readings determine: the heat that reaches the water,
-  the time until the whole fire burns, the gaps in the fire, the pressure and
-  the current of the fan. Each comes with what is left of its uncertainty; the
-  spreads together hold all of them with 95 %.
-  Readings that determine nothing, or cannot tell two of these apart, change
-  no file; the complaint says what else to read.
+  the time until the whole fire burns, the gaps in the fire, the air that leaks
+  into the smokebox, the pressure and the current of the fan. Each comes with
+  its spread at the next lighting-up; the spreads together hold all of them
+  with 95 %. A reading that the others speak against is named and has no say.
+  Readings that determine nothing change no file; the complaint says what else
+  to read.
 
   A log holds
   name, day                   any short text

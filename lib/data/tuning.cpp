@@ -22,9 +22,12 @@ const std::vector<TuneFactor>& tune_factors() {
     std::vector<TuneFactor> found;
     for (const Row& row : rows("tuning", "factors"))
       found.push_back({row.text("key"), row.text("name"), row.text("unit"), row.text("least"), row.text("most"),
-                       row.optional<double>("spread"), row.basis()});
+                       row.optional<double>("spread"), row.optional<double>("day_to_day"),
+                       row.optional<double>("drift"), row.has("anew") ? std::string(row.text("anew")) : "",
+                       row.basis()});
     return found;
   }();
   return all;
 }
+double season_constant(std::string_view id) { return row_with_id("tuning", "season", id).quantity<double>("value"); }
 }  // namespace lumwright::data

@@ -1,9 +1,10 @@
-// What readings of a lighting-up are worth, and which factors of the model they may move.
+// What readings of a lighting-up are worth, which factors of the model they may move, and how a season is fitted.
 #pragma once
 #include "data/basis.hpp"
 #include "quantity/quantity.hpp"
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lumwright::data {
@@ -22,7 +23,11 @@ struct TuneFactor {
   std::string unit;  // in which it is told
   std::string least, most;       // as written: their kind is the key's
   std::optional<double> spread;  // two standard deviations over the value, where no usual band serves
+  std::optional<double> day_to_day, drift;  // single standard deviations over the value
+  std::string anew;                         // the key of `done` that begins its drift again
   Basis basis{};
 };
 const std::vector<TuneFactor>& tune_factors();
+/// A constant of the fit of a season, by the id of its row.
+double season_constant(std::string_view id);
 }  // namespace lumwright::data

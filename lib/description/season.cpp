@@ -92,6 +92,7 @@ Log read_lighting_up(const input::Source& source) {
   log.file = source.name;
   return log;
 }
+Season season_of(const Log& log) { return {log.file, log.name, {}, {log}}; }
 
 const Log* same_lighting_up(const Season& season, const Log& log) {
   const auto found = std::find_if(season.lighting_ups.begin(), season.lighting_ups.end(),

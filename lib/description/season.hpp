@@ -29,6 +29,8 @@ Season read_season(const input::Source& source);
 /// The log of a lighting-up that is to go into a season: its day is a date, and it may hold remarks or the charge put
 /// back in place of readings. Throws InputError.
 Log read_lighting_up(const input::Source& source);
+/// The case of one.
+Season season_of(const Log& log);
 
 /// The lighting-up of the same day and number; null where there is none.
 const Log* same_lighting_up(const Season& season, const Log& log);

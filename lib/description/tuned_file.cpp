@@ -36,7 +36,7 @@ TunedFile read_tuned(const input::Source& source) {
 std::string write_tuned(const TunedFile& tuned) {
   PartWriter writer(0);
   TunedFile::fields(tuned, writer);
-  return "# Written by lumwright tune, from a measured lighting-up. `check` and `explain` take these values in place "
+  return "# Written by lumwright tune, from measured lighting-ups. `check` and `explain` take these values in place "
          "of\n"
          "# those of the description beside it. Delete the file to go back.\n" +
          writer.out;

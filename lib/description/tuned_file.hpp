@@ -1,4 +1,4 @@
-// NAME.tuned.yaml: what a measured lighting-up has taught, under the keys that a description has for it.
+// NAME.tuned.yaml: what measured lighting-ups have taught, under the keys that a description has for it.
 #pragma once
 #include "description/given.hpp"
 #include "input/source.hpp"
@@ -21,6 +21,21 @@ struct TunedFuel {
   static void fields(Self& self, V& v) {
     v({"catches_in", "time until the whole bed burns", "131 s +- 20 s"}, self.catches_in, Limits{"-2 h", "4 h"});
     v({"voidage", "share of the bed that is gaps", "47 % +- 3 %"}, self.voidage, Limits{"-100 %", "200 %"});
+  }
+};
+struct TunedLeakage {
+  Given<double> smokebox;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"smokebox", "share of the chimney gas that leaked in at the smokebox", "7 % +- 3 %"}, self.smokebox,
+      Limits{"-100 %", "200 %"});
+  }
+};
+struct TunedEngine {
+  TunedLeakage leakage;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v.section({"leakage", "air that does not go through the fire", ""}, self.leakage);
   }
 };
 struct TunedRating {
@@ -46,13 +61,15 @@ struct TunedFile {
   std::string file{};  // where it was read from
   Text log, day;
   part::TunedModel tuned;
+  part::TunedEngine engine;
   part::TunedFuel fuel;
   part::TunedFan fan;
   template <class Self, class V>
   static void fields(Self& self, V& v) {
-    v({"log", "the log it came from", "first-of-may.yaml"}, self.log, nullptr);
-    v({"day", "when that was", "3 May, dry, no wind"}, self.day, nullptr);
+    v({"log", "the log or season it came from", "first-of-may.yaml"}, self.log, nullptr);
+    v({"day", "when that was; of a season its last day", "3 May, dry, no wind"}, self.day, nullptr);
     v.section({"tuned", "factors of the model", ""}, self.tuned);
+    v.section({"engine", "the engine", ""}, self.engine);
     v.section({"fuel", "the fire", ""}, self.fuel);
     v.section({"fan", "the fan", ""}, self.fan);
   }

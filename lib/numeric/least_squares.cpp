@@ -145,6 +145,12 @@ Matrix inverse(const Matrix& symmetric) {
   }
   return out;
 }
+double log_determinant(const Matrix& symmetric) {
+  const Matrix l = triangle(symmetric);
+  double sum = 0.0;
+  for (std::size_t k = 0; k < l.size(); ++k) sum += 2.0 * std::log(l[k][k]);
+  return sum;
+}
 Matrix normal_matrix(const Matrix& jacobian) {
   const std::size_t n = jacobian.empty() ? 0 : jacobian.front().size();
   Matrix out(n, Vector(n, 0.0));

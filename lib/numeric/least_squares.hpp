@@ -9,6 +9,8 @@ using Matrix = std::vector<std::vector<double>>;  // rows
 
 /// Inverse of a symmetric positive matrix (Cholesky). Throws ModelError if it is none.
 Matrix inverse(const Matrix& symmetric);
+/// Natural logarithm of its determinant. Throws as `inverse` does.
+double log_determinant(const Matrix& symmetric);
 /// J'J
 Matrix normal_matrix(const Matrix& jacobian);
 

@@ -11,6 +11,7 @@ namespace {
 model::Inputs usual_inputs(description::Build build) {
   build.fuel.catches_in = {};
   build.fuel.voidage = {};
+  build.engine.leakage.smokebox = {};
   return model::solve(build).inputs;
 }
 }  // namespace
@@ -20,7 +21,7 @@ std::vector<Factor> factors_of(const LightingUp& model) {
   std::vector<Factor> found;
   for (const data::TuneFactor& row : data::tune_factors()) {
     const model::Input* input = model.inputs().find(row.key);
-    if (input == nullptr) continue;
+    if (input == nullptr || !(input->value.si > 0.0)) continue;  // written as nothing: no factor changes that
     const Kind kind = input->value.kind;
     double half = 0.5 * (input->high - input->low);
     if (!(half > 0.0)) {  // written without a spread: as unsure as the usual value, in proportion
@@ -29,7 +30,8 @@ std::vector<Factor> factors_of(const LightingUp& model) {
                         : 0.5 * (like->high - like->low) * input->value.si / like->value.si;
     }
     found.push_back({row.key, row.name, row.unit, kind, input->value.si, 0.5 * half, parse_band(row.least, kind).value,
-                     parse_band(row.most, kind).value});
+                     parse_band(row.most, kind).value, row.day_to_day.value_or(0.0), row.drift.value_or(0.0),
+                     row.anew});
   }
   return found;
 }

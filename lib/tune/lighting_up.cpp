@@ -42,7 +42,28 @@ std::vector<double> summed(const std::vector<double>& time, const std::vector<do
     sum[i] = sum[i - 1] + 0.5 * (rate[i] + rate[i - 1]) * (time[i] - time[i - 1]);
   return sum;
 }
+/// A lag of the first order behind straight pieces, exact on each: the reading follows the water by 1/lag of what it is
+/// behind.
+std::vector<double> lagged(const std::vector<double>& time, const std::vector<double>& water, double lag) {
+  std::vector<double> probe{water.front()};
+  for (std::size_t i = 1; i < time.size(); ++i) {
+    const double dt = time[i] - time[i - 1], slope = (water[i] - water[i - 1]) / dt;
+    const double behind = water[i - 1] - probe.back() - slope * lag;
+    probe.push_back(water[i] - slope * lag - behind * std::exp(-dt / lag));
+  }
+  return probe;
+}
+template <class Given>
+void take_over(Given& into, const Given& from) {
+  if (from) into = from;
+}
 description::Build with_log(description::Build build, const description::Log& log) {
+  take_over(build.fuel.kind, log.fuel.kind);
+  take_over(build.fuel.started_on, log.fuel.started_on);
+  take_over(build.fuel.lump, log.fuel.lump);
+  take_over(build.fuel.bed, log.fuel.bed);
+  take_over(build.fuel.bed_mass, log.fuel.bed_mass);
+  take_over(build.supply.pack.charged, log.pack.charged);
   if (log.place.air) build.place.air = log.place.air;
   if (log.place.barometer) build.place.barometer = log.place.barometer;
   if (log.water) build.engine.boiler.water = log.water;
@@ -75,13 +96,18 @@ std::string_view name(Observable observable) {
   return names[index(observable)];
 }
 
-Prediction::Prediction(const boiler::RaiseInput& input, const boiler::Raise& raise)
+Prediction::Prediction(const boiler::RaiseInput& input, const boiler::Raise& raise, Duration probe_lag)
     : barometer_(input.ambient.pressure), end_(0.0 * s), pack_stops_(raise.end == boiler::RaiseEnd::pack_stopped) {
   Columns columns;
   for (const boiler::RaiseInstant& at : raise.series)
     if (columns.time.empty() || in(at.time, s) > columns.time.back()) add(columns, input, at);
   auto& fuel = columns.of[index(Observable::fuel)];
   fuel = summed(columns.time, fuel);
+  auto& water = columns.of[index(Observable::water)];
+  if (probe_lag > 0.0 * s) {
+    boiler_.emplace(columns.time, water);
+    water = lagged(columns.time, water, in(probe_lag, s));
+  }
   for (std::size_t i = 0; i < observables; ++i)
     if (columns.of[i].size() == columns.time.size()) curves_[i].emplace(columns.time, columns.of[i]);
   end_ = columns.time.back() * s;
@@ -93,14 +119,15 @@ double Prediction::at(Observable observable, Duration time) const {
   const double t = in(time, s);
   if (observable != Observable::gauge) return (*curves_[index(observable)])(t);
   // beyond the end of the curve a search may ask for more than saturation tables hold
-  const double water = std::clamp((*curves_[index(Observable::water)])(t), 273.16, 630.0);
+  const double water = std::clamp((boiler_ ? *boiler_ : *curves_[index(Observable::water)])(t), 273.16, 630.0);
   return in(matter::saturation_pressure(kelvin(water)) - barometer_, Pa);
 }
 
-LightingUp::LightingUp(description::Build build, const description::Log& log)
+LightingUp::LightingUp(description::Build build, const description::Log& log, Duration probe_lag)
     : build_(with_log(std::move(build), log)),
       base_(model::solve(build_)),
       until_(0.0 * s),
+      probe_lag_(log.probe_lag ? *log.probe_lag : probe_lag),
       started_at_(start_of(log)) {
   if (!base_.raise && !base_.raise.missing.empty())
     throw ModelError("the description says too little to follow a lighting-up; it lacks " +
@@ -116,7 +143,7 @@ bool LightingUp::moves(const model::Tuning& factors, std::string_view key) const
   return found != factors.values.end() && input != nullptr && found->second.value.si != input->value.si;
 }
 
-Prediction LightingUp::predict(const model::Tuning& factors) const {
+boiler::RaiseInput LightingUp::input_with(const model::Tuning& factors) const {
   model::Inputs inputs({}, &factors);
   const auto fan = model::solve_fan(build_, inputs);
   const bool other_supply = moves(factors, "fan.rated.current");
@@ -127,12 +154,23 @@ Prediction LightingUp::predict(const model::Tuning& factors) const {
   boiler::RaiseInput input = model::raise_input(build_, inputs, *draught, fan, supply);
   if (started_at_) input.water = *started_at_;
   input.own_blower.reset();
-  input.working = beyond_every_boiler;
   input.inside.reset();
+  return input;
+}
+Prediction LightingUp::predict(const model::Tuning& factors) const {
+  boiler::RaiseInput input = input_with(factors);
+  input.working = beyond_every_boiler;
   input.give_up = until_;
   input.points_per_step = points_per_step;
   const boiler::Raise run = boiler::raise(input);
   refuse_made_heat(input.boiler.heat_factor, run);
-  return {input, run};
+  return {input, run, probe_lag_};
+}
+std::optional<Duration> LightingUp::time_to(GaugePressure gauge, const model::Tuning& factors) const {
+  boiler::RaiseInput input = input_with(factors);
+  input.working = gauge;
+  const boiler::Raise run = boiler::raise(input);
+  refuse_made_heat(input.boiler.heat_factor, run);
+  return run.time_of(boiler::RaiseEventKind::working);
 }
 }  // namespace lumwright::tune

@@ -98,7 +98,7 @@ std::vector<TunedReading> readings_of(const description::Log& log, const descrip
 std::string missed(const TunedReading& r, double misfit) {
   const std::string unit = choose_unit(r.measured, r.unit, UnitSystem::as_written);
   const auto text = [&](double si) { return format({si, r.measured.kind}, unit); };
-  return fmt::format("{} of reading {}, at {}: {} was read, {} is the nearest the model comes", name(r.observable),
-                     r.item, format(r.time, "min"), text(r.measured.si), text(r.measured.si + misfit * r.sigma));
+  return fmt::format("{} of reading {}, at {}: {} was read, the model has {}", name(r.observable), r.item,
+                     format(r.time, "min"), text(r.measured.si), text(r.measured.si + misfit * r.sigma));
 }
 }  // namespace lumwright::tune

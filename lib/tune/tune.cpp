@@ -1,10 +1,9 @@
-#include "model/solved_raise.hpp"
 #include "tune/tune.hpp"
 #include "description/values.hpp"
 #include "input/utf8.hpp"
 #include "quantity/format.hpp"
 #include "quantity/text.hpp"
-#include "tune/detail/parts.hpp"
+#include "tune/detail/outcome.hpp"
 #include <cmath>
 #include <fmt/format.h>
 
@@ -21,65 +20,39 @@ model::TunedValue rounded(const TunedFactor& f, double cover) {
   return {AnyQuantity(band.value, f.kind), band.low, band.high, f.unit};
 }
 
-struct ToPressure {
-  std::optional<Duration> own_blower, working;
-};
-ToPressure times(const description::Build& build, const model::Tuning& tuning) {
-  const auto raise = model::solve(build, {}, &tuning).raise;
-  if (!raise) return {};
-  return {raise->raise.time_of(boiler::RaiseEventKind::own_blower),
-          raise->raise.time_of(boiler::RaiseEventKind::working)};
-}
-model::Tuning values_at(const std::vector<TunedFactor>& factors, bool after, std::size_t moved, double by) {
-  model::Tuning tuning;
-  for (std::size_t k = 0; k < factors.size(); ++k) {
-    const TunedFactor& f = factors[k];
-    const double x = (after ? f.value : f.prior) + (k == moved ? by * f.prior_sigma : 0.0);
-    tuning.values.emplace(f.key, model::TunedValue{AnyQuantity(x, f.kind), x, x, f.unit});
-  }
-  return tuning;
-}
-constexpr std::size_t none = static_cast<std::size_t>(-1);
-constexpr double step = 0.5;  // prior sigmas: the spread of a time, not its slope at a point
-
-/// d time / du of every factor; nothing if a time is not reached.
-template <class Member>
-std::optional<std::vector<double>> time_slopes(const std::vector<ToPressure>& high, const std::vector<ToPressure>& low,
-                                               Member member) {
-  std::vector<double> out;
-  for (std::size_t k = 0; k < high.size(); ++k) {
-    if (!(high[k].*member && low[k].*member)) return std::nullopt;
-    out.push_back(in(*(high[k].*member) - *(low[k].*member), s) / (2.0 * step));
-  }
-  return out;
-}
-struct Spreads {
-  ToPressure at, sigma;
-};
-/// `covariance` of the determined factors; the others keep that of their prior. Before tuning all do.
-Spreads spreads(const description::Build& build, const TuneFit& fit, bool after) {
-  const auto& factors = fit.factors;
-  std::vector<ToPressure> high, low;
-  for (std::size_t k = 0; k < factors.size(); ++k) {
-    high.push_back(times(build, values_at(factors, after, k, step)));
-    low.push_back(times(build, values_at(factors, after, k, -step)));
-  }
-  const auto sigma = [&](auto member) -> std::optional<Duration> {
-    const auto slope = time_slopes(high, low, member);
-    if (!slope) return std::nullopt;
-    double variance = 0.0;
-    std::vector<double> known;
-    for (std::size_t k = 0; k < factors.size(); ++k)
-      if (after && factors[k].determined)
-        known.push_back((*slope)[k]);
-      else
-        variance += (*slope)[k] * (*slope)[k];
-    for (std::size_t a = 0; a < known.size(); ++a)
-      for (std::size_t b = 0; b < known.size(); ++b) variance += known[a] * fit.covariance[a][b] * known[b];
-    return std::sqrt(variance) * s;
+/// Minutes to a pressure: before tuning, with the priors' bands, and at the next lighting-up.
+SteamTime steam_time(const description::Build& build, const SeasonFit& fit, const model::Tuning& tuning,
+                     GaugePressure gauge) {
+  SteamTime out{};
+  const LightingUp model(build, {});
+  const auto time_with = [&](const model::Tuning& values) -> std::optional<Duration> {
+    try {
+      return model.time_to(gauge, values);
+    } catch (const ModelError&) {
+      return std::nullopt;
+    }
   };
-  return {times(build, values_at(factors, after, none, 0.0)),
-          {sigma(&ToPressure::own_blower), sigma(&ToPressure::working)}};
+  const auto band = [&](const Posterior& known, const Vector& about) -> std::optional<std::pair<Duration, Duration>> {
+    try {
+      const Minutes minutes(model, fit.factors(), about, gauge);
+      const Span span = minutes.band(known.of(minutes.functional(fit.next_counts(), true)));
+      return std::pair{span.low * s, span.high * s};
+    } catch (const ModelError&) {
+      return std::nullopt;
+    }
+  };
+  const std::size_t n = fit.factors().size();
+  out.before = time_with({});
+  out.after = time_with(tuning);
+  out.band_before = band(Posterior(fit.law(), {}, 0), Vector(n, 0.0));
+  Vector about(n, 0.0);
+  for (std::size_t k = 0; k < n; ++k) {
+    Vector of_day(n, 0.0);
+    of_day[k] = 1.0;
+    about[k] = fit.posterior().of({of_day, fit.next_counts(), false}).mean();
+  }
+  out.band_after = band(fit.posterior(), about);
+  return out;
 }
 
 /// Carries values between the fields of a file and a map by key.
@@ -120,20 +93,20 @@ struct FromMap {
 };
 }  // namespace
 
-TuneResult tune(const description::Build& build, const description::Log& log) {
-  TuneResult result{.fit = fit_log(build, log), .tuning = {}, .own_blower = {}, .working = {}};
+TuneResult tune(const description::Build& build, const description::Season& season) {
+  SeasonFit search(build, season);
+  search.search();
+  TuneResult result{.fit = outcome_of(search, season), .tuning = {}, .own_blower = {}, .working = {}, .pack = {}};
   for (TunedFactor& f : result.fit.factors) {
     if (!f.determined) continue;
     const model::TunedValue value = rounded(f, result.fit.cover);
     f.value = value.value.si;
     result.tuning.values.emplace(f.key, value);
   }
-  const Spreads before = spreads(build, result.fit, false), after = spreads(build, result.fit, true);
-  if (build.engine.boiler.own_blower_from)
-    result.own_blower =
-        SteamTime{before.at.own_blower, after.at.own_blower, before.sigma.own_blower, after.sigma.own_blower};
-  if (build.engine.boiler.working)
-    result.working = SteamTime{before.at.working, after.at.working, before.sigma.working, after.sigma.working};
+  const description::part::Boiler& boiler = build.engine.boiler;
+  if (boiler.own_blower_from) result.own_blower = steam_time(build, search, result.tuning, *boiler.own_blower_from);
+  if (boiler.working) result.working = steam_time(build, search, result.tuning, *boiler.working);
+  result.pack = pack_state(build, season);
   return result;
 }
 
@@ -143,13 +116,13 @@ model::Tuning tuning_of(const description::TunedFile& file) {
   description::TunedFile::fields(file, visitor);
   return tuning;
 }
-description::TunedFile file_of(const TuneResult& result, const description::Log& log) {
+description::TunedFile file_of(const TuneResult& result, const description::Season& season) {
   description::TunedFile file;
   FromMap visitor{result.tuning.values};
   description::TunedFile::fields(file, visitor);
-  const std::string name = log.file.substr(log.file.find_last_of("/\\") + 1);
+  const std::string name = season.file.substr(season.file.find_last_of("/\\") + 1);
   file.log.value = name.size() <= description::longest_text ? input::printable(name) : "a log with a long name";
-  file.day = log.day;
+  file.day = season.lighting_ups.back().day;
   return file;
 }
 }  // namespace lumwright::tune

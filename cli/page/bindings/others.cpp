@@ -8,10 +8,11 @@
 namespace lumwright::page {
 Json tuned(const Json& question) {
   const Described told(question);
-  const description::Log log = description::read_log(source_of(question, "log", "log.yaml"));
-  const tune::TuneResult result = tune::tune(told.build, log);
-  return {{"told", report::tuned_report(result, log, "this page", style_of(told))},
-          {"tuned", description::write_tuned(tune::file_of(result, log))}};
+  const description::Season season =
+      description::season_of(description::read_log(source_of(question, "log", "log.yaml")));
+  const tune::TuneResult result = tune::tune(told.build, season);
+  return {{"told", report::tuned_report(result, season, "this page", style_of(told))},
+          {"tuned", description::write_tuned(tune::file_of(result, season))}};
 }
 Json choice(const Json& question) {
   const description::Bin bin = description::read_bin(source_of(question, "text", question.value("name", "bin.yaml")));

@@ -3,15 +3,20 @@
 #include "data/tuning.hpp"
 #include "numeric/least_squares.hpp"
 #include "tune/tune.hpp"
+#include <cmath>
 
 namespace lumwright::tune {
-/// One factor with its prior. `u` is its distance from the prior in prior sigmas.
+/// One factor with its prior, a normal law of the logarithm: all of them are above zero. `u` is its distance from the
+/// prior in prior sigmas.
 struct Factor {
   std::string key, name, unit;
   Kind kind;
   double prior, sigma;  // SI
   double least, most;   // SI
-  double at(double u) const { return prior + u * sigma; }
+  double day_to_day, drift;  // over the value; 0: none
+  std::string anew;
+  double log_sigma() const { return sigma / prior; }
+  double at(double u) const { return prior * std::exp(u * log_sigma()); }
 };
 std::vector<Factor> factors_of(const LightingUp& model);
 /// Throws ModelError for a value beyond the physics.
@@ -22,7 +27,7 @@ std::vector<TunedReading> readings_of(const description::Log& log, const descrip
                                       const Prediction& untuned);
 /// Single standard deviation of a reading without its own, at this value.
 double usual_sigma(Observable observable, double si);
-/// "water temperature of reading 3, at 2.2 min: 95 degC was read, 61 degC is the nearest the model comes".
+/// "water temperature of reading 3, at 2.2 min: 95 degC was read, the model has 61 degC".
 std::string missed(const TunedReading& reading, double misfit);
 
 /// Covariance of u with a prior of one for each.
