@@ -47,7 +47,7 @@ KindWords words_of(FileKind kind) {
     case FileKind::log:
       return {"a log", "tune FILE {}"};
     case FileKind::season:
-      return {"a season", "tune FILE {}"};
+      return {"a season", "season FILE {}"};
     case FileKind::description:
       break;
   }

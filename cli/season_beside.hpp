@@ -2,11 +2,12 @@
 #pragma once
 #include "description/season.hpp"
 #include "shelf.hpp"
-#include <optional>
 #include <string>
 
 namespace lumwright::cli {
 std::string season_name(const std::string& description);
-/// Nothing where there is no such file. Throws FileError or InputError for one that cannot be used.
-std::optional<description::Season> season_beside(const Shelf* shelf, const std::string& description);
+/// Its name where it is there; else throws UsageError that says how to begin one, or to name a log behind `command`.
+std::string season_to_read(const Shelf* shelf, const std::string& description, const std::string& command);
+/// A season, or a log as the case of one. Throws FileError or InputError for a file that cannot be used.
+description::Season season_told(const Shelf* shelf, const std::string& file);
 }  // namespace lumwright::cli

@@ -24,23 +24,11 @@ TuneOptions tune_options(const Words& words) {
   if (options.file == "-")
     throw UsageError("`tune` keeps its result beside the description, so FILE must be a file and not `-`");
   options.kept_in = tuned_name(options.file);
-  const std::string season = season_name(options.file);
-  if (options.log.empty() && !file_exists(options.shelf, season))
-    throw UsageError(
-        fmt::format("there is no season beside {0} yet: `lumwright log {0}` begins it, or name a log: "
-                    "lumwright tune FILE LOG",
-                    input::printable(options.file)));
-  if (options.log.empty()) options.log = season;
+  if (options.log.empty()) options.log = season_to_read(options.shelf, options.file, "tune");
   if (same_file(options.log, options.kept_in))
     throw UsageError("`tune` writes its result to " + input::printable(options.kept_in) +
                      ", so LOG cannot be that file");
   return options;
-}
-/// Of a season, or of a log as the case of one.
-description::Season season_told(const TuneOptions& options) {
-  const input::Source source = read_file(options.shelf, options.log);
-  if (is_of_kind(source, FileKind::season)) return description::read_season(source);
-  return description::season_of(read_as(FileKind::log, source, description::read_log));
 }
 /// Where there is a season and a log was taken in its place.
 std::string left_beside(const TuneOptions& options) {
@@ -53,7 +41,7 @@ Answer run_tune(const Words& words) {
   const TuneOptions options = tune_options(words);
   const description::Build build =
       read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
-  const description::Season season = season_told(options);
+  const description::Season season = season_told(options.shelf, options.log);
   try {
     const tune::TuneResult result = tune::tune(build, season);
     replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, season)));

@@ -143,7 +143,10 @@ std::vector<std::string> unbelieved(const tune::TuneFit& fit, const description:
 }
 std::string pack_words(const tune::PackState& pack) {
   static const double sure = data::season_constant("sure_at");
-  const auto mAh = [](double si) { return format_number(si / 3.6, 2); };
+  const auto mAh = [](double si) {  // three figures
+    const double number = si / 3.6, step = std::pow(10.0, std::floor(std::log10(number)) - 2.0);
+    return fmt::format("{:.0f}", std::round(number / step) * step);
+  };
   std::string text =
       fmt::format("The pack holds {} mAh ({} to {}), by {} charge{} after it had run flat", mAh(pack.capacity.value),
                   mAh(pack.capacity.low), mAh(pack.capacity.high), pack.charges, pack.charges == 1 ? "" : "s");

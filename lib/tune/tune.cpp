@@ -96,6 +96,9 @@ struct FromMap {
 TuneResult tune(const description::Build& build, const description::Season& season) {
   SeasonFit search(build, season);
   search.search();
+  return told_by(search, build, season);
+}
+TuneResult told_by(const SeasonFit& search, const description::Build& build, const description::Season& season) {
   TuneResult result{.fit = outcome_of(search, season), .tuning = {}, .own_blower = {}, .working = {}, .pack = {}};
   for (TunedFactor& f : result.fit.factors) {
     if (!f.determined) continue;

@@ -27,6 +27,7 @@ class MadeUpSeason {
     double probe_lag = 0.0;  // seconds
     bool lag_is_told = true;
     int least_days = 3, most_days = 20;
+    std::optional<double> soot{};  // what each lighting-up adds to the heat, in place of one that is drawn
     double flat = 0.3;  // share of the days on which the pack ran flat before
   };
   MadeUpSeason(const description::Build& build, unsigned seed, Ways ways) : build_(build), ways_(ways), random_(seed) {
@@ -45,6 +46,10 @@ class MadeUpSeason {
   const std::vector<Factor>& factors() const { return factors_; }
   double pack_now() const { return std::exp(pack_level_ + pack_slope_ * months(days_ - 1)); }  // A s
   double pack_slope() const { return pack_slope_; }
+  /// On one of its days, from 0.
+  std::optional<Duration> minutes_of(int day, GaugePressure gauge) const {
+    return model(day).time_to(gauge, tuning_at(factors_, u_[static_cast<std::size_t>(day)]));
+  }
   /// At the lighting-up behind the last, as described.
   std::optional<Duration> next_minutes(GaugePressure gauge) const {
     return LightingUp(build_, {}).time_to(gauge, tuning_at(factors_, u_.back()));
@@ -64,6 +69,7 @@ class MadeUpSeason {
     for (const Factor& f : factors_) {
       engine_.push_back(normal());
       drift_.push_back(normal() * f.drift / f.log_sigma());
+      if (ways_.soot && f.key == "tuned.heat") drift_.back() = *ways_.soot / f.log_sigma();
       scatter_.push_back(f.day_to_day / f.log_sigma() * std::exp(data::season_constant("scatter_spread") * normal()));
     }
     days_ = std::uniform_int_distribution<int>(ways_.least_days, ways_.most_days)(random_);
@@ -79,7 +85,8 @@ class MadeUpSeason {
       const bool next = d == days_;
       std::string done;
       for (auto& [key, count] : counts)
-        if (!next && d > 0 && uniform(0.0, 1.0) < 0.1) count = 0, done += (done.empty() ? "" : ", ") + key + ": yes";
+        if (!next && d > 0 && !ways_.soot && uniform(0.0, 1.0) < 0.1)
+          count = 0, done += (done.empty() ? "" : ", ") + key + ": yes";
       counts_.push_back(counts);
       std::vector<double> u;
       for (std::size_t k = 0; k < factors_.size(); ++k) u.push_back(engine_u(k, counts) + scatter_[k] * normal());

@@ -6,6 +6,9 @@ namespace lumwright::tune {
 /// Throws ModelError where the readings tell nothing, or contradict each other too much.
 TuneFit outcome_of(const SeasonFit& fit, const description::Season& season);
 
+/// The same, rounded as in the file, and what it means for the description.
+TuneResult told_by(const SeasonFit& fit, const description::Build& build, const description::Season& season);
+
 /// Minutes to a pressure about some factors, straight in their logarithm.
 class Minutes {
  public:
