@@ -4,6 +4,7 @@
 #include "file_kind.hpp"
 #include "input/utf8.hpp"
 #include "paper.hpp"
+#include "priors_beside.hpp"
 #include "quantity/errors.hpp"
 #include "report/season.hpp"
 #include "season_beside.hpp"
@@ -36,8 +37,9 @@ Answer run_season(const Words& words) {
   const description::Build build =
       read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
   const description::Season season = season_told(options.shelf, options.season);
+  const std::optional<model::Tuning> usual = priors_beside(options.shelf, options.file);
   try {
-    const tune::SeasonStory story = tune::season_story(build, season);
+    const tune::SeasonStory story = tune::season_story(build, season, usual ? &*usual : nullptr);
     if (!options.folder.empty()) return to_season_folder(options, story, season);
     return {report::season_report(story, season, options.style)};
   } catch (const ModelError& e) {

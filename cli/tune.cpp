@@ -4,6 +4,7 @@
 #include "file_kind.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
+#include "priors_beside.hpp"
 #include "quantity/errors.hpp"
 #include "report/tuned.hpp"
 #include "season_beside.hpp"
@@ -42,8 +43,9 @@ Answer run_tune(const Words& words) {
   const description::Build build =
       read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
   const description::Season season = season_told(options.shelf, options.log);
+  const std::optional<model::Tuning> usual = priors_beside(options.shelf, options.file);
   try {
-    const tune::TuneResult result = tune::tune(build, season);
+    const tune::TuneResult result = tune::tune(build, season, usual ? &*usual : nullptr);
     replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, season)));
     return {report::tuned_report(result, season, options.kept_in, options.style) + left_beside(options)};
   } catch (const ModelError& e) {

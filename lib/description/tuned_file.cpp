@@ -41,4 +41,13 @@ std::string write_tuned(const TunedFile& tuned) {
          "# those of the description beside it. Delete the file to go back.\n" +
          writer.out;
 }
+std::string write_pooled(const TunedFile& usual) {
+  PartWriter writer(0);
+  TunedFile::fields(usual, writer);
+  return "# Written by lumwright priors, from the records of a club. `tune` and `season` take these values for usual "
+         "in "
+         "place\n"
+         "# of those of the tables. Delete the file to go back.\n" +
+         writer.out;
+}
 }  // namespace lumwright::description

@@ -76,6 +76,7 @@ struct TunedFile {
 };
 /// Throws InputError that holds every fault, as read_build does; also for a file that tunes nothing.
 TunedFile read_tuned(const input::Source& source);
-/// Reads back to the same values.
+/// Both read back to the same values; they differ in what they say of themselves at the head.
 std::string write_tuned(const TunedFile& tuned);
+std::string write_pooled(const TunedFile& usual);
 }  // namespace lumwright::description

@@ -7,9 +7,10 @@ namespace {
 constexpr double difference_step = 0.1;  // prior sigmas: far above the solver's noise, little curvature
 
 /// This day's own priors for the factors of the season.
-std::vector<Factor> own_priors(const LightingUp& model, const std::vector<Factor>& factors) {
+std::vector<Factor> own_priors(const LightingUp& model, const std::vector<Factor>& factors,
+                               const model::Tuning* usual) {
   std::vector<Factor> own = factors;
-  for (const Factor& here : factors_of(model))
+  for (const Factor& here : factors_of(model, usual))
     for (Factor& one : own)
       if (one.key == here.key) one = here;
   return own;
@@ -17,8 +18,8 @@ std::vector<Factor> own_priors(const LightingUp& model, const std::vector<Factor
 }  // namespace
 
 Day::Day(const description::Build& build, const description::Log& log, Duration probe_lag,
-         const std::vector<Factor>& factors)
-    : model_(build, log, probe_lag), factors_(own_priors(model_, factors)) {
+         const std::vector<Factor>& factors, const model::Tuning* usual)
+    : model_(build, log, probe_lag), factors_(own_priors(model_, factors, usual)) {
   readings_ = readings_of(log, model_.build(), model_.predict({}));
   for (std::size_t i = 0; i < readings_.size(); ++i)
     if (readings_[i].left_out.empty()) used_.push_back(i);

@@ -16,7 +16,7 @@ model::Inputs usual_inputs(description::Build build) {
 }
 }  // namespace
 
-std::vector<Factor> factors_of(const LightingUp& model) {
+std::vector<Factor> factors_of(const LightingUp& model, const model::Tuning* pooled) {
   const model::Inputs usual = usual_inputs(model.build());
   std::vector<Factor> found;
   for (const data::TuneFactor& row : data::tune_factors()) {
@@ -29,9 +29,14 @@ std::vector<Factor> factors_of(const LightingUp& model) {
       half = row.spread ? *row.spread * input->value.si
                         : 0.5 * (like->high - like->low) * input->value.si / like->value.si;
     }
-    found.push_back({row.key, row.name, row.unit, kind, input->value.si, 0.5 * half, parse_band(row.least, kind).value,
-                     parse_band(row.most, kind).value, row.day_to_day.value_or(0.0), row.drift.value_or(0.0),
-                     row.anew});
+    double prior = input->value.si;
+    const double usual_log_sigma = 0.5 * half / prior;
+    if (const auto given = pooled != nullptr ? pooled->values.find(row.key) : decltype(pooled->values.end()){};
+        pooled != nullptr && given != pooled->values.end())
+      prior = given->second.value.si, half = 0.5 * (given->second.high - given->second.low);
+    found.push_back({row.key, row.name, row.unit, kind, prior, 0.5 * half, parse_band(row.least, kind).value,
+                     parse_band(row.most, kind).value, row.day_to_day.value_or(0.0), row.drift.value_or(0.0), row.anew,
+                     usual_log_sigma});
   }
   return found;
 }

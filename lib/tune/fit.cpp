@@ -55,7 +55,7 @@ class Telling {
                     .settled_by = ""};
     const Mixture now = posterior_.of(alone(k, false)), next = posterior_.of(alone(k, true));
     out.engine = {f.at(now.quantile(0.5)), f.at(now.quantile(0.1)), f.at(now.quantile(0.9))};
-    out.determined = now.sigma() < determined_below;
+    out.determined = now.sigma() * f.log_sigma() < determined_below * f.usual_log_sigma;
     if (out.determined) {
       out.value = f.at(next.mean());
       out.sigma = next.sigma() * f.log_sigma() * out.value;

@@ -52,8 +52,8 @@ std::vector<Vector> counts_of(const description::Season& season, const std::vect
   return all;
 }
 
-SeasonFit::SeasonFit(const description::Build& build, const description::Season& season) {
-  factors_ = factors_of(LightingUp(build, {}));
+SeasonFit::SeasonFit(const description::Build& build, const description::Season& season, const model::Tuning* usual) {
+  factors_ = factors_of(LightingUp(build, {}), usual);
   law_ = law_of(factors_);
   scatter_ = law_.usual_scatter;
   counts_ = counts_of(season, factors_);
@@ -63,7 +63,7 @@ SeasonFit::SeasonFit(const description::Build& build, const description::Season&
     const description::Log& log = season.lighting_ups[i];
     try {
       if (log.readings.empty()) throw ModelError("it has no readings");
-      Day day(build, log, lag, factors_);
+      Day day(build, log, lag, factors_, usual);
       if (day.used().empty()) throw ModelError("no reading of the log can be used: " + day.readings().front().left_out);
       day.draw_line(Vector(factors_.size(), 0.0));
       days_.push_back(std::move(day));

@@ -11,8 +11,8 @@ constexpr double told_within = 0.15;  // of the minutes, one sigma: a day whose 
 
 class Narrator {
  public:
-  Narrator(const description::Build& build, const description::Season& season)
-      : build_(build), season_(season), fit_(build, season) {
+  Narrator(const description::Build& build, const description::Season& season, const model::Tuning* usual)
+      : build_(build), season_(season), fit_(build, season, usual) {
     fit_.search();
   }
   SeasonStory tell() {
@@ -129,7 +129,8 @@ class Narrator {
 };
 }  // namespace
 
-SeasonStory season_story(const description::Build& build, const description::Season& season) {
-  return Narrator(build, season).tell();
+SeasonStory season_story(const description::Build& build, const description::Season& season,
+                         const model::Tuning* usual) {
+  return Narrator(build, season, usual).tell();
 }
 }  // namespace lumwright::tune

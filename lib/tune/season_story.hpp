@@ -30,5 +30,6 @@ struct SeasonStory {
 };
 /// Expected bands hold eight of ten: they know the days before, never the day itself. Throws ModelError as `tune` does,
 /// and where the description gives no pressure to tell minutes to.
-SeasonStory season_story(const description::Build& build, const description::Season& season);
+SeasonStory season_story(const description::Build& build, const description::Season& season,
+                         const model::Tuning* usual = nullptr);
 }  // namespace lumwright::tune

@@ -42,7 +42,7 @@ SteamTime steam_time(const description::Build& build, const SeasonFit& fit, cons
     }
   };
   const std::size_t n = fit.factors().size();
-  out.before = time_with({});
+  out.before = time_with(tuning_at(fit.factors(), Vector(n, 0.0)));
   out.after = time_with(tuning);
   out.band_before = band(Posterior(fit.law(), {}, 0), Vector(n, 0.0));
   Vector about(n, 0.0);
@@ -93,8 +93,8 @@ struct FromMap {
 };
 }  // namespace
 
-TuneResult tune(const description::Build& build, const description::Season& season) {
-  SeasonFit search(build, season);
+TuneResult tune(const description::Build& build, const description::Season& season, const model::Tuning* usual) {
+  SeasonFit search(build, season, usual);
   search.search();
   return told_by(search, build, season);
 }
@@ -119,10 +119,14 @@ model::Tuning tuning_of(const description::TunedFile& file) {
   description::TunedFile::fields(file, visitor);
   return tuning;
 }
-description::TunedFile file_of(const TuneResult& result, const description::Season& season) {
+description::TunedFile file_of_values(const model::Tuning& tuning) {
   description::TunedFile file;
-  FromMap visitor{result.tuning.values};
+  FromMap visitor{tuning.values};
   description::TunedFile::fields(file, visitor);
+  return file;
+}
+description::TunedFile file_of(const TuneResult& result, const description::Season& season) {
+  description::TunedFile file = file_of_values(result.tuning);
   const std::string name = season.file.substr(season.file.find_last_of("/\\") + 1);
   file.log.value = name.size() <= description::longest_text ? input::printable(name) : "a log with a long name";
   file.day = season.lighting_ups.back().day;

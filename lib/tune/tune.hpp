@@ -84,13 +84,16 @@ struct TuneResult {
 /// Fits all lighting-ups of a season at once; a single log is the case of one. Each day has the engine's factors, a
 /// drift with every lighting-up, and a scatter of its own; the usual bands (two sigma; the author's own spreads where
 /// written) are their priors. Readings follow a contaminated normal law, so that a wrong one is named and has no say. A
-/// factor counts as determined when what is left of its sigma is below 0.7 of the prior's; the others stay as they
+/// factor counts as determined when what is left of its sigma is below 0.7 of the usual one; the others stay as they
 /// were, and what is not known of them counts in the uncertainty of those that are. Throws ModelError with a sentence
 /// for the user where the description cannot be solved, no reading can be used, the readings determine nothing, or no
 /// factors bring the model near most of the readings.
-TuneResult tune(const description::Build& build, const description::Season& season);
+/// `usual`, if any, has priors of the factors in place of those of the tables (tune/priors.hpp).
+TuneResult tune(const description::Build& build, const description::Season& season,
+                const model::Tuning* usual = nullptr);
 
 /// To and from the file beside the description.
 model::Tuning tuning_of(const description::TunedFile& file);
+description::TunedFile file_of_values(const model::Tuning& tuning);
 description::TunedFile file_of(const TuneResult& result, const description::Season& season);
 }  // namespace lumwright::tune

@@ -91,7 +91,7 @@ def check_shown_run():
 
 def check_heads():
     lines = ['check mine.yaml --samples 0', 'check mine.yaml --samples 0 --format json', 'explain fit.hot mine.yaml --samples 0',
-             'explain raise.time mine.yaml', 'trace mine.yaml', 'trace mine.yaml --json', 'log mine.yaml log.yaml', 'tune mine.yaml log.yaml', 'season mine.yaml', 'season mine.yaml -o season',
+             'explain raise.time mine.yaml', 'trace mine.yaml', 'trace mine.yaml --json', 'log mine.yaml log.yaml', 'tune mine.yaml log.yaml', 'season mine.yaml', 'season mine.yaml -o season', 'priors mine.yaml',
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
              'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',

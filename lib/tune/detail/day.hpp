@@ -10,7 +10,7 @@ class Day {
   /// `factors` are those of the season; this day's own priors are those of its fuel. Throws ModelError where a raise
   /// cannot be solved.
   Day(const description::Build& build, const description::Log& log, Duration probe_lag,
-      const std::vector<Factor>& factors);
+      const std::vector<Factor>& factors, const model::Tuning* usual);
   /// All of them; those that are not used say why.
   const std::vector<TunedReading>& readings() const { return readings_; }
   const std::vector<std::size_t>& used() const { return used_; }

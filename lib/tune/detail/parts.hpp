@@ -15,10 +15,12 @@ struct Factor {
   double least, most;   // SI
   double day_to_day, drift;  // over the value; 0: none
   std::string anew;
+  double usual_log_sigma;  // without what a club knows
   double log_sigma() const { return sigma / prior; }
   double at(double u) const { return prior * std::exp(u * log_sigma()); }
 };
-std::vector<Factor> factors_of(const LightingUp& model);
+/// Their priors from the tables and what is written, or from `usual` where that has them.
+std::vector<Factor> factors_of(const LightingUp& model, const model::Tuning* usual = nullptr);
 /// Throws ModelError for a value beyond the physics.
 model::Tuning tuning_at(const std::vector<Factor>& factors, const std::vector<double>& u);
 

@@ -10,7 +10,8 @@ std::vector<Vector> counts_of(const description::Season& season, const std::vect
 class SeasonFit {
  public:
   /// Throws ModelError where the description cannot be solved, or no reading of any day can be used.
-  SeasonFit(const description::Build& build, const description::Season& season);
+  /// `usual`, if any, has priors in place of those of the tables.
+  SeasonFit(const description::Build& build, const description::Season& season, const model::Tuning* usual);
   /// Gauss and Newton on straight lines through the misfits, readings weighed anew (EM) until nothing moves.
   void search();
 
