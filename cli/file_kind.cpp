@@ -29,6 +29,9 @@ std::optional<FileKind> kind_of_file(const input::Source& source) {
   }
   if (has_any(root, {"fans", "packs", "engines", "drawers", "step_ups"})) return FileKind::bin;
   if (has_any(root, {"lighting_ups"})) return FileKind::season;
+  const input::Node* readings = input::child(root, "readings");
+  const bool one_set = readings != nullptr && readings->kind == input::Node::Kind::map;
+  if (one_set || has_any(root, {"outlet"})) return FileKind::proof;
   if (has_any(root, {"meter", "box"}) || readings_have(root, "depression")) return FileKind::readings;
   if (has_any(root, {"started_at"}) || readings_have(root, "time")) return FileKind::log;
   if (has_any(root, {"engine", "fan"})) return FileKind::description;
@@ -48,6 +51,8 @@ KindWords words_of(FileKind kind) {
       return {"a log", "tune FILE {}"};
     case FileKind::season:
       return {"a season", "season FILE {}"};
+    case FileKind::proof:
+      return {"readings of a finished unit", "prove FILE {}"};
     case FileKind::description:
       break;
   }

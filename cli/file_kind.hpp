@@ -4,7 +4,7 @@
 #include "words.hpp"
 
 namespace lumwright::cli {
-enum class FileKind { description, bin, readings, log, season };
+enum class FileKind { description, bin, readings, log, season, proof };
 /// The file is plainly of that kind.
 bool is_of_kind(const input::Source& source, FileKind kind);
 /// Throws UsageError that names the right command where the file is plainly of another kind than `wanted`.

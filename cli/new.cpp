@@ -2,6 +2,7 @@
 #include "commands.hpp"
 #include "data/first_words.hpp"
 #include "description/log.hpp"
+#include "description/proof.hpp"
 #include "description/readings.hpp"
 #include "description/schema.hpp"
 #include "description/template.hpp"
@@ -15,12 +16,12 @@ namespace lumwright::cli {
 namespace {
 struct NewOptions {
   std::string file;  // "-" is standard output
-  bool readings, bin, log, ask;
+  bool readings, bin, log, proof, ask;
   Around around;
 };
 NewOptions new_options(const Words& words) {
-  return {words.needed("FILE"), words.has("--readings"), words.has("--bin"),
-          words.has("--log"),   words.has("--ask"),      words.around};
+  return {words.needed("FILE"),  words.has("--readings"), words.has("--bin"), words.has("--log"),
+          words.has("--proof"), words.has("--ask"),      words.around};
 }
 /// A kind of file to begin with: what is written, and what is said of it; {0} is its name.
 struct Beginning {
@@ -41,17 +42,22 @@ const Beginning beginnings[] = {
      "Take the `#` away from what you have, write your own things, then: lumwright choose {0}\n"},
     {"log", description::new_log,
      "{0} is written: a log of a lighting-up, with every key explained behind a `#`.\n"
-     "With your own readings in it, and FILE your description: lumwright tune FILE {0}\n"}};
+     "With your own readings in it, and FILE your description: lumwright tune FILE {0}\n"},
+    {"proof", description::new_proof,
+     "{0} is written: readings of the finished unit, with every key explained behind a `#`.\n"
+     "What each should be, with FILE your description: lumwright prove FILE\n"
+     "With your own readings in it: lumwright prove FILE {0}\n"}};
 Answer run_new(const Words& words) {
   const NewOptions options = new_options(words);
   if (options.ask) {
-    if (options.readings || options.bin || options.log)
-      throw UsageError("`--ask` asks for a description: leave `--readings`, `--bin` and `--log` out");
+    if (options.readings || options.bin || options.log || options.proof)
+      throw UsageError("`--ask` asks for a description: leave `--readings`, `--bin`, `--log` and `--proof` out");
     return ask(options.file, !options.around.plain && terminal_takes_colour());
   }
-  if (options.readings + options.bin + options.log > 1)
-    throw UsageError("`--readings`, `--bin` and `--log` are different files: give one");
-  const Beginning& begun = beginnings[options.readings ? 1 : options.bin ? 2 : options.log ? 3 : 0];
+  if (options.readings + options.bin + options.log + options.proof > 1)
+    throw UsageError("`--readings`, `--bin`, `--log` and `--proof` are different files: give one");
+  const Beginning& begun =
+      beginnings[options.readings ? 1 : options.bin ? 2 : options.log ? 3 : options.proof ? 4 : 0];
   const std::string text =
       data::first_lines("# ") + "#\n" + description::editor_line(begun.schema) + "#\n" + begun.text();
   if (options.file == "-") return {text};

@@ -1,7 +1,7 @@
 # The folders of lib/, lowest first, and which of them each links: it may include these, and what these may, never another.
 # Written here once: lib/CMakeLists.txt makes the libraries of it, tests/floors.cmake holds every include to it.
 set(floors quantity numeric input data matter draught fire power workshop boiler drawing
-  description model plan choose fan_test tune report)
+  description model plan choose fan_test tune prove report)
 set(floor_quantity "")
 set(floor_numeric quantity)
 set(floor_input quantity)
@@ -19,7 +19,8 @@ set(floor_plan model)
 set(floor_choose plan)
 set(floor_fan_test plan)
 set(floor_tune plan)
-set(floor_report choose fan_test tune drawing)
+set(floor_prove plan)
+set(floor_report choose fan_test tune prove drawing)
 
 # below_X: all that X may include
 foreach(floor IN LISTS floors)

@@ -3,10 +3,10 @@ set(public_headers
   # a description: read, written, changed, its keys and schema
   description/build.hpp description/reader.hpp description/writer.hpp description/settings.hpp description/keys.hpp
   description/schema.hpp description/template.hpp
-  # the other files: a bin, readings of a fan test, a log, what was tuned
-  description/bin.hpp description/readings.hpp description/log.hpp description/tuned_file.hpp
+  # the other files: a bin, readings of a fan test, a log, what was tuned, readings of a finished unit
+  description/bin.hpp description/readings.hpp description/log.hpp description/tuned_file.hpp description/proof.hpp
   # the answer
-  plan/assess.hpp plan/moves.hpp plan/sweep.hpp choose/choose.hpp fan_test/fan_test.hpp tune/tune.hpp
+  plan/assess.hpp plan/moves.hpp plan/sweep.hpp choose/choose.hpp fan_test/fan_test.hpp tune/tune.hpp prove/prove.hpp
   # as text, JSON, report and drawings
   report/screen.hpp report/text.hpp report/json.hpp report/explain.hpp report/files.hpp)
 

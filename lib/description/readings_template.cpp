@@ -1,5 +1,6 @@
 #include "data/how_measured.hpp"
 #include "description/log.hpp"
+#include "description/proof.hpp"
 #include "description/readings.hpp"
 #include "description/ways.hpp"
 #include "quantity/words.hpp"
@@ -106,6 +107,21 @@ std::string new_log() {
 #
 # Every quantity has its unit and may have a spread, as in 58 degC +- 2 K. The
 # best single log is the water from 50 to 90 degC, every minute, its mass weighed.
+
+)" + writer.out;
+}
+std::string new_proof() {
+  const Example example{"first trial", "", {}};
+  Writer writer(example, "");
+  const Proof empty;
+  Proof::fields(empty, writer);
+  return R"(# What was read on the finished unit: `lumwright prove` holds it against the plan.
+# `lumwright prove FILE` is the sheet that says where, how and in which band each
+# should lie. Everything waits behind a `#`, with an example: take the `#` away
+# from what you have read, and write your own values over the examples.
+#
+# Every quantity has its unit and may have a spread, as in 4.2 mmH2O +- 0.5 mmH2O,
+# which is then taken for what the instrument is good for.
 
 )" + writer.out;
 }

@@ -6,6 +6,7 @@
 #include "description/detail/part_reader.hpp"
 #include "description/detail/shop_forms.hpp"
 #include "description/log.hpp"
+#include "description/proof.hpp"
 #include "description/readings.hpp"
 #include "description/season.hpp"
 #include "description/values.hpp"
@@ -216,7 +217,7 @@ std::string schema_of(std::string_view file, std::string_view about, bool older_
 }  // namespace
 
 const std::vector<std::string_view>& schema_files() {
-  static const std::vector<std::string_view> all{"description", "bin", "readings", "log", "season"};
+  static const std::vector<std::string_view> all{"description", "bin", "readings", "log", "season", "proof"};
   return all;
 }
 std::string json_schema(std::string_view file) {
@@ -226,6 +227,7 @@ std::string json_schema(std::string_view file) {
   if (file == "readings") return schema_of<FanReadings>(file, "what was read at the test of a fan", false);
   if (file == "log") return schema_of<Log>(file, "what was read while steam was raised", false);
   if (file == "season") return schema_of<Season>(file, "every lighting-up of one engine", false);
+  if (file == "proof") return schema_of<Proof>(file, "what was read on the finished unit", false);
   throw std::logic_error("no schema of " + std::string(file));
 }
 std::string json_schema() { return json_schema("description"); }

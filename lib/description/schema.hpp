@@ -8,8 +8,8 @@ namespace lumwright::description {
 /// Draft 2020-12, from the same lists of keys that the reader walks. Accepts what the reader accepts; it cannot say
 /// what needs arithmetic: limits of quantities with units, rising points, contradictions.
 std::string json_schema();
-/// The same of "description", "bin", "readings" (of a fan test), "log" (of a lighting-up) or "season"; std::logic_error
-/// for others.
+/// The same of "description", "bin", "readings" (of a fan test), "log" (of a lighting-up), "season" or "proof" (of a
+/// finished unit); std::logic_error for others.
 std::string json_schema(std::string_view file);
 /// Those five, in that order.
 const std::vector<std::string_view>& schema_files();

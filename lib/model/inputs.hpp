@@ -75,6 +75,13 @@ class Inputs {
     return from_si<Q>(assume(key, {Q(band.value), T::to_si(band.low), T::to_si(band.high), "", Origin::assumed, true},
                              std::move(note)));
   }
+  /// What no description tells: what is wrong with a unit as it was made. None of it, unless a draw supposes it
+  /// (prove/): it is neither listed nor drawn with the spreads.
+  template <class Q>
+  Q hidden(std::string_view key) {
+    if (!draw_) return Q(0.0 * from_si<Q>(1.0));
+    return from_si<Q>(draw_(key, {AnyQuantity(0.0, kind_of<Q>), 0.0, 0.0, "", Origin::assumed}));
+  }
   std::string usual(const description::Text& given);
   int count(const description::Count& given, int otherwise, std::string_view why);
   /// Lists what stands in for a part of which nothing is said (data/typical.yaml).

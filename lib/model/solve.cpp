@@ -29,6 +29,13 @@ Solved solve_cold(const description::Build& build, const Tuning* tuning) {
   solved.unit = solve_unit(build, solved.inputs, limits_of(solved));
   return solved;
 }
+Solved solve_sample(const description::Build& build, Draw draw, SampleReach reach, const Tuning* tuning) {
+  Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
+  solve_parts(solved);
+  if (reach == SampleReach::fire)
+    solved.raise = solve_raise(build, solved.inputs, solved.fan, solved.supply, solved.draught);
+  return solved;
+}
 Solved solve(const description::Build& build, Draw draw, const Tuning* tuning) {
   Solved solved{.build = build, .inputs = Inputs(std::move(draw), tuning), .units = UnitSystem::as_written};
   solve_parts(solved);

@@ -96,7 +96,9 @@ void adapter_parts(const description::Build& build, Inputs& inputs, draught::Gas
   const auto outside = needed(inputs, tube.outside, missing);
   const auto length = needed(inputs, tube.length, missing);
   if (!outside || !length) return;
-  const Length wall = inputs.usual(tube.wall), bore = *outside - 2.0 * wall;
+  const Length wall = inputs.usual(tube.wall);
+  // what lies in the tube leaves a rounder, narrower way
+  const Length bore = (*outside - 2.0 * wall) * std::sqrt(1.0 - inputs.hidden<double>("fault.tube_shut"));
   if (bore <= 0.0 * mm)
     throw Refused("draught.flow", "the walls of the adapter tube leave no bore",
                   "measure `adapter.tube.outside` and `adapter.tube.wall` once more");
@@ -161,6 +163,10 @@ void box_parts(const description::Build& build, Inputs& inputs, const Outcome<So
   if (holes > 0 && each)
     path.bleed =
         draught::Hole{static_cast<double>(holes) * circle(*each), draught::discharge_coefficient("sharp hole").value};
+  // a lid or joint that leaks lets air in where bleed holes do
+  if (const Area leak = inputs.hidden<Area>("fault.box_leak"); leak > 0.0 * m2)
+    path.bleed = draught::Hole{(path.bleed ? path.bleed->area : 0.0 * m2) + leak,
+                               draught::discharge_coefficient("sharp hole").value};
 }
 
 // Water at own-blower pressure: the fire burns brightest against it, and the gas is hottest.

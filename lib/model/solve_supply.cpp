@@ -180,6 +180,18 @@ void add_limits(SolvedSupply& s, const description::Build& build, Inputs& inputs
   if (!s.output_most) s.output_most = s.module->output_most;
 }
 
+/// One cell of the string that gives less than its fellows and has more resistance than they.
+power::Pack pack_of(const power::PackInput& input, Inputs& inputs) {
+  power::Pack pack = power::make_pack(input);
+  const Voltage lost = inputs.hidden<Voltage>("fault.cell_voltage_lost");
+  if (lost <= 0.0 * V) return pack;
+  for (Voltage& v : pack.curve.voltage) v = std::max(v - lost, 0.05 * v);
+  const Resistance more = inputs.hidden<Resistance>("fault.cell_resistance");
+  pack.inside += more;
+  if (pack.inside_at_once) *pack.inside_at_once += more;
+  return pack;
+}
+
 void add_weak_cell(SolvedSupply& s, const data::ConditionRow& condition) {
   const data::CellRow& cell = s.pack_input.cell;
   s.weakest = condition.weakest.value;
@@ -198,7 +210,7 @@ Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inpu
     if (!law || !build.supply.pack.cell) return std::nullopt;
     const Resistance leads = leads_of(build, inputs);
     InTheWay outside = in_the_way(build, inputs);
-    outside.resistance += leads + fuse_of(build, inputs);
+    outside.resistance += leads + fuse_of(build, inputs) + inputs.hidden<Resistance>("fault.contact");
     const power::PackInput input = pack_input(build, inputs, outside);
     must_stand(input.cell.chemistry, input.temperature);
     std::optional<data::StepUpRow> module;
@@ -208,7 +220,7 @@ Outcome<SolvedSupply> solve_supply(const description::Build& build, Inputs& inpu
                           .motor = data::motor_shares(),
                           .regulator_dropout = data::fan_electrics().regulator_dropout};
     if (has_step_up(build.supply.step_up)) feed.step_up = step_up(build, inputs, law->rated_voltage, module);
-    const power::Pack pack = power::make_pack(input);
+    const power::Pack pack = pack_of(input, inputs);
     const auto stop = stop_voltage(build, inputs, input.cell, input.series);
     const power::Run run = power::discharge(pack, feed, stop);
     check_run(run, stop, input.charged);

@@ -32,6 +32,10 @@ struct Solved {
 /// A tuning must outlive it.
 Solved solve(const description::Build& build, Draw draw = {}, const Tuning* tuning = nullptr);
 
+/// One of many samples, without the light-ups; without the raise, too, where only what is cold is asked.
+enum class SampleReach { cold, fire };
+Solved solve_sample(const description::Build& build, Draw draw, SampleReach reach, const Tuning* tuning = nullptr);
+
 /// The same without the raise and the light-ups, which are most of the work.
 Solved solve_cold(const description::Build& build, const Tuning* tuning = nullptr);
 }  // namespace lumwright::model

@@ -59,6 +59,11 @@ auto find_column(Columns& columns, std::string_view key) -> decltype(columns.dat
 Samples try_samples(const description::Build& build, const model::Solved& central, const model::Tuning* tuning,
                     const SamplesAsked& asked);
 
+/// Gives results their bands. A band runs from the tenth to the ninetieth hundredth of the samples; where the value as
+/// described lies outside (a spread to one side), the band is widened to it. A time that is never reached counts as
+/// longer than all others.
+void add_result_bands(std::vector<model::Result>& results, const Samples& samples);
+
 /// The value below which a share `u` of a spread lies: uniform between low and high, or a triangle with its peak at the
 /// value (JCGM 101:2008, 6.4.2 and 6.4.5, the triangle here with its own mode).
 double drawn_from(const model::Input& input, std::string_view key, double u);

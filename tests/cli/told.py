@@ -30,6 +30,7 @@ def bench(folder):
         shutil.copy(EXAMPLES / 'tarn-beck.yaml', folder / name)
     shutil.copy(EXAMPLES / 'readings' / 'unmarked-fan.yaml', folder / 'fan.yaml')
     shutil.copy(EXAMPLES / 'bins' / 'tarn-beck-shed.yaml', folder / 'shed.yaml')
+    shutil.copy(EXAMPLES / 'proofs' / 'tarn-beck-first-trial.yaml', folder / 'readings.yaml')
     (folder / '.local/share/bash-completion/completions').mkdir(parents=True)
     help_of_tune = run('lumwright help tune', folder).stdout
     found = re.search(r'^Example of a log\n(( +).*?)(?=\n\s*\n|\Z)', help_of_tune, re.M | re.S)
@@ -92,6 +93,7 @@ def check_shown_run():
 def check_heads():
     lines = ['check mine.yaml --samples 0', 'check mine.yaml --samples 0 --format json', 'explain fit.hot mine.yaml --samples 0',
              'explain raise.time mine.yaml', 'trace mine.yaml', 'trace mine.yaml --json', 'log mine.yaml log.yaml', 'tune mine.yaml log.yaml', 'season mine.yaml', 'season mine.yaml -o season', 'priors mine.yaml',
+             'prove mine.yaml --samples 0', 'prove mine.yaml readings.yaml', 'prove mine.yaml readings.yaml --format json', 'new --proof -',
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
              'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',

@@ -24,6 +24,7 @@ def runs(examples, folder):
     return [["check", build, "--samples", "8"], ["check", build, "--samples", "8", "--format", "json"], ["check", broken],
             ["check", examples / "high-tarn-32mm.yaml", "--samples", "0", "--units", "imperial"],
             ["explain", "fit.hot", build, "--samples", "0"], ["trace", build], ["tune", mine, log],
+            ["prove", build, "--samples", "8"], ["prove", build, examples / "proofs" / "tarn-beck-first-trial.yaml", "--samples", "100"],
             ["report", build, "-o", folder / "report", "--samples", "8"], ["draw", other, "-o", folder / "drawn", "--draft"],
             ["sheet", build], ["choose", examples / "bins" / "tarn-beck-shed.yaml", "-o", folder / "chosen"],
             ["bench", examples / "readings" / "unmarked-fan.yaml"], ["bench", examples / "readings" / "unmarked-fan.yaml", "--box"],

@@ -101,6 +101,10 @@ for path in glob.glob(os.path.join(examples, "bins", "*.yaml")):
     answers["choose"] = hold("choose", path, "choose", "--format", "json", path)
 for path in glob.glob(os.path.join(examples, "readings", "*.yaml")):
     answers["bench"] = hold("bench", path, "bench", "--format", "json", path)
+for path in glob.glob(os.path.join(examples, "proofs", "*.yaml")):
+    unit = os.path.join(examples, "tarn-beck.yaml")
+    hold("prove", unit, "prove", "--format", "json", unit)
+    answers["prove"] = hold("prove", path, "prove", "--format", "json", unit, path)
 
 # what is wrong is seen: a key too many, one too few, a text for a number
 for kind in kinds:

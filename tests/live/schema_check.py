@@ -126,7 +126,8 @@ for path, value in refused:
         print(f"{path}: {value}: the reader accepts what this test takes for broken")
 
 # the other kinds of file: valid schemas that take the examples and no key that there is not
-others = [("bin", os.path.join(examples, "bins", "*.yaml")), ("readings", os.path.join(examples, "readings", "*.yaml"))]
+others = [("bin", os.path.join(examples, "bins", "*.yaml")), ("readings", os.path.join(examples, "readings", "*.yaml")),
+          ("proof", os.path.join(examples, "proofs", "*.yaml"))]
 for kind, pattern in others + [("log", os.path.join(examples, "logs", "*.yaml")), ("season", os.path.join(examples, "seasons", "*.yaml"))]:
     other = json.loads(run("schema", kind).stdout)
     Draft202012Validator.check_schema(other)

@@ -5,10 +5,6 @@
 #include "plan/samples.hpp"
 
 namespace lumwright::plan {
-/// Gives results their bands. A band runs from the tenth to the ninetieth hundredth of the samples; where the value as
-/// described lies outside (a spread to one side), the band is widened to it. A time that is never reached counts as
-/// longer than all others.
-void add_result_bands(std::vector<model::Result>& results, const Samples& samples);
 /// Puts what else the samples show into an assessment of the build as it stands.
 void add_bands(Assessment& assessment, const model::Solved& central, const Samples& samples, const SamplesAsked& asked);
 

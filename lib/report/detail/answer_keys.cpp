@@ -134,7 +134,8 @@ const std::vector<AnswerKind>& answer_kinds() {
   static const std::vector<AnswerKind> all{{"check", "check --format json", keys_of_check()},
                                            {"trace", "trace --json", keys_of_trace()},
                                            {"choose", "choose --format json", keys_of_choose()},
-                                           {"bench", "bench --format json", keys_of_bench()}};
+                                           {"bench", "bench --format json", keys_of_bench()},
+                                           {"prove", "prove --format json", keys_of_prove()}};
   return all;
 }
 }  // namespace lumwright::report

@@ -28,5 +28,6 @@ std::vector<AnswerKey> keys_of_check();
 std::vector<AnswerKey> keys_of_combination();  // wherever one of `choose` is told
 std::vector<AnswerKey> keys_of_choose();
 std::vector<AnswerKey> keys_of_bench();
+std::vector<AnswerKey> keys_of_prove();
 std::vector<AnswerKey> keys_of_trace();
 }  // namespace lumwright::report
