@@ -51,7 +51,7 @@ const CommandRow schema_command{
     .headline = "schema KIND: print the JSON Schema of a kind of file",
     .about = R"(  For editors that complete keys and mark mistakes while you type: `new` writes
   the line by which they find it. The kinds are description (usual), bin,
-  readings, log, season and proof. The kind answer is what commands tell in JSON,
+  readings, log, season, proof. The kind answer is what commands print in JSON,
   for programs that read it.
 )",
     .below = R"(Examples

@@ -20,7 +20,7 @@ struct NewOptions {
   Around around;
 };
 NewOptions new_options(const Words& words) {
-  return {words.needed("FILE"),  words.has("--readings"), words.has("--bin"), words.has("--log"),
+  return {words.needed("FILE"), words.has("--readings"), words.has("--bin"), words.has("--log"),
           words.has("--proof"), words.has("--ask"),      words.around};
 }
 /// A kind of file to begin with: what is written, and what is said of it; {0} is its name.
@@ -56,8 +56,7 @@ Answer run_new(const Words& words) {
   }
   if (options.readings + options.bin + options.log + options.proof > 1)
     throw UsageError("`--readings`, `--bin`, `--log` and `--proof` are different files: give one");
-  const Beginning& begun =
-      beginnings[options.readings ? 1 : options.bin ? 2 : options.log ? 3 : options.proof ? 4 : 0];
+  const Beginning& begun = beginnings[options.readings ? 1 : options.bin ? 2 : options.log ? 3 : options.proof ? 4 : 0];
   const std::string text =
       data::first_lines("# ") + "#\n" + description::editor_line(begun.schema) + "#\n" + begun.text();
   if (options.file == "-") return {text};

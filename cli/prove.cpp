@@ -9,7 +9,7 @@
 #include "report/proof.hpp"
 #include "shelf.hpp"
 #include "style.hpp"
-#include <fmt/format.h>
+#include <algorithm>
 
 namespace lumwright::cli {
 namespace {
@@ -22,9 +22,7 @@ struct ProveOptions : DescriptionOptions {
 ProveOptions prove_options(const Words& words) {
   ProveOptions options{sampled_options(words, words.needed("FILE")), style_of(words), format_of(words),
                        words.has("--full"), words.text("READINGS")};
-  if (!options.readings.empty() && options.samples < data::judging().least_samples)
-    throw UsageError(fmt::format("causes are weighed in {} samples or more: --samples {}", data::judging().least_samples,
-                                 data::judging().least_samples));
+  if (!options.readings.empty()) options.samples = std::max(options.samples, data::judging().least_samples);
   return options;
 }
 Answer told_sheet(const ProveOptions& options, const prove::Sheet& sheet) {
@@ -67,7 +65,8 @@ const CommandRow prove_command{
   wired backwards or the wrong way up, a tired pack, a weak cell, a bad contact,
   a step-up set wrong, a gap wider than measured; or nothing at all. Each is put
   into the model in many sizes and solved in the same samples as the bands. What
-  the readings cannot tell apart is said, with the one reading that would.
+  the readings cannot tell apart is said, with the one reading that would. It
+  takes 100 samples or more.
 
   `lumwright new --proof FILE` writes a file of readings to fill in. Fires are
   lit out of doors only; all but the last reading are taken cold.

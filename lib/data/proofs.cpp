@@ -4,9 +4,19 @@
 namespace lumwright::data {
 namespace {
 ProofRow proof_of(const Row& row) {
-  return {row.text("id"),   row.text("name"), row.text("of"),     row.text("tool"),
-          row.text("where"), row.text("how"),  row.yes("fire"),    row.has("within") ? row.number("within") : 0.0,
-          row.text("within_at_least"), row.text("label", ""), row.has("label") ? row.number("label_within") : 0.0, row.has("answers") ? row.texts("answers") : std::vector<std::string>{}, row.basis()};
+  return {row.text("id"),
+          row.text("name"),
+          row.text("of"),
+          row.text("tool"),
+          row.text("where"),
+          row.text("how"),
+          row.yes("fire"),
+          row.has("within") ? row.number("within") : 0.0,
+          row.text("within_at_least"),
+          row.text("label", ""),
+          row.has("label") ? row.number("label_within") : 0.0,
+          row.has("answers") ? row.texts("answers") : std::vector<std::string>{},
+          row.basis()};
 }
 Row reading_row(std::string_view id) { return row_with_id("proofs", "readings", id); }
 }  // namespace

@@ -17,7 +17,8 @@ std::vector<input::Fault> contradictions_of(const Proof& proof) {
   ReadingCount count;
   part::ProofReadings::fields(proof.readings, count);
   if (count.values == 0)
-    faults.push_back({{}, "readings", "nothing was read", "as in `readings: { pack_rest: 8.31 V, suction: 4.2 mmH2O }`"});
+    faults.push_back(
+        {{}, "readings", "nothing was read", "as in `readings: { pack_rest: 8.31 V, suction: 4.2 mmH2O }`"});
   const auto& rest = proof.readings.pack_rest;
   const auto& loaded = proof.readings.pack_loaded;
   if (rest && loaded && loaded.band->low > rest.band->high)

@@ -26,7 +26,8 @@ struct ProofReadings {
   static void fields(Self& self, V& v) {
     v({"paper", "which way a strip of paper hangs at the firehole, cold, the fan running", "drawn in"}, self.paper,
       &paper_words);
-    v({"pack_rest", "voltage of the charged pack, all switched off", "8.31 V"}, self.pack_rest, Limits{"0.3 V", "80 V"});
+    v({"pack_rest", "voltage of the charged pack, all switched off", "8.31 V"}, self.pack_rest,
+      Limits{"0.3 V", "80 V"});
     v({"pack_loaded", "the same with the fan running, where the pack's leads end", "8.12 V"}, self.pack_loaded,
       Limits{"0.3 V", "80 V"});
     v({"current", "through one lead of the pack, the fan running", "0.33 A"}, self.current, Limits{"0 mA", "20 A"});

@@ -39,11 +39,13 @@ double decides(const Foretold& a, const Foretold& b, bool in_words) {
 }
 std::size_t cloud_of(const std::vector<Cloud>& clouds, const data::CauseRow* cause) {
   return static_cast<std::size_t>(
-      std::find_if(clouds.begin(), clouds.end(), [&](const Cloud& one) { return one.cause == cause; }) - clouds.begin());
+      std::find_if(clouds.begin(), clouds.end(), [&](const Cloud& one) { return one.cause == cause; }) -
+      clouds.begin());
 }
 /// Samples of one of the causes that are tied, the fire with them: a reading of it may be what parts them.
 Cloud with_fire(const SampledUnit& unit, const Cloud& sound, const data::CauseRow* cause) {
-  return that_run(cause == nullptr ? sound : unit.with(*cause, data::judging().samples, model::SampleReach::fire), unit);
+  return that_run(cause == nullptr ? sound : unit.with(*cause, data::judging().samples, model::SampleReach::fire),
+                  unit);
 }
 std::optional<Parting> parting(const SampledUnit& unit, const Cloud& sound, const Taken& taken,
                                const std::vector<Instrument>& instruments, const Proved& proved) {
@@ -69,13 +71,14 @@ std::optional<Parting> parting(const SampledUnit& unit, const Cloud& sound, cons
   }
   return best;
 }
-/// The chance that a unit of this cause lies as far off, by the nearest of its samples: chi-squared with as many degrees
-/// as readings, in the approximation of Wilson and Hilferty (1931).
+/// The chance that a unit of this cause lies as far off, by the nearest of its samples: chi-squared with as many
+/// degrees as readings, in the approximation of Wilson and Hilferty (1931).
 double chance_of(double squares, double readings) {
   const double spread = 2.0 / (9.0 * readings);
   return 1.0 - numeric::normal_share((std::cbrt(squares / readings) - (1.0 - spread)) / std::sqrt(spread));
 }
-/// The reading that lies furthest, in its own standard deviations, from what the others foretell under their best cause.
+/// The reading that lies furthest, in its own standard deviations, from what the others foretell under their best
+/// cause.
 std::optional<std::size_t> suspect(const std::vector<Cloud>& clouds, const Taken& taken,
                                    const std::vector<Instrument>& instruments, const Proved& proved) {
   std::optional<std::size_t> worst;
@@ -101,7 +104,8 @@ std::optional<std::size_t> suspect(const std::vector<Cloud>& clouds, const Taken
 std::vector<JudgedCause> ranked(const std::vector<Weighed>& weighed) {
   std::vector<JudgedCause> all;
   for (const Weighed& one : weighed) all.push_back({one.cause, one.share, false, {}});
-  std::stable_sort(all.begin(), all.end(), [](const JudgedCause& a, const JudgedCause& b) { return a.share > b.share; });
+  std::stable_sort(all.begin(), all.end(),
+                   [](const JudgedCause& a, const JudgedCause& b) { return a.share > b.share; });
   for (JudgedCause& one : all) one.tied = one.share * data::judging().told_apart > all.front().share;
   return all;
 }
@@ -109,8 +113,7 @@ void judge_causes(const SampledUnit& unit, const Cloud& sound, const Taken& take
                   const std::vector<Instrument>& instruments, Proved& proved) {
   bool fire = false;
   for (std::size_t r = 0; r < taken.which.size(); ++r) fire = fire || (taken.which[r] && data::proofs()[r].fire);
-  const std::vector<Cloud> clouds =
-      clouds_of(unit, sound, fire ? model::SampleReach::fire : model::SampleReach::cold);
+  const std::vector<Cloud> clouds = clouds_of(unit, sound, fire ? model::SampleReach::fire : model::SampleReach::cold);
   const Weigher weigher(clouds, taken.which, instruments);
   const std::vector<Weighed> weighed = weigher.weigh(taken.read);
   proved.causes = ranked(weighed);

@@ -42,6 +42,8 @@ Proved prove(const description::Build& described, const model::Tuning* tuning, c
   const description::Build build = on_that_day(described, proof);
   const SampledUnit unit(build, tuning, asked, proof.outlet ? std::optional(*proof.outlet) : std::nullopt);
   const Cloud sound = unit.sound();
+  if (that_run(sound, unit).seen.empty())
+    throw ModelError("this unit does not run as it is described: `lumwright check` says why");
   Proved proved{.sheet = sheet_with(unit, sound, build),
                 .readings = {},
                 .causes = {},

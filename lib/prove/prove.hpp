@@ -31,17 +31,17 @@ struct JudgedReading {
 };
 /// A cause, or nothing wrong, after the readings.
 struct JudgedCause {
-  const data::CauseRow* cause;         // null: nothing is wrong
-  double share;                        // of all causes, by how well each explains the readings and how often it is met
-  bool tied;                           // these readings cannot tell it from the first
+  const data::CauseRow* cause;  // null: nothing is wrong
+  double share;                 // of all causes, by how well each explains the readings and how often it is met
+  bool tied;                    // these readings cannot tell it from the first
   std::optional<model::Measure> size{}, size_low{}, size_high{};  // of its first move: middle and eight of ten
 };
 /// A further reading that would part the first two causes.
 struct Parting {
   const data::ProofRow* row;
-  const data::CauseRow *first, *second;                   // as they stand in the list
-  std::optional<model::Measure> of_first, of_second;      // what each would show; of the paper nothing
-  double decides;                                         // in this share of cases
+  const data::CauseRow *first, *second;               // as they stand in the list
+  std::optional<model::Measure> of_first, of_second;  // what each would show; of the paper nothing
+  double decides;                                     // in this share of cases
 };
 struct NotAsked {
   const data::CauseRow* cause;
@@ -58,16 +58,16 @@ struct Proved {
   std::vector<JudgedReading> readings;  // in the order of the sheet
   std::vector<JudgedCause> causes;      // the likeliest first
   std::optional<Parting> parting;
-  bool unexplained;                     // none of these causes would show such readings
-  std::optional<std::size_t> suspect;   // then the reading that fits the others least, of `readings`
+  bool unexplained;                    // none of these causes would show such readings
+  std::optional<std::size_t> suspect;  // then the reading that fits the others least, of `readings`
   std::vector<NotAsked> not_asked;
   bool sound() const { return !unexplained && causes.front().cause == nullptr; }
 };
 
 /// What to read. `asked` without samples leaves the bands out.
 Sheet sheet_of(const description::Build& build, const model::Tuning* tuning, const plan::SamplesAsked& asked);
-/// The readings against the sheet, and the causes weighed. The place is that of the readings where they give one. Throws
-/// ModelError where no reading can be used, or where too few samples are asked for.
+/// The readings against the sheet, and the causes weighed. The place is that of the readings where they give one.
+/// Throws ModelError where no reading can be used, or where too few samples are asked for.
 Proved prove(const description::Build& build, const model::Tuning* tuning, const description::Proof& proof,
              const plan::SamplesAsked& asked);
 }  // namespace lumwright::prove

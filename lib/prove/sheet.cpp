@@ -21,7 +21,8 @@ plan::Samples samples_of(const Cloud& sound) {
 double read_at(const Cloud& sound, std::size_t reading, const Instrument& instrument, double share) {
   double low = INFINITY, high = -INFINITY;
   for (const auto& one : sound.seen)
-    if (!one.empty() && !std::isnan(one[reading])) low = std::min(low, one[reading]), high = std::max(high, one[reading]);
+    if (!one.empty() && !std::isnan(one[reading]))
+      low = std::min(low, one[reading]), high = std::max(high, one[reading]);
   const double reach = 6.0 * std::sqrt(std::max(instrument.variance(low), instrument.variance(high)));
   const auto over = [&](double at) { return share_below(sound, reading, instrument, at) - share; };
   return numeric::bracketed_root(over, low - reach, high + reach, "end of a band", 30);

@@ -22,7 +22,7 @@ std::string limits_of(const prove::Expected& one, const TextStyle& style) {
   if (!one.least || !one.most) return "";
   // a lag is never below nothing
   const bool one_sided = one.least->quantity.si <= 0.0 && one.value->quantity.kind != kind_of<Pressure>;
-  return one_sided ? "up to " + show(*one.most, style, 2) : show_span(*one.least, *one.most, *one.value, style, 2);
+  return one_sided ? "up to " + show(*one.most, style) : show_span(*one.least, *one.most, *one.value, style);
 }
 std::string value_of(const prove::Expected& one, const TextStyle& style) {
   return one.value ? show(*one.value, style) : one.word;
@@ -36,7 +36,8 @@ void write_unpredicted(Page& page, const prove::Sheet& sheet) {
   std::vector<std::pair<std::string, std::string>> by_reason;
   for (const prove::Expected& one : sheet.readings) {
     if (one.why_not.empty()) continue;
-    const auto same = std::find_if(by_reason.begin(), by_reason.end(), [&](const auto& r) { return r.first == one.why_not; });
+    const auto same =
+        std::find_if(by_reason.begin(), by_reason.end(), [&](const auto& r) { return r.first == one.why_not; });
     if (same == by_reason.end())
       by_reason.emplace_back(one.why_not, one.row->name);
     else
@@ -49,20 +50,24 @@ void write_hazards(Page& page, const prove::Sheet& sheet, bool full, std::string
   if (full) return write_cautions(page, sheet.cautions);
   page.gap();
   for (const plan::Caution& one : sheet.cautions)
-    if (one.id == "carbon-monoxide") page.paragraph(one.brief, 0, Ink::care);
-  page.paragraph(fmt::format("How each is read, and what else can hurt: lumwright prove --full {}", file), 0, Ink::faint);
+    if (!one.brief.empty()) page.paragraph(one.brief, 0, Ink::care);
+  page.paragraph(fmt::format("How each is read, and what else can hurt: lumwright prove --full {}", file), 0,
+                 Ink::faint);
 }
 void write_sheet(Page& page, const prove::Sheet& sheet, bool full) {
   std::vector<Page::Row> rows;
-  rows.push_back({{"", "should be", sheet.samples > 0 ? "(eight of ten)" : "", sheet.samples > 0 ? "planned if within" : ""},
-                  "", Ink::faint});
+  rows.push_back(
+      {{"", "should be", sheet.samples > 0 ? "(eight of ten)" : "", sheet.samples > 0 ? "planned if within" : ""},
+       "",
+       Ink::faint});
   for (const prove::Expected& one : sheet.readings) {
     if (!one.why_not.empty()) continue;
     std::string remark = fmt::format("{}, {}", one.row->tool, one.row->where);
-    if (full) remark += fmt::format("; {}; good to {} ({})", one.row->how, good_for(*one.row), source_in_words(one.row->basis));
-    rows.push_back({{one.row->name, value_of(one, page.style()),
-                     span_of(one, page.style()), limits_of(one, page.style())},
-                    remark});
+    if (full)
+      remark += fmt::format("; {}; good to {} ({})", one.row->how, good_for(*one.row), source_in_words(one.row->basis));
+    rows.push_back(
+        {{one.row->name, value_of(one, page.style()), span_of(one, page.style()), limits_of(one, page.style())},
+         remark});
   }
   page.table(rows);
 }
@@ -75,8 +80,8 @@ const char* side_words(const prove::JudgedReading& one) {
 struct Share {
   bool fitting, other_looks, other_thens;
 };
-constexpr Share shares[] = {{true, true, true}, {true, true, false}, {true, false, false}, {false, true, false},
-                            {false, false, false}};
+constexpr Share shares[] = {
+    {true, true, true}, {true, true, false}, {true, false, false}, {false, true, false}, {false, false, false}};
 constexpr std::ptrdiff_t most_lines = 40;
 
 void write_readings(Page& page, const prove::Proved& proved, const Share& share) {
@@ -112,6 +117,9 @@ std::string verdict_of(const prove::Proved& proved) {
   const std::string name = titled(proved.sheet.name);
   if (proved.unexplained) return name + ": no single cause that is known here explains these readings.";
   const auto tied = std::count_if(proved.causes.begin(), proved.causes.end(), [](const auto& one) { return one.tied; });
+  const bool misses = std::any_of(proved.readings.begin(), proved.readings.end(),
+                                  [](const auto& one) { return one.used && one.side != prove::Side::fits; });
+  if (proved.sound() && misses) return name + ": as planned, but for what does not fit below: read that once more.";
   if (proved.sound()) return name + (tied > 1 ? ": as planned, so far as these readings tell." : ": as planned.");
   return fmt::format("{}: {}{}.", name, name_of(proved.causes.front().cause),
                      tied > 1 ? ", or what these readings cannot tell from it" : "");
@@ -120,17 +128,20 @@ void write_causes(Page& page, const prove::Proved& proved, bool full) {
   page.heading("Of 100 units that read so");
   for (const prove::JudgedCause& one : proved.causes) {
     if (!one.tied && !full) continue;
-    const std::string size = sized(one, page.style());
-    page.hung(fmt::format("{:.0f}", 100.0 * one.share), name_of(one.cause) + (size.empty() ? "" : "; " + size),
-              one.tied ? Ink::strong : Ink::faint);
+    constexpr double worth_a_size = 0.02;
+    const std::string size = one.share < worth_a_size ? "" : sized(one, page.style());
+    page.hung(one.share < 0.005 ? "under 1" : fmt::format("{:.0f}", 100.0 * one.share),
+              name_of(one.cause) + (size.empty() ? "" : "; " + size), one.tied ? Ink::strong : Ink::faint);
   }
-  const auto rest = std::count_if(proved.causes.begin(), proved.causes.end(), [](const auto& one) { return !one.tied; });
-  if (!full && rest > 0) 
+  const auto rest =
+      std::count_if(proved.causes.begin(), proved.causes.end(), [](const auto& one) { return !one.tied; });
+  if (!full && rest > 0)
     page.paragraph(fmt::format("The other {} stand at worse than 1 to {:.0f} against the first.", rest,
                                data::judging().told_apart),
                    2, Ink::faint);
   if (!full) return;
-  for (const prove::NotAsked& one : proved.not_asked) page.hung("-", fmt::format("{}: not asked, {}", one.cause->name, one.why));
+  for (const prove::NotAsked& one : proved.not_asked)
+    page.hung("-", fmt::format("{}: not asked, {}", one.cause->name, one.why));
 }
 void write_parting(Page& page, const prove::Proved& proved) {
   if (!proved.parting) return;
@@ -147,9 +158,10 @@ void write_parting(Page& page, const prove::Proved& proved) {
 void write_what_to_do(Page& page, const prove::Proved& proved, const Share& share) {
   if (proved.unexplained) {
     page.heading("Do first");
-    page.paragraph(proved.suspect ? fmt::format("read once more: {}. It fits the others least.",
-                                                proved.sheet.readings[proved.readings[*proved.suspect].expected].row->name)
-                                  : std::string("take each reading once more."),
+    page.paragraph(proved.suspect
+                       ? fmt::format("read once more: {}. It fits the others least.",
+                                     proved.sheet.readings[proved.readings[*proved.suspect].expected].row->name)
+                       : std::string("take each reading once more."),
                    2);
     return;
   }

@@ -10,7 +10,7 @@ Json id_of(const data::CauseRow* cause) { return cause == nullptr ? Json("sound"
 }  // namespace
 
 static Json object(const prove::Expected& one) {
-  Json out = {{"id", one.row->id},     {"name", one.row->name}, {"tool", one.row->tool},
+  Json out = {{"id", one.row->id},       {"name", one.row->name}, {"tool", one.row->tool},
               {"where", one.row->where}, {"how", one.row->how},   {"fire", one.row->fire}};
   out["why_not"] = one.why_not.empty() ? Json() : Json(one.why_not);
   out["word"] = one.word.empty() ? Json() : Json(one.word);

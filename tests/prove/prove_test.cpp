@@ -1,4 +1,5 @@
 #include "prove/prove.hpp"
+#include "description/random_build.hpp"
 #include "draught/orifice.hpp"
 #include "model/solved_supply.hpp"
 #include "near.hpp"
@@ -69,8 +70,11 @@ TEST_CASE("a capped tube shows the whole pressure of the fan, less what a leak l
   // hand: a straight curve p0 (1 - Q/Q0) against the hole's p = rho/2 (Q/(Cd A))^2; a Q^2 + b Q - p0 = 0
   const draught::FanCurve curve(data::FanKind::centrifugal, 6000.0 * rpm,
                                 {{0.0 * litre_per_min, 120.0 * Pa}, {120.0 * litre_per_min, 0.0 * Pa}},
-                                {.origin = draught::CurveOrigin::bench, .sentence = "", .standing = data::Standing::measured,
-                                 .pressure = exactly(1.0), .flow = exactly(1.0)});
+                                {.origin = draught::CurveOrigin::bench,
+                                 .sentence = "",
+                                 .standing = data::Standing::measured,
+                                 .pressure = exactly(1.0),
+                                 .flow = exactly(1.0)});
   const auto fan = draught::running(curve, 6000.0 * rpm);
   const Density rho = 1.2 * kg_per_m3;
   CHECK(in(capped_suction(fan, 0.0 * m2, rho), Pa) == doctest::Approx(120.0));
@@ -86,7 +90,8 @@ TEST_CASE("every move of every cause moves a reading of some example") {
     for (const data::CauseRow& row : data::causes()) {
       if (!not_asked(row, unit.planned()).empty()) continue;
       for (std::size_t i = 0; i < 16; ++i) {
-        const auto mild = unit.one(&row, i, 0.0, model::SampleReach::cold), grave = unit.one(&row, i, 0.5, model::SampleReach::cold);
+        const auto mild = unit.one(&row, i, 0.0, model::SampleReach::cold),
+                   grave = unit.one(&row, i, 0.5, model::SampleReach::cold);
         for (std::size_t r = 0; r < mild.size() && r < grave.size(); ++r)
           if (std::abs(mild[r] - grave[r]) > 1e-3 * std::abs(mild[r])) moved.push_back(row.id);
       }
@@ -139,7 +144,8 @@ TEST_CASE("answers of the paper share out all strips, and follow the suction") {
   CHECK(paper_share(-1.0, -2.0) > 0.97);
 }
 TEST_CASE("what cannot be told apart is said, with the reading that parts it best") {
-  const auto proof = readings("readings: { pack_rest: 8.30 V, current: 0.31 A, suction: 0.45 mmH2O, shut_off: 12.1 mmH2O }");
+  const auto proof =
+      readings("readings: { pack_rest: 8.30 V, current: 0.31 A, suction: 0.45 mmH2O, shut_off: 12.1 mmH2O }");
   const Proved proved = prove::prove(example("tarn-beck"), nullptr, proof, few);
   CHECK_FALSE(proved.sound());
   REQUIRE(proved.causes.size() > 2);
@@ -178,4 +184,29 @@ TEST_CASE("a spread behind a reading stands for the instrument, and the place of
                                    readings("place: { air: -5 degC }\nreadings: { suction: 0.9 mmH2O }"), few);
   const Sheet planned = sheet_of(example("tarn-beck"), nullptr, few);
   CHECK(row_of(cold.sheet, "shut_off").value->quantity.si > 1.04 * row_of(planned, "shut_off").value->quantity.si);
+}
+TEST_CASE("whatever the description, the sheet and the verdict hold numbers, and shares add up to one") {
+  const plan::SamplesAsked asked{.count = 100, .seed = 3};
+  int judged = 0;
+  for (unsigned seed = 0; seed < how_many_builds(24); ++seed) {
+    CAPTURE(seed);
+    const auto build = described(RandomBuild(8800 + seed, seed % 3 == 0 ? 0.7 : 1.0, false).text());
+    const Sheet sheet = sheet_of(build, nullptr, asked);
+    for (const Expected& one : sheet.readings) {
+      CHECK(one.why_not.empty() == (one.value.has_value() || !one.word.empty()));
+      if (one.least) CHECK(one.least->quantity.si < one.most->quantity.si);
+      if (one.low && one.high) CHECK(one.low->quantity.si <= one.high->quantity.si);
+    }
+    try {
+      const Proved proved = prove::prove(
+          build, nullptr, readings("readings: { pack_rest: 6 V, current: 0.4 A, suction: 2 mmH2O }"), asked);
+      double sum = 0.0;
+      for (const JudgedCause& one : proved.causes) sum += one.share;
+      CHECK(sum == doctest::Approx(1.0));
+      ++judged;
+    } catch (const ModelError& e) {
+      CHECK(std::string(e.what()).size() > 20);
+    }
+  }
+  if (enough_builds(24)) CHECK(judged > 3);
 }

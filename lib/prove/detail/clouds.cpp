@@ -35,8 +35,7 @@ std::vector<double> SampledUnit::one(const data::CauseRow* cause, std::size_t sa
   // a fan that stands or blows back raises no steam
   if (cause != nullptr && !cause->fan.empty()) reach = model::SampleReach::cold;
   try {
-    const model::Solved solved =
-        model::solve_sample(build_, supposed.on(draws_.of_sample(sample)), reach, tuning_);
+    const model::Solved solved = model::solve_sample(build_, supposed.on(draws_.of_sample(sample)), reach, tuning_);
     return predicted({solved, supposed, outlet_, numeric::stray_coordinate(sample, "cells uneven", asked_.seed)});
   } catch (const ModelError&) {
     return {};

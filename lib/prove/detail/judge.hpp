@@ -9,7 +9,8 @@ struct Taken {
   std::vector<bool> which;  // in the order of data::proofs()
   Read read;
 };
-/// The likeliest first; a cause is tied with the first while the odds between them are below data::judging().told_apart.
+/// The likeliest first; a cause is tied with the first while the odds between them are below
+/// data::judging().told_apart.
 std::vector<JudgedCause> ranked(const std::vector<Weighed>& weighed);
 /// Fills in causes, what would part them, and what none of them explains.
 void judge_causes(const SampledUnit& unit, const Cloud& sound, const Taken& taken,

@@ -181,8 +181,8 @@ std::vector<double> predicted(const PredictionOf& of) {
 
 std::string why_not_predicted(const data::ProofRow& row, const PredictionOf& planned) {
   const model::Solved& solved = planned.solved;
-  const bool electric = row.id.starts_with("pack_") || row.id == "current" || row.id == "fan_voltage" ||
-                        row.id.starts_with("cells");
+  const bool electric =
+      row.id.starts_with("pack_") || row.id == "current" || row.id == "fan_voltage" || row.id.starts_with("cells");
   if (electric && !solved.supply) return lacks(solved.supply.missing, solved.supply.impossible);
   if (electric && is_chopped(solved)) return "the lead is chopped (supply.control): a meter does not read it truly";
   if (electric) return "the cells of this pack cannot be got at one by one (supply.pack.cell)";

@@ -28,6 +28,7 @@ std::vector<double> predicted(const PredictionOf& of);
 /// air that it draws comes in through `leak`, as through a sharp-edged hole. Area not below zero.
 Pressure capped_suction(const draught::RunningFan& fan, Area leak, Density density);
 
-/// Why a reading of the unit as planned is not predicted, with the key that would change it; of a predicted one nothing.
+/// Why a reading of the unit as planned is not predicted, with the key that would change it; of a predicted one
+/// nothing.
 std::string why_not_predicted(const data::ProofRow& row, const PredictionOf& planned);
 }  // namespace lumwright::prove

@@ -1,9 +1,9 @@
 #include "prove/detail/suppose.hpp"
+#include "draught/orifice.hpp"
+#include "matter/air.hpp"
 #include "model/solved_draught.hpp"
 #include "model/solved_fan.hpp"
 #include "model/solved_supply.hpp"
-#include "draught/orifice.hpp"
-#include "matter/air.hpp"
 #include "numeric/root.hpp"
 #include <stdexcept>
 
@@ -24,8 +24,8 @@ AnyQuantity scale_named(std::string_view of, const Scales& scales) {
 }
 void add_draught(const model::SolvedDraught& d, Scales& scales) {
   const draught::PathFlow& cold = d.cold->flow;
-  const MassFlow each =
-      draught::orifice_flow(draught::discharge_coefficient("sharp hole").value, 1.0 * m2, cold.fan_density, cold.box_suction);
+  const MassFlow each = draught::orifice_flow(draught::discharge_coefficient("sharp hole").value, 1.0 * m2,
+                                              cold.fan_density, cold.box_suction);
   scales.opening = in(cold.fan, each) * m2;
   if (!d.cold_path.annulus) return;
   const draught::Annulus& planned = *d.cold_path.annulus;
@@ -33,7 +33,10 @@ void add_draught(const model::SolvedDraught& d, Scales& scales) {
     draught::Annulus wide = planned;
     wide.radial_gap += 0.5 * wider * m;
     wide.mean_diameter += 0.5 * wider * m;
-    return in(draught::annulus_flow(wide, cold.smokebox_suction, cold.fan_density, matter::air_viscosity(d.ambient.temperature)) - cold.engine, g_per_s);
+    return in(draught::annulus_flow(wide, cold.smokebox_suction, cold.fan_density,
+                                    matter::air_viscosity(d.ambient.temperature)) -
+                  cold.engine,
+              g_per_s);
   };
   const double widest = in(planned.mean_diameter, m);
   if (short_of(0.0) < 0.0 && short_of(widest) > 0.0)

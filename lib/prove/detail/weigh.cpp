@@ -147,7 +147,8 @@ Weigher::Region Weigher::region_of(const Cloud& cloud, const std::vector<std::si
                                    const Model& model) const {
   const std::size_t readings = taken_.size(), n = model.taken.size();
   const Scattered part = scattered(cloud, members, readings);
-  const double narrow = narrowing(members.size(), std::max<std::size_t>(n, 1)), drawn_in = std::sqrt(1.0 - narrow * narrow);
+  const double narrow = narrowing(members.size(), std::max<std::size_t>(n, 1)),
+               drawn_in = std::sqrt(1.0 - narrow * narrow);
   Region region{members, {}, alike, {}, Matrix(n, std::vector<double>(n)), 0.0, 0.0};
   for (std::size_t a = 0; a < readings; ++a) {
     region.instrument.push_back(instruments_[a].variance(part.lines[a].mean));
@@ -164,8 +165,8 @@ Weigher::Region Weigher::region_of(const Cloud& cloud, const std::vector<std::si
   }
   for (std::size_t a = 0; a < n; ++a)
     for (std::size_t b = 0; b < n; ++b)
-      region.root[a][b] = region.scatter[model.taken[a]][model.taken[b]] +
-                          (a == b ? region.instrument[model.taken[a]] : 0.0);
+      region.root[a][b] =
+          region.scatter[model.taken[a]][model.taken[b]] + (a == b ? region.instrument[model.taken[a]] : 0.0);
   Matrix whole = region.root;  // as wide as the units of one size scatter
   for (std::size_t a = 0; a < n; ++a)
     for (std::size_t b = 0; b < n; ++b)
@@ -238,8 +239,7 @@ std::optional<Foretold> Weigher::foretell(std::size_t cloud, const Weighed& weig
       std::vector<double> off;
       for (const std::size_t r : model.taken) off.push_back(read[r] - region.at[k][r]);
       forward(region.root, off);
-      const double here =
-          region.at[k][reading] + std::inner_product(with.begin(), with.end(), off.begin(), 0.0);
+      const double here = region.at[k][reading] + std::inner_product(with.begin(), with.end(), off.begin(), 0.0);
       mean += weight * here;
       square += weight * (here * here + left);
     }
