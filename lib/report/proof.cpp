@@ -77,14 +77,14 @@ const char* side_words(const prove::JudgedReading& one) {
   return one.side == prove::Side::low ? "low" : one.side == prove::Side::high ? "high" : "fits";
 }
 /// How much is told where the screen is full: less from line to line.
-struct Share {
+struct ProofShare {
   bool fitting, other_looks, other_thens;
 };
-constexpr Share shares[] = {
+constexpr ProofShare proof_shares[] = {
     {true, true, true}, {true, true, false}, {true, false, false}, {false, true, false}, {false, false, false}};
-constexpr std::ptrdiff_t most_lines = 40;
+constexpr std::ptrdiff_t most_proof_lines = 40;
 
-void write_readings(Page& page, const prove::Proved& proved, const Share& share) {
+void write_readings(Page& page, const prove::Proved& proved, const ProofShare& share) {
   std::vector<Page::Row> rows{{{"", "read", "should be", "(eight of ten)", ""}, "", Ink::faint}};
   std::string fitting;
   for (const prove::JudgedReading& one : proved.readings) {
@@ -155,7 +155,7 @@ void write_parting(Page& page, const prove::Proved& proved) {
     text += fmt::format("it parts \"{}\" from \"{}\"", name_of(p.first), name_of(p.second));
   page.paragraph(fmt::format("{}. It decides in {}.", text, of_hundred(p.decides)), 2);
 }
-void write_what_to_do(Page& page, const prove::Proved& proved, const Share& share) {
+void write_what_to_do(Page& page, const prove::Proved& proved, const ProofShare& share) {
   if (proved.unexplained) {
     page.heading("Do first");
     page.paragraph(proved.suspect
@@ -187,7 +187,7 @@ std::string proof_sheet(const prove::Sheet& sheet, const TextStyle& style, bool 
   return page.finish();
 }
 static std::string proof_page(const prove::Proved& proved, const TextStyle& style, bool full, std::string_view file,
-                              const Share& share) {
+                              const ProofShare& share) {
   Page page(style);
   page.paragraph(verdict_of(proved), 0, proved.sound() ? Ink::good : Ink::bad);
   page.gap();
@@ -200,11 +200,11 @@ static std::string proof_page(const prove::Proved& proved, const TextStyle& styl
   return page.finish();
 }
 std::string proof_report(const prove::Proved& proved, const TextStyle& style, bool full, std::string_view file) {
-  if (full) return proof_page(proved, style, full, file, shares[0]);
+  if (full) return proof_page(proved, style, full, file, proof_shares[0]);
   std::string text;
-  for (const Share& share : shares) {
+  for (const ProofShare& share : proof_shares) {
     text = proof_page(proved, style, full, file, share);
-    if (std::count(text.begin(), text.end(), '\n') <= most_lines) break;
+    if (std::count(text.begin(), text.end(), '\n') <= most_proof_lines) break;
   }
   return text;
 }

@@ -115,7 +115,7 @@ TEST_CASE("beyond the limits of the sheet one sound unit of a hundred is read, t
 }
 TEST_CASE("the density of a normal cloud is that of the normal law, its instrument added") {
   // identity: N(mean, sigma) seen through an instrument of s is N(mean, sqrt(sigma^2 + s^2))
-  std::vector<Instrument> instruments(data::proofs().size(), Instrument{0.0, 0.03, 0.0, std::nullopt});
+  std::vector<Instrument> instruments(data::proofs().size(), Instrument{0.0, 0.1, 0.0, std::nullopt});
   std::vector<bool> taken(data::proofs().size(), false);
   taken[1] = true;
   const std::vector<Cloud> clouds{made_up(nullptr, normal_steps(1000, 8.0, 0.1)),
@@ -126,7 +126,7 @@ TEST_CASE("the density of a normal cloud is that of the normal law, its instrume
     read[1] = at;
     const auto weighed = weigher.weigh(read);
     const auto density = [&](double mean, double sigma) {
-      const double whole = std::hypot(sigma, 0.03);
+      const double whole = std::hypot(sigma, 0.1);
       return -0.5 * std::pow((at - mean) / whole, 2) - std::log(whole * std::sqrt(2.0 * 3.14159265358979));
     };
     CHECK(weighed[0].log_density == doctest::Approx(density(8.0, 0.1)).epsilon(0.1).scale(1.0));
