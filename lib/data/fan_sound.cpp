@@ -3,7 +3,7 @@
 
 namespace lumwright::data {
 namespace {
-FanSoundLaw read_law(const char* kind) {
+FanSoundLaw read_sound_law(const char* kind) {
   const Row line = section("fan_sound", "axial"), row = section("fan_sound", kind);
   return {.base = line.number("base"),
           .speed = line.number("speed"),
@@ -15,7 +15,7 @@ FanSoundLaw read_law(const char* kind) {
 }  // namespace
 
 const FanSoundLaw& fan_sound_law(FanKind kind) {
-  static const FanSoundLaw axial = read_law("axial"), blower = read_law("blower");
+  static const FanSoundLaw axial = read_sound_law("axial"), blower = read_sound_law("blower");
   return kind == FanKind::axial ? axial : blower;
 }
 

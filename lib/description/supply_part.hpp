@@ -6,7 +6,7 @@
 namespace lumwright::description::part {
 struct PackPart {
   Text cell, condition;
-  Count series, parallel;
+  Count series, parallel, days_since_charge;
   Given<Charge> capacity;
   Given<Resistance> resistance, contacts;
   Given<double> charged, rate_exponent;
@@ -23,6 +23,8 @@ struct PackPart {
     v({"contacts", "resistance of all contacts of holders and plugs together", "250 mohm", expert}, self.contacts,
       Limits{"0 ohm", "10 ohm"});
     v({"charged", "how full it is at the start", "100 %", expert}, self.charged, Limits{"1 %", "100 %"});
+    v({"days_since_charge", "days since it was last charged full, in place of `charged`", "21", expert},
+      self.days_since_charge, 0, 3650);
     v({"rate_exponent", "Peukert exponent; 1 means the capacity holds at this load", "1.05", expert},
       self.rate_exponent, Limits{"1", "1.9"});
     v({"temperature", "temperature of the cells", "15 degC", expert}, self.temperature, Limits{"-30 degC", "60 degC"});
@@ -72,11 +74,23 @@ struct LeadsPart {
   }
 };
 
+struct ChargerPart {
+  Given<Current> current;
+  Text stops;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v({"current", "what the charger gives the pack, as printed on it", "500 mA", expert}, self.current,
+      Limits{"1 mA", "100 A"});
+    v({"stops", "whether it stops by itself when the pack is full", "yes", expert}, self.stops, &yes_words);
+  }
+};
+
 struct SupplyPart {
   PackPart pack;
   StepUpPart step_up;
   ControlPart control;
   LeadsPart leads;
+  ChargerPart charger;
   Given<Current> fuse;
   Given<Voltage> stop_at;
   Text switched, polarity;
@@ -88,6 +102,7 @@ struct SupplyPart {
     v.section({"step_up", "the step-up, a converter that raises the voltage", ""}, self.step_up);
     v.section({"control", "speed control", ""}, self.control);
     v.section({"leads", "the wires", ""}, self.leads);
+    v.section({"charger", "what charges the pack", "", expert}, self.charger);
     v({"fuse", "rating of the fuse at the pack", "1.25 A"}, self.fuse, Limits{"10 mA", "100 A"});
     v({"switch", "the switch, at the pack; none where a plug is pulled", "toggle switch", expert}, self.switched,
       &switch_words);

@@ -5,6 +5,7 @@
 #include "model/solved_fan.hpp"
 #include "model/solved_supply.hpp"
 #include "model/solving.hpp"
+#include "power/cell.hpp"
 #include "power/step_up.hpp"
 #include "quantity/format.hpp"
 #include <algorithm>
@@ -100,6 +101,16 @@ void must_stand(const data::ChemistryRow& cells, Temperature t) {
                 "keep the pack out of frost and heat, and write how warm it is as `supply.pack.temperature`");
 }
 
+/// As written, else what lying has left of a full charge, else usual.
+double charged_of(const description::part::PackPart& part, Inputs& inputs, const data::CellRow& cell) {
+  if (part.charged || !part.days_since_charge) return inputs.usual(part.charged);
+  const Duration lain = static_cast<double>(*part.days_since_charge) * 24.0 * hour;
+  const auto kept = [&](double loss) { return power::charge_kept(cell.chemistry, loss, lain, degC(20)); };
+  const Band<double>& loss = cell.chemistry.loss_per_month;
+  return inputs.otherwise(part.charged, {kept(loss.value), kept(loss.high), kept(loss.low)},
+                          because("what lying since it was charged has left", cell.chemistry.basis));
+}
+
 power::PackInput pack_input(const description::Build& build, Inputs& inputs, InTheWay outside) {
   const description::part::PackPart& part = build.supply.pack;
   const data::CellRow& cell = data::cell(*part.cell);
@@ -113,7 +124,7 @@ power::PackInput pack_input(const description::Build& build, Inputs& inputs, InT
   return power::PackInput{
       .cell = cell,
       .series = series,
-      .parallel = part.parallel ? *part.parallel : 1,
+      .parallel = inputs.count(part.parallel, 1, "one string of cells"),
       .capacity = inputs.otherwise(part.capacity, cell.capacity, note("usual for this cell")),
       .capacity_factor = inputs.taken("supply.pack.capacity_factor", condition.capacity,
                                       because("what the condition leaves of the capacity", condition.basis)),
@@ -121,7 +132,7 @@ power::PackInput pack_input(const description::Build& build, Inputs& inputs, InT
                                ? 1.0
                                : inputs.taken("supply.pack.resistance_factor", condition.resistance,
                                               because("what the condition does to the resistance", condition.basis)),
-      .charged = inputs.usual(part.charged),
+      .charged = charged_of(part, inputs, cell),
       .rate_exponent = inputs.otherwise(part.rate_exponent, cell.rate_exponent,
                                         note("how capacity shrinks as the current rises: 1 not at all")),
       .temperature =

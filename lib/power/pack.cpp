@@ -155,7 +155,7 @@ Energy bank_energy(const data::CellRow& bank, Charge label) {
 }
 
 Current short_behind_leads(const Pack& pack) {
-  require_above_zero("resistance of the pack itself", pack.inside, "ohm");
+  require_above_zero("resistance of pack, leads and fuse", pack.resistance_at_once(), "ohm");
   return pack.curve.voltage.front() / pack.resistance_at_once();
 }
 

@@ -68,8 +68,8 @@ Resistance usual_resistance(const data::CellRow& cell, Charge capacity);
 /// bank.
 Energy bank_energy(const data::CellRow& bank, Charge label);
 
-/// What a short at the far end of leads and fuse carries at first: what the fuse has to open. Throws ModelError if the
-/// pack has no resistance of its own (a power bank limits its current instead).
+/// What a short at the far end of leads and fuse carries at first: what the fuse has to open. Throws ModelError where
+/// nothing at all resists (a power bank limits its current instead).
 Current short_behind_leads(const Pack& pack);
 
 /// The pack voltage below which the weakest of `series` cells is driven backwards while the others still hold

@@ -9,30 +9,30 @@
 namespace lumwright::report {
 namespace {
 /// Two or three figures, never as a power of ten.
-std::string number(double value) {
+std::string held_figure(double value) {
   const double size = std::abs(value);
   if (size < 0.1) return fmt::format("{:.2g}", value);
   return fmt::format("{:.3g}", size < 1000.0 ? value : std::round(value));
 }
-std::string with_unit(const std::string& text, const std::string& unit) {
+std::string held_unit(const std::string& text, const std::string& unit) {
   return unit.empty() ? text : text + (unit == "%" ? " %" : " " + unit);
 }
 std::string measured_words(const data::HeldRow& row) {
   std::string text;
   if (!row.high)
-    text = "at least " + number(*row.low);
+    text = "at least " + held_figure(*row.low);
   else if (!row.low)
-    text = "at most " + number(*row.high);
+    text = "at most " + held_figure(*row.high);
   else if (*row.low == *row.high)
-    text = number(*row.low);
+    text = held_figure(*row.low);
   else
-    text = fmt::format("{} to {}", number(*row.low), number(*row.high));
-  return with_unit(text, row.unit);
+    text = fmt::format("{} to {}", held_figure(*row.low), held_figure(*row.high));
+  return held_unit(text, row.unit);
 }
 std::string ours_words(const data::HeldRow& row) {
-  const std::string usual = with_unit(number(row.ours.value), row.unit);
+  const std::string usual = held_unit(held_figure(row.ours.value), row.unit);
   if (row.ours.low == row.ours.high) return usual;
-  return fmt::format("{} ({} to {})", usual, number(row.ours.low), number(row.ours.high));
+  return fmt::format("{} ({} to {})", usual, held_figure(row.ours.low), held_figure(row.ours.high));
 }
 /// Of a single figure that ours comes as near to as it could be read.
 std::string as_measured(const data::HeldRow& row) {

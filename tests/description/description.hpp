@@ -46,10 +46,11 @@ fan:
   holes: { measured: yes, pitch: 40 mm, diameter: 4.3 mm, opening: 48 mm, lugs: [ [47.3 mm, 7.4 mm], [4.3 mm, 45.4 mm] ], inlet_x: 25 mm, inlet_y: 26 mm }
 supply:
   pack: { cell: NiMH AA, series: 5, parallel: 1, capacity: 1900 mAh, condition: good, resistance: 0.20 ohm, contacts: 60 mohm,
-    charged: 100 %, rate_exponent: 1.05, temperature: 15 degC }
+    charged: 100 %, rate_exponent: 1.05, temperature: 15 degC, days_since_charge: 12 }
   step_up: { module: small 1.2 MHz, output: 12 V, input_limit: 0.8 A, input_min: 2.5 V, input_most: 24 V, output_most: 28 V, efficiency: [ [6 V, 1 W, 88 %], [6 V, 2 W, 0.85] ] }
   control: { kind: series regulator, output: 9 V }
   leads: { section: 0.25 mm2, length: 350 mm, outside: 3 mm }
+  charger: { current: 500 mA, stops: yes }
   fuse: 1.25 A
   stop_at: 5.0 V
   switch: toggle switch

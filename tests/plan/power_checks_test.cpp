@@ -231,6 +231,42 @@ const LimitTests charge_of_pack("charge: shelf, what is left, light-ups, at the 
                  .hair = 1.0 / least});
 });
 
+const LimitTests charging_of_pack("charging: the charger's current, what is never charged, a step-up left on", [] {
+  const auto with = [](const std::string& cell, const std::string& charger) {
+    return Bench("load: { power: 1.8 W, voltage: 12 V }\nsupply:\n  pack: { cell: " + cell + " }\n" + board + wired +
+                 "  charger: { " + charger + " }\n");
+  };
+  const auto stops = [&](const std::string& cell, const std::string& stop) {
+    return [&with, cell, stop](double x) {
+      return with(cell, fmt::format("current: {:.15g} A, stops: {}", x, stop)).judge("power.charging");
+    };
+  };
+  // NiMH: 1 It with a charger that stops, 0.1 It by the clock (IEC 61951-2); Li-ion 0.5 It; lead-acid 0.25 It; memory
+  const std::string nimh_cells = "NiMH AA, series: 4, capacity: 2000 mAh";
+  either_side({.id = "power.charging", .judge = stops(nimh_cells, "yes"), .limit = 2.0, .below = 'p', .above = 'f'});
+  either_side({.id = "power.charging", .judge = stops(nimh_cells, "no"), .limit = 0.2, .below = 'p', .above = 'f'});
+  either_side({.id = "power.charging",
+               .judge = stops("Li-ion 18650, series: 3, parallel: 2, capacity: 2 Ah", "yes"),
+               .limit = 2.0,
+               .below = 'p',
+               .above = 'f'});
+  CHECK(stops("Li-ion 18650, series: 3, capacity: 2 Ah", "no")(0.01)->verdict == Verdict::fail);
+  CHECK(stops("alkaline AA, series: 4", "yes")(0.01)->verdict == Verdict::fail);
+  CHECK(with("power bank, series: 2", "current: 1 A").judge("power.charging")->verdict == Verdict::fail);
+  CHECK_FALSE(Bench(nimh(board + wired)).judge("power.charging"));
+  Bench nothing("supply: { charger: { current: 500 mA } }");
+  CHECK(nothing.judge("power.charging")->verdict == Verdict::unknown);
+  at_limits({"power.left_on",
+             nimh(board + wired),
+             [](Bench& b, double x) { b.supply().pack.full = b.supply().module->quiescent * (x * s); },
+             Bound::at_least,
+             72.0 * 3600.0,
+             {},
+             true});
+  Bench direct(nimh(wired));
+  not_asked(direct, "power.left_on");
+});
+
 const LimitTests run_too_far_down(
     "a lithium pack that is run too far down fails, another is to be watched, and the weak cell is named", [] {
       const auto pack = [](const std::string& cell, const std::string& stop) {

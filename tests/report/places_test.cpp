@@ -46,10 +46,9 @@ bool is_size(const Build& build, const std::string& key) {
 }
 Build kind(const std::string& word) { return read_build({"k.yaml", "name: x\nfan: { kind: " + word + " }\n"}); }
 
-// how well something was measured has no place on the part
-// nor have plugs, which are counted along a wire
+// how well something was measured has no place on the part, nor have days; plugs are counted along a wire
 const std::set<std::string> without_a_place{"engine.chimney.measured_within", "adapter.tube.measured_within",
-                                            "supply.plugs"};
+                                            "supply.pack.days_since_charge", "supply.plugs"};
 // marked though they are no sizes: where a gauge, a meter or an eye finds them
 const std::set<std::string> beside_sizes{
     "engine.boiler.own_blower_from", "engine.boiler.working", "engine.grate.open_share",

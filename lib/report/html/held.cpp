@@ -3,7 +3,7 @@
 
 namespace lumwright::report::html {
 namespace {
-void write_line(Tag body, const HeldLine& line) {
+void write_held_line(Tag body, const HeldLine& line) {
   const Tag row = body.add("tr");
   row.add("th", tied(line.what)).set("scope", "row");
   const Tag where = row.add("td");
@@ -24,7 +24,7 @@ void write_held(Tag folded, const Writing& w) {
   for (const HeldLine& line : lines) {
     if (line.part != part) body = table(values, line.part, {"what was measured", "where", "measured", "ours", "apart"});
     part = line.part;
-    write_line(body, line);
+    write_held_line(body, line);
   }
   folded.add("h4", "What nobody has published");
   const Tag list = folded.add("ul");
