@@ -48,7 +48,10 @@ const std::vector<OptionRow> rows = {
      .commands = {"sweep"},
      .help = "write page, table and a picture (SVG) into DIR: the\nchief answers along the key, or the minutes over\n"
              "both"},
-    {.names = "-o,--output", .value = "DIR", .commands = {"season"}, .help = "write page and picture (SVG) into DIR"},
+    {.names = "-o,--output",
+     .value = "DIR",
+     .commands = {"season"},
+     .help = "write page, picture (SVG) and the readings that\nare not believed into DIR"},
     {.names = "-o,--output", .value = "DIR", .commands = {"report", "draw"}, .elsewhere = true},
     {.names = "-o,--output",
      .value = "DIR",

@@ -28,7 +28,8 @@ Answer to_season_folder(const SeasonOptions& options, const tune::SeasonStory& s
   const report::TextStyle style{.units = options.style.units};
   const std::vector<report::NamedText> files{
       {"season.svg", "the season as a picture", report::season_picture(story, season, style)},
-      {"season.txt", "the page that `season` prints", report::season_report(story, season, style)}};
+      {"season.txt", "the page that `season` prints", report::season_report(story, season, style)},
+      {"not-believed.txt", "readings that the others speak against", report::doubted_readings(story, season, style)}};
   write_folder(options.shelf, options.folder, files);
   return {list_of(options.folder, files)};
 }

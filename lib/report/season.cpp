@@ -124,6 +124,16 @@ std::vector<std::string> due_words(const tune::SeasonStory& story) {
   return out;
 }
 
+std::string doubted_readings(const tune::SeasonStory& story, const description::Season& season,
+                             const TextStyle& style) {
+  Page page(style);
+  page.heading("Not believed: the other readings speak against it");
+  page.gap();
+  const std::vector<std::string> doubted = unbelieved(story.result.fit, season, style.units);
+  for (const std::string& one : doubted) page.paragraph(one, 2);
+  if (doubted.empty()) page.paragraph("none", 2);
+  return page.finish();
+}
 std::string season_report(const tune::SeasonStory& story, const description::Season& season, const TextStyle& style) {
   Page page(style);
   page.paragraph(headline(story, season), 0, Ink::strong);

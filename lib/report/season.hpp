@@ -7,6 +7,8 @@
 namespace lumwright::report {
 /// At most 40 lines of 80 columns: of a long season the last lighting-ups.
 std::string season_report(const tune::SeasonStory& story, const description::Season& season, const TextStyle& style);
+/// Every reading that is not believed, a line each.
+std::string doubted_readings(const tune::SeasonStory& story, const description::Season& season, const TextStyle& style);
 /// "Sweep the tubes: due now.", a sentence each; one that nothing is due where nothing is.
 std::vector<std::string> due_words(const tune::SeasonStory& story);
 /// "7:20", or "7:20 to 8:40" of a span in seconds.

@@ -34,11 +34,11 @@ void write_factors(Page& page, const tune::TuneFit& fit, bool several) {
   for (const tune::TunedFactor& f : fit.factors) {
     const std::string unit = unit_of(f, page.style());
     const bool odd = f.determined && std::abs(f.value - f.prior) > 4.0 * f.prior_sigma;
-    std::string remark = f.name;
+    std::string remark = several && !f.determined ? "" : f.name;
     if (several && f.determined && f.scatter)
       remark += "; from day to day it moves by " + small_percent(f.scatter->value);
     if (several && f.determined && f.drift) remark += "; " + drift_words(*f.drift);
-    if (!f.determined && !f.settled_by.empty()) remark += "; " + f.settled_by + " would settle it";
+    if (!f.determined && !f.settled_by.empty()) remark = f.name + "; " + f.settled_by + " would settle it";
     if (odd) remark += "; twice as far off as is usual: look for another cause";
     rows.push_back({{f.key, with_spread(f.prior, 2.0 * f.prior_sigma, f.kind, unit),
                      f.determined ? with_spread(f.value, fit.cover * f.sigma, f.kind, unit) : "left as it was"},
@@ -71,9 +71,11 @@ void write_list(Page& page, const char* heading, const std::vector<std::string>&
   if (items.empty()) return;
   page.heading(heading);
   page.gap();
-  constexpr std::size_t most = 8;  // the page is to stay on one screen
+  constexpr std::size_t most = 4;  // the page is to stay on one screen
   for (std::size_t i = 0; i < std::min(items.size(), most); ++i) page.paragraph(items[i], 2, Ink::care);
-  if (items.size() > most) page.paragraph(fmt::format("and {} more", items.size() - most), 2, Ink::faint);
+  if (items.size() > most)
+    page.paragraph(fmt::format("and {} more; `lumwright season FILE -o DIR` lists all", items.size() - most), 2,
+                   Ink::faint);
 }
 using Ends = std::optional<std::pair<Duration, Duration>>;
 std::string time_text(const std::optional<Duration>& t, const Ends& band) {
@@ -95,10 +97,7 @@ void write_times(Page& page, const tune::TuneResult& result) {
   add("working pressure", result.working);
   page.table(rows);
   page.gap();
-  page.paragraph(
-      "Eight of ten lighting-ups lie in the brackets. They hold what is not known of the factors above and how "
-      "they move from day to day, and nothing else: not another fuel, nor wind.",
-      2, Ink::faint);
+  page.paragraph("Eight of ten lighting-ups lie in the brackets, with this fuel and no wind.", 2, Ink::faint);
 }
 std::size_t used_readings(const tune::TuneFit& fit) {
   std::size_t count = 0;
@@ -148,7 +147,7 @@ std::string pack_words(const tune::PackState& pack) {
     return fmt::format("{:.0f}", std::round(number / step) * step);
   };
   std::string text =
-      fmt::format("The pack holds {} mAh ({} to {}), by {} charge{} after it had run flat", mAh(pack.capacity.value),
+      fmt::format("The pack holds {} mAh ({} to {}), by {} full charge{}", mAh(pack.capacity.value),
                   mAh(pack.capacity.low), mAh(pack.capacity.high), pack.charges, pack.charges == 1 ? "" : "s");
   if (pack.sure < sure) return text + "; whether it fades cannot be told yet.";
   return text + fmt::format("; {} {} each month.", small_percent(std::abs(pack.each_month.value)),

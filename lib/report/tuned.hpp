@@ -16,6 +16,6 @@ std::string on_a_clock(Duration time);
 std::string small_percent(double share);
 /// What is said of each reading that is not believed: "3 May 2026, 6 min: water 29.0 degC; 82.1 degC would fit".
 std::vector<std::string> unbelieved(const tune::TuneFit& fit, const description::Season& season, UnitSystem units);
-/// "The pack holds 1640 mAh (1550 to 1740), by 4 charges; ..."
+/// "The pack holds 1640 mAh (1550 to 1740), by 4 full charges; ..."
 std::string pack_words(const tune::PackState& pack);
 }  // namespace lumwright::report
