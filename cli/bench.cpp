@@ -1,12 +1,12 @@
 #include "commands.hpp"
 #include "description/readings.hpp"
 #include "file_kind.hpp"
-#include "shelf.hpp"
 #include "paper.hpp"
 #include "quantity/errors.hpp"
 #include "report/fan_test.hpp"
 #include "report/picture/fan_test.hpp"
 #include "report/templates/orifice_plates.hpp"
+#include "shelf.hpp"
 #include "style.hpp"
 #include <fmt/format.h>
 
@@ -47,7 +47,8 @@ Answer into_folder(const BenchOptions& options, const description::FanReadings& 
        report::fan_test_picture(test, next, report::TextStyle{options.style.units})},
       {"test-box.txt", "how to make the test box",
        report::test_box_sheet(expected, report::TextStyle{options.style.units})}};
-  for (report::NamedText& file : report::plate_files(draught::test_box_for(expected), expected, options.paper, options.print))
+  for (report::NamedText& file :
+       report::plate_files(draught::test_box_for(expected), expected, options.paper, options.print))
     files.push_back(std::move(file));
   write_folder(options.shelf, options.folder, files);
   return {list_of(options.folder, files)};

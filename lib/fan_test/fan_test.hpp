@@ -71,8 +71,8 @@ struct NextPlate {
   draught::CurveBandPoint at;  // where the curve, as it is known so far, meets it
   double width;                // of the band there, over the pressure
 };
-/// Of the planned plates, the one that meets the curve where its band is widest for its pressure, and no reading is near;
-/// nothing where each has been read.
+/// Of the planned plates, the one that meets the curve where its band is widest for its pressure, and no reading is
+/// near; nothing where each has been read.
 std::optional<NextPlate> next_plate(const FanTest& test, const draught::TestBox& box);
 
 /// Its `pressure_within` as it is told and written: whole hundredths, rounded up.

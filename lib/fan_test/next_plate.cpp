@@ -1,5 +1,5 @@
-#include "fan_test/fan_test.hpp"
 #include "data/limits.hpp"
+#include "fan_test/fan_test.hpp"
 #include "numeric/root.hpp"
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 #include "data/fan_sound.hpp"
 #include "data/fans.hpp"
-#include "model/solving.hpp"
 #include "model/solved.hpp"
 #include "model/solved_fan.hpp"
+#include "model/solving.hpp"
 #include <cmath>
 
 namespace lumwright::model {

@@ -161,8 +161,7 @@ constexpr Duration longest_run = 10.0 * 365.25 * 24.0 * hour;
 void check_run(const power::Run& run, std::optional<Voltage> stop, double charged) {
   if (!run.starts)
     throw Refused("power.light_ups",
-                  "the pack, " +
-                      (charged < 1.0 ? percent(charged) + " charged" : std::string("even when charged")) +
+                  "the pack, " + (charged < 1.0 ? percent(charged) + " charged" : std::string("even when charged")) +
                       ", cannot drive this load: it sinks to " + format(run.start.voltage, "V") +
                       (stop && run.start.voltage < *stop ? ", the stop is at " + format(*stop, "V") : ""),
                   std::string(charged < 1.0 ? "charge the pack first; if that is not enough, " : "") +

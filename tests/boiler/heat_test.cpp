@@ -187,8 +187,8 @@ TEST_CASE("boilers out of range are refused") {
 
 TEST_CASE("plates bare and under felt lose what naval trials found, the bare ones with the rise to 1.20") {
   // 16.6 W/m2K naked; 5.98, 3.25, 1.74 and 1.42 under a quarter, a half, one and one and a half inches of hair felt
-  // (Scientific American Supplement 520, 1885); bare copper barrel: the loss for each degree falls by 18 % from 120 to 45 K (a workshop's
-  // cooling curve, excerpt)
+  // (Scientific American Supplement 520, 1885); bare copper barrel: the loss for each degree falls by 18 % from 120 to
+  // 45 K (a workshop's cooling curve, excerpt)
   const Area surface = 0.1 * m2;
   const auto coefficient = [&](const Plates& plates, double rise) {
     return in(outside_loss(plates, degC(15.0 + rise), degC(15)) / (rise * K) / surface, W_per_m2_K);

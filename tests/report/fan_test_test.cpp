@@ -1,8 +1,8 @@
 #include "report/fan_test.hpp"
-#include "report/picture/fan_test.hpp"
-#include "report/templates/orifice_plates.hpp"
 #include "draught/orifice.hpp"
 #include "near.hpp"
+#include "report/picture/fan_test.hpp"
+#include "report/templates/orifice_plates.hpp"
 #include <algorithm>
 #include <doctest/doctest.h>
 #include <fmt/format.h>

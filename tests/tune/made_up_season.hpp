@@ -28,7 +28,7 @@ class MadeUpSeason {
     bool lag_is_told = true;
     int least_days = 3, most_days = 20;
     std::optional<double> soot{};  // what each lighting-up adds to the heat, in place of one that is drawn
-    double flat = 0.3;  // share of the days on which the pack ran flat before
+    double flat = 0.3;             // share of the days on which the pack ran flat before
   };
   MadeUpSeason(const description::Build& build, unsigned seed, Ways ways) : build_(build), ways_(ways), random_(seed) {
     factors_ = factors_of(LightingUp(build, {}));

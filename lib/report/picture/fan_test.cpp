@@ -61,7 +61,8 @@ std::string fan_test_picture(const fan_test::FanTest& test, const std::optional<
     draw_test(figure, test, next, axes);
     const double foot = own_head + 24.0 + plot_height + 62.0;
     figure.words({14.0, foot}, fan_test_summary(test, style), "small");
-    figure.words({14.0, foot + 18.0}, next ? next_words(*next, style) : "Every plate of the set has been read.", "small");
+    figure.words({14.0, foot + 18.0}, next ? next_words(*next, style) : "Every plate of the set has been read.",
+                 "small");
     return height;
   });
 }

@@ -1,4 +1,5 @@
-// A picture that is a file of its own: SVG on white paper, with its style, its title and the two lines before everything.
+// A picture that is a file of its own: SVG on white paper, with its style, its title and the two lines before
+// everything.
 #pragma once
 #include "report/chart/figure.hpp"
 #include "report/markup.hpp"

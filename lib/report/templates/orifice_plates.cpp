@@ -69,8 +69,8 @@ View box_view(const draught::TestBox& box, Length frame, Length thickness, doubl
   view.entities.push_back(LinearDimension{{0.0 * mm, -half}, {box.screen, -half}, Along::horizontal, -8.0 * mm});
   view.entities.push_back(
       LinearDimension{{0.0 * mm, -half}, {box.length, -half}, Along::horizontal, -16.0 * mm, "", " inside"});
-  view.entities.push_back(LinearDimension{
-      {0.0 * mm, -half}, {0.0 * mm, half}, Along::vertical, -14.0 * mm, "", " square inside"});
+  view.entities.push_back(
+      LinearDimension{{0.0 * mm, -half}, {0.0 * mm, half}, Along::vertical, -14.0 * mm, "", " square inside"});
   return view;
 }
 /// One sheet; half of its own size, a fifth or a tenth, as it fits.
@@ -83,12 +83,12 @@ Sheet box_sheet(const draught::TestBox& box, const draught::ExpectedFan& fan, co
     const Box reach = bounds(view);
     const Length wide = reach.high.x - reach.low.x, high = reach.high.y - reach.low.y;
     if (scale > 0.05 && (wide > room.high.x - room.low.x || high > room.high.y - room.low.y)) continue;
-    sheet.views.push_back({view,
-                           {0.5 * (room.low.x + room.high.x - reach.low.x - reach.high.x),
-                            room.high.y - 6.0 * mm - reach.high.y},
-                           false,
-                           std::nullopt,
-                           false});
+    sheet.views.push_back(
+        {view,
+         {0.5 * (room.low.x + room.high.x - reach.low.x - reach.high.x), room.high.y - 6.0 * mm - reach.high.y},
+         false,
+         std::nullopt,
+         false});
     break;
   }
   return sheet;
@@ -105,7 +105,7 @@ std::vector<View> plate_views(const draught::TestBox& box) {
 std::vector<NamedText> plate_files(const draught::TestBox& box, const draught::ExpectedFan& fan,
                                    const std::string& paper_name, const PrintOptions& print) {
   Drawing sheets = lay_out({.name = "Orifice plates for the fan test", .tolerance = "holes to 0.1 mm"},
-                                 paper(paper_name), plate_views(box), Oversize::split);
+                           paper(paper_name), plate_views(box), Oversize::split);
   sheets.sheets.insert(sheets.sheets.begin(), box_sheet(box, fan, sheets.paper));
   std::vector<NamedText> files = {
       {"plates.pdf", "the test box with its sizes, then the orifice plates at true size", pdf(sheets, print)}};
