@@ -117,7 +117,6 @@ const std::vector<PolarityGuardRow>& polarity_guards() {
   }();
   return table;
 }
-const PolarityGuardRow& polarity_guard(std::string_view id) { return with_id(polarity_guards(), id, "polarity guard"); }
 
 const CellRow& cell(std::string_view id) { return with_id(cells(), id, "cell"); }
 const ConditionRow& condition(std::string_view id) { return with_id(conditions(), id, "condition of a cell"); }

@@ -94,6 +94,4 @@ const CellRow& cell(std::string_view id);
 const ConditionRow& condition(std::string_view id);
 const SeriesResistanceRow& series_resistance(std::string_view id);
 const std::vector<PolarityGuardRow>& polarity_guards();
-/// Throws std::out_of_range for a name that is not listed.
-const PolarityGuardRow& polarity_guard(std::string_view id);
 }  // namespace lumwright::data

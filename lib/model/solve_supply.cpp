@@ -60,7 +60,11 @@ power::StepUp step_up(const description::Build& build, Inputs& inputs, Voltage r
     inputs.note({"supply.step_up.module", name, "", "the usual small one",
                  data::Basis{data::Standing::practice, "common practice, no source"}});
   }
-  if (!name.empty()) module = data::step_up(name);
+  if (!name.empty())
+    module = data::step_up(name);
+  else
+    inputs.note({"supply.step_up.module", "not known", "", "its diode as most have it",
+                 data::Basis{data::Standing::practice, "common practice, no source"}});
   const Voltage output = inputs.otherwise(
       part.output, exactly(rated),
       because("set to the fan's rated voltage", data::Basis{data::Standing::practice, "common practice, no source"}));

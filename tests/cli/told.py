@@ -38,6 +38,13 @@ def bench(folder):
     (folder / 'log.yaml').write_text('\n'.join(line[len(found[2]):] for line in text.splitlines()) + '\n' if found else '')
 
 
+def season(folder):
+    """A season beside mine.yaml, and records of what it and another taught: for examples that go on from there."""
+    shutil.copy(EXAMPLES / 'seasons' / 'tarn-beck-2026.yaml', folder / 'mine.season.yaml')
+    for name in ('mine-record.yaml', 'other-record.yaml'):
+        (folder / name).write_text(run('lumwright priors mine.yaml', folder).stdout)
+
+
 def commands():
     listed = subprocess.run([LUMWRIGHT, 'completion', 'bash'], capture_output=True, text=True).stdout
     return re.search(r"compgen -W '([^']*) --help --version'", listed)[1].split()
@@ -63,6 +70,8 @@ def check_examples():
         with tempfile.TemporaryDirectory() as name:
             folder = pathlib.Path(name)
             bench(folder)
+            if ' log mine.yaml' not in line:
+                season(folder)
             made = re.search(r'lumwright new (?:--\w+ )?(\S+\.yaml)', line)
             if made:
                 (folder / made[1]).unlink(missing_ok=True)
@@ -96,7 +105,7 @@ def check_heads():
              'prove mine.yaml --samples 0', 'prove mine.yaml readings.yaml', 'prove mine.yaml readings.yaml --format json', 'new --proof -',
              'report mine.yaml -o out --samples 0', 'choose shed.yaml', 'choose shed.yaml --format json', 'choose shed.yaml --format csv',
              'choose shed.yaml -o shed', 'bench fan.yaml', 'bench --box fan.yaml', 'bench fan.yaml -o fan-test', 'draw mine.yaml -o drawn',
-             'sheet mine.yaml', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',
+             'sheet mine.yaml', 'day mine.yaml --samples 0', 'day mine.yaml -o today --samples 0', 'sweep mine.yaml adapter.bleed.holes 6..8', 'sweep mine.yaml adapter.bleed.holes 6..8 --format csv',
              'compare mine.yaml mine.yaml --samples 0', 'check --full mine.yaml --samples 0', 'check --only fit mine.yaml --samples 0', 'new -', 'new fresh.yaml', 'new --readings -', 'new --ask asked.yaml', 'guide -o guide --samples 0', 'units', 'schema', 'completion bash', 'completion zsh',
              'completion fish', '--version', '--help', 'help'] + [f'help {command}' for command in commands()]
     with tempfile.TemporaryDirectory() as name:

@@ -68,8 +68,10 @@ TEST_CASE("every factor lies in its 80 % band in about eighty of a hundred made-
   CHECK(named < 1.4 * wrong);
   Hits together;
   for (const auto& [key, one] : hits) together.inside += one.inside, together.all += one.all;
-  CHECK(100 * together.inside >= 75 * together.all);
-  CHECK(100 * together.inside <= 88 * together.all);
+  // 75 to 88 of 100 of two hundred seasons; of fewer with what chance does to some dozen numbers each that hang together
+  const int chance = seasons < 200 ? 5 : 0;
+  CHECK(100 * together.inside >= (75 - chance) * together.all);
+  CHECK(100 * together.inside <= (88 + chance) * together.all);
   if (seasons < 200) return;  // LUMWRIGHT_BUILDS=200 asks for each factor by itself: two minutes
   for (const auto& [key, one] : hits) {
     CAPTURE(key);

@@ -34,6 +34,9 @@ Resistance fuse_of(const description::Build& build, Inputs& inputs) {
 InTheWay in_the_way(const description::Build& build, Inputs& inputs) {
   const description::part::SupplyPart& part = build.supply;
   InTheWay found;
+  if (!part.switched) inputs.stands_in("supply.switch");
+  if (!part.plugs) inputs.stands_in("supply.plugs");
+  if (!part.polarity) inputs.stands_in("supply.polarity");
   const auto add = [&](std::string_view key, const data::SeriesResistanceRow& row, double contacts) {
     const Band<Resistance>& one = row.resistance;
     found.resistance +=
@@ -46,8 +49,7 @@ InTheWay in_the_way(const description::Build& build, Inputs& inputs) {
     add("supply.plug_resistance", data::series_resistance("crimp plug"), 2.0 * *part.plugs);
   for (const data::PolarityGuardRow& row : data::polarity_guards()) {
     if (!part.polarity || *part.polarity != row.id) continue;
-    if (row.drop.high > 0.0 * V || part.polarity_drop)
-      found.drop = inputs.otherwise(part.polarity_drop, row.drop, because("of a " + row.id, row.basis));
+    found.drop = inputs.otherwise(part.polarity_drop, row.drop, because("of a " + row.id, row.basis));
     if (row.resistance.high > 0.0 * ohm)
       found.resistance +=
           inputs.taken("supply.polarity_resistance", row.resistance, because("of a " + row.id, row.basis));

@@ -1,6 +1,7 @@
 #include "data/limits.hpp"
 #include "model/solved_supply.hpp"
 #include "plan/check.hpp"
+#include "plan/days.hpp"
 #include "plan/detail/two_limits.hpp"
 #include "power/charging.hpp"
 #include <fmt/format.h>
@@ -16,11 +17,9 @@ std::optional<Finding> judge_power_left_on(const model::Solved& solved) {
   static const AnyQuantity least(data::limit<Duration>("power.left_on least"));
   Finding f;
   judge_by(f, measure(solved, lasts), {Bound::at_least, least, {}});
-  const double days = in(lasts, 24.0 * hour);
   f.why = fmt::format(
-      "a step-up that stays on the pack takes {} for itself, the fan unplugged or not: a full pack is empty in {:.2g} "
-      "days{}",
-      say(solved, idle), days, s.pack_input.cell.chemistry.spoilt_below_end ? ", and spoilt" : "");
+      "a step-up that stays on the pack takes {} for itself, the fan unplugged or not: a full pack is empty {}{}",
+      say(solved, idle), after_days(lasts), s.pack_input.cell.chemistry.spoilt_below_end ? ", and spoilt" : "");
   f.action = f.verdict == Verdict::pass ? "" : "put a switch or a plug between pack and step-up, and open it each time";
   f.basis = s.module->basis;
   f.formula = "t = Q / I_idle";

@@ -3,6 +3,7 @@
 #include "plan/check.hpp"
 #include "plan/detail/two_limits.hpp"
 #include "power/light_ups.hpp"
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lumwright::plan {
@@ -23,13 +24,17 @@ std::optional<Finding> judge_power_step_up_minimum(const model::Solved& solved) 
   f.why =
       fmt::format("the pack {} {} when the run ends; this step-up works down to {}, and a stop has its own spread",
                   end < s.run.end.voltage ? "sinks on to" : "is at", say(solved, end), say(solved, step_up.input_min));
+  // nor may the cells be driven below their own end
+  const power::PackInput& pack = s.pack_input;
+  const Voltage cells_end = static_cast<double>(pack.series * pack.cell.cells_inside) * pack.cell.chemistry.end,
+                stop = std::max(in_hand * step_up.input_min, pack.cell.bank ? 0.0 * V : cells_end);
   if (f.verdict == Verdict::fail) {
     f.why += "; below that its output can rise far above the setting and destroy the fan";
     f.action = fmt::format("set a cut-out at {} or above, or more cells in series, or another kind of step-up",
-                           say(solved, in_hand * step_up.input_min));
+                           say(solved, stop));
   } else if (f.verdict == Verdict::watch) {
     f.action = fmt::format("stop at {} or above: below it the step-up's output is not to be trusted",
-                           say(solved, in_hand * step_up.input_min));
+                           say(solved, stop));
   }
   f.basis = s.module ? s.module->basis : data::Basis{data::Standing::secondary, "tests of hobby step-ups"};
   f.formula = "V_end >= 1.02 V_min";

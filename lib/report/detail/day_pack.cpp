@@ -4,6 +4,7 @@
 #include "model/solved_light_ups.hpp"
 #include "model/solved_supply.hpp"
 #include "plan/quiet.hpp"
+#include "plan/days.hpp"
 #include "power/charging.hpp"
 #include "report/answers.hpp"
 #include "report/detail/day_steps.hpp"
@@ -55,9 +56,9 @@ DaySection about_the_pack(const DayOf& day) {
   section.rows.push_back({"how", how_to_charge(day, row)});
   if (s.module && !s.pack_input.cell.bank)
     section.rows.push_back(
-        {"after", fmt::format("take the step-up off the pack: it takes {} for itself and empties it in {:.2g} days",
+        {"after", fmt::format("take the step-up off the pack: it takes {} for itself and empties it {}",
                               format(s.module->quiescent, "mA"),
-                              in(power::emptied_in(s.pack.full, s.module->quiescent), 24.0 * hour))});
+                              plan::after_days(power::emptied_in(s.pack.full, s.module->quiescent)))});
   return section;
 }
 

@@ -145,7 +145,7 @@ td.figures { white-space: nowrap; }
   .report .cautions li { margin-bottom: 0.35rem; }
   .report nav { margin-top: 0.5rem; }
   .report details { margin-top: 0.4rem; }
-  .report summary { padding: 0.5rem 0; }
+  .report summary { padding: 0.3rem 0; }
   .report summary h3 { font-size: 1rem; }
   .report .title-block .name { padding: 0.5rem 0.7rem; }
   .report .title-block dl div { padding: 0.2rem 0.7rem; }
