@@ -25,6 +25,18 @@ except ImportError as missing:
 program, examples = sys.argv[1:3]
 
 
+class Yaml12(yaml.SafeLoader):
+    """As editors read: 1:06 and a date are texts, not 66 and a moment as in YAML 1.1."""
+
+
+Yaml12.yaml_implicit_resolvers = {first: [(tag, kind) for tag, kind in kinds if tag not in
+                                          ("tag:yaml.org,2002:int", "tag:yaml.org,2002:float", "tag:yaml.org,2002:timestamp")]
+                                  for first, kinds in yaml.SafeLoader.yaml_implicit_resolvers.items()}
+Yaml12.add_implicit_resolver("tag:yaml.org,2002:int", re.compile(r"^[-+]?[0-9]+$"), list("-+0123456789"))
+Yaml12.add_implicit_resolver("tag:yaml.org,2002:float", re.compile(r"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$"),
+                             list("-+0123456789."))
+
+
 def run(*arguments):
     return subprocess.run([program, *arguments], capture_output=True, text=True)
 
@@ -125,17 +137,6 @@ for path, value in refused:
     if not reader_refuses(yaml.safe_dump(broken, allow_unicode=True)):
         failures += 1
         print(f"{path}: {value}: the reader accepts what this test takes for broken")
-
-class Yaml12(yaml.SafeLoader):
-    """As editors read: 1:06 is a text, and not 66 as in YAML 1.1."""
-
-
-Yaml12.yaml_implicit_resolvers = {first: [(tag, kind) for tag, kind in kinds if tag not in
-                                          ("tag:yaml.org,2002:int", "tag:yaml.org,2002:float")]
-                                  for first, kinds in yaml.SafeLoader.yaml_implicit_resolvers.items()}
-Yaml12.add_implicit_resolver("tag:yaml.org,2002:int", re.compile(r"^[-+]?[0-9]+$"), list("-+0123456789"))
-Yaml12.add_implicit_resolver("tag:yaml.org,2002:float", re.compile(r"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$"),
-                             list("-+0123456789."))
 
 # the other kinds of file: valid schemas that take the examples and no key that there is not
 others = [("bin", os.path.join(examples, "bins", "*.yaml")), ("readings", os.path.join(examples, "readings", "*.yaml")),

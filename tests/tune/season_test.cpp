@@ -68,7 +68,8 @@ TEST_CASE("every factor lies in its 80 % band in about eighty of a hundred made-
   CHECK(named < 1.4 * wrong);
   Hits together;
   for (const auto& [key, one] : hits) together.inside += one.inside, together.all += one.all;
-  // 75 to 88 of 100 of two hundred seasons; of fewer with what chance does to some dozen numbers each that hang together
+  // 75 to 88 of 100 of two hundred seasons; of fewer with what chance does to some dozen numbers each that hang
+  // together
   const int chance = seasons < 200 ? 5 : 0;
   CHECK(100 * together.inside >= (75 - chance) * together.all);
   CHECK(100 * together.inside <= (88 + chance) * together.all);

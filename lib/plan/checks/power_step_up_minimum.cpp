@@ -33,8 +33,8 @@ std::optional<Finding> judge_power_step_up_minimum(const model::Solved& solved) 
     f.action = fmt::format("set a cut-out at {} or above, or more cells in series, or another kind of step-up",
                            say(solved, stop));
   } else if (f.verdict == Verdict::watch) {
-    f.action = fmt::format("stop at {} or above: below it the step-up's output is not to be trusted",
-                           say(solved, stop));
+    f.action =
+        fmt::format("stop at {} or above: below it the step-up's output is not to be trusted", say(solved, stop));
   }
   f.basis = s.module ? s.module->basis : data::Basis{data::Standing::secondary, "tests of hobby step-ups"};
   f.formula = "V_end >= 1.02 V_min";
