@@ -1,5 +1,4 @@
 #include "described.hpp"
-#include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "input/utf8.hpp"
 #include "shelf.hpp"
@@ -41,8 +40,7 @@ DescriptionOptions sampled_options(const Words& words, const std::string& file) 
   return options;
 }
 Described described(const DescriptionOptions& options) {
-  description::Build build =
-      read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
+  description::Build build = description_in(options.shelf, options.file);
   if (!options.set.empty()) build = description::with_settings(std::move(build), options.set);
   return {std::move(build), options.untuned ? std::nullopt : tuned_beside(options.shelf, options.file)};
 }

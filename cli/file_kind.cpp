@@ -1,6 +1,8 @@
 #include "file_kind.hpp"
+#include "description/reader.hpp"
 #include "files.hpp"
 #include "input/yaml_tree.hpp"
+#include "shelf.hpp"
 #include <algorithm>
 #include <fmt/format.h>
 #include <optional>
@@ -67,5 +69,8 @@ void refuse_other_kind(const input::Source& source, FileKind wanted) {
   const std::string name = printable_name(source.name);
   throw UsageError(fmt::format("{} is {}, not {}: lumwright {}", name, words_of(*kind).name, words_of(wanted).name,
                                fmt::format(fmt::runtime(words_of(*kind).command), name)));
+}
+description::Build description_in(const Shelf* shelf, const std::string& file) {
+  return read_as(FileKind::description, read_file(shelf, file), description::read_build);
 }
 }  // namespace lumwright::cli

@@ -1,5 +1,6 @@
 // Which of the program's files a file is, for those who give one to the command of another.
 #pragma once
+#include "description/build.hpp"
 #include "input/source.hpp"
 #include "words.hpp"
 
@@ -20,4 +21,6 @@ auto read_as(FileKind wanted, const input::Source& source, Read read) {
     throw;
   }
 }
+/// Throws FileError or InputError for a file that cannot be used, UsageError for one of another kind.
+description::Build description_in(const Shelf* shelf, const std::string& file);
 }  // namespace lumwright::cli

@@ -1,6 +1,5 @@
 #include "tune/priors.hpp"
 #include "commands.hpp"
-#include "description/reader.hpp"
 #include "file_kind.hpp"
 #include "input/utf8.hpp"
 #include "priors_beside.hpp"
@@ -41,8 +40,7 @@ std::string pool(const PriorsOptions& options, const description::Build& build) 
 }
 Answer run_priors(const Words& words) {
   const PriorsOptions options = priors_options(words);
-  const description::Build build =
-      read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
+  const description::Build build = description_in(options.shelf, options.file);
   try {
     if (!options.records.empty()) return {pool(options, build)};
     const description::Season season = season_told(options.shelf, season_to_read(options.shelf, options.file, "tune"));

@@ -1,10 +1,6 @@
 #include "report/picture/season.hpp"
 #include "commands.hpp"
-#include "description/reader.hpp"
-#include "file_kind.hpp"
-#include "input/utf8.hpp"
 #include "paper.hpp"
-#include "priors_beside.hpp"
 #include "quantity/errors.hpp"
 #include "report/season.hpp"
 #include "season_beside.hpp"
@@ -35,14 +31,11 @@ Answer to_season_folder(const SeasonOptions& options, const tune::SeasonStory& s
 }
 Answer run_season(const Words& words) {
   const SeasonOptions options = season_options(words);
-  const description::Build build =
-      read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
-  const description::Season season = season_told(options.shelf, options.season);
-  const std::optional<model::Tuning> usual = priors_beside(options.shelf, options.file);
+  const Learning from = learning_from(options.shelf, options.file, options.season);
   try {
-    const tune::SeasonStory story = tune::season_story(build, season, usual ? &*usual : nullptr);
-    if (!options.folder.empty()) return to_season_folder(options, story, season);
-    return {report::season_report(story, season, options.style)};
+    const tune::SeasonStory story = tune::season_story(from.build, from.season, from.usual());
+    if (!options.folder.empty()) return to_season_folder(options, story, from.season);
+    return {report::season_report(story, from.season, options.style)};
   } catch (const ModelError& e) {
     throw report::NoAnswer("the season cannot be told: " + std::string(e.what()));
   }

@@ -1,6 +1,7 @@
 #include "season_beside.hpp"
 #include "file_kind.hpp"
 #include "input/utf8.hpp"
+#include "priors_beside.hpp"
 #include "tuned_beside.hpp"
 #include <fmt/format.h>
 
@@ -18,5 +19,8 @@ description::Season season_told(const Shelf* shelf, const std::string& file) {
   const input::Source source = read_file(shelf, file);
   if (is_of_kind(source, FileKind::season)) return description::read_season(source);
   return description::season_of(read_as(FileKind::log, source, description::read_log));
+}
+Learning learning_from(const Shelf* shelf, const std::string& description, const std::string& season) {
+  return {description_in(shelf, description), season_told(shelf, season), priors_beside(shelf, description)};
 }
 }  // namespace lumwright::cli

@@ -1,10 +1,7 @@
 #include "tune/tune.hpp"
 #include "commands.hpp"
-#include "description/reader.hpp"
-#include "file_kind.hpp"
 #include "files.hpp"
 #include "input/utf8.hpp"
-#include "priors_beside.hpp"
 #include "quantity/errors.hpp"
 #include "report/tuned.hpp"
 #include "season_beside.hpp"
@@ -40,14 +37,11 @@ std::string left_beside(const TuneOptions& options) {
 }
 Answer run_tune(const Words& words) {
   const TuneOptions options = tune_options(words);
-  const description::Build build =
-      read_as(FileKind::description, read_file(options.shelf, options.file), description::read_build);
-  const description::Season season = season_told(options.shelf, options.log);
-  const std::optional<model::Tuning> usual = priors_beside(options.shelf, options.file);
+  const Learning from = learning_from(options.shelf, options.file, options.log);
   try {
-    const tune::TuneResult result = tune::tune(build, season, usual ? &*usual : nullptr);
-    replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, season)));
-    return {report::tuned_report(result, season, options.kept_in, options.style) + left_beside(options)};
+    const tune::TuneResult result = tune::tune(from.build, from.season, from.usual());
+    replace_file(options.shelf, options.kept_in, description::write_tuned(tune::file_of(result, from.season)));
+    return {report::tuned_report(result, from.season, options.kept_in, options.style) + left_beside(options)};
   } catch (const ModelError& e) {
     throw report::NoAnswer("nothing is tuned: " + std::string(e.what()));
   }

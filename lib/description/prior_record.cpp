@@ -10,9 +10,7 @@ struct RecordCheck {
   template <class Q>
   void operator()(const Field& field, const Given<Q>& given, Limits) {
     told = told || given;
-    if (given && !(*given > 0.0))
-      faults.push_back(
-          {given.at, std::string(field.key), fmt::format("expected more than 0, got '{}'", written(given)), ""});
+    must_be_above_zero(field, given, faults);
     if (given && !given.has_spread)
       faults.push_back({given.at, std::string(field.key), "expected a spread behind the value",
                         fmt::format("as in {}", field.example)});

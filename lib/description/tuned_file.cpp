@@ -10,9 +10,7 @@ struct ValueCheck {
   template <class Q>
   void operator()(const Field& field, const Given<Q>& given, Limits) {
     found = found || given;
-    if (given && !(QuantityTraits<Q>::to_si(*given) > 0.0))
-      faults.push_back(
-          {given.at, std::string(field.key), fmt::format("expected more than 0, got '{}'", written(given)), ""});
+    must_be_above_zero(field, given, faults);
   }
   void operator()(const Field&, const Text&, Allowed) {}
   template <class Part>

@@ -85,7 +85,9 @@ class Inputs {
   std::string usual(const description::Text& given);
   int count(const description::Count& given, int otherwise, std::string_view why);
   /// Lists what stands in for a part of which nothing is said (data/typical.yaml).
-  void stands_in(std::string_view part) { usual_word(part); }
+  void stands_in(std::string_view part) {
+    if (!one_of_many()) usual_word(part);
+  }
   template <class Q>
   void stands_in(const description::Given<Q>& given) {
     stands_in(given.key.text());

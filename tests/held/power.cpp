@@ -30,21 +30,12 @@ Pack one(const char* id, End end, double celsius = 20.0) {
   input.temperature = degC(celsius);
   return make_pack(input);
 }
-FanSupply resistor(Resistance r) {
-  FanSupply supply = fan_supply(1.5 * V, 1.5 * V / r);
-  supply.fan.current_exponent = 1.0;
-  return supply;
-}
-FanSupply steady(Current i) {
-  FanSupply supply = fan_supply(0.05 * V, i);
-  supply.control = {.kind = Control::Kind::series_regulator, .duty = 1.0, .voltage = 0.05 * V};
-  supply.regulator_dropout = 0.0 * V;
-  return supply;
-}
 Reckoned through(Resistance load, Duration unit) {
   return {ends([&](End e) { return in(discharge(one("alkaline AAA", e), resistor(load), 0.9 * V).runtime, unit); })};
 }
-double given(const Pack& pack, Current i, Voltage stop) { return in(discharge(pack, steady(i), stop).runtime * i, Ah); }
+double given(const Pack& pack, Current i, Voltage stop) {
+  return in(discharge(pack, steady_current(i), stop).runtime * i, Ah);
+}
 Reckoned kept(double days) {
   const data::ChemistryRow& nimh = data::cell("NiMH AA").chemistry;
   return {

@@ -4,16 +4,8 @@
 
 namespace lumwright::held {
 namespace {
-/// Grate and boiler of usual size; what a good fan draws is known no better than to a quarter.
 Reckoned gauge_1() {
-  const description::Build build = described(R"(
-engine:
-  boiler: { water: 350 ml, own_blower_from: 25 psi }
-  grate: { length: 42 mm, width: 30 mm }
-  tubes: { count: 6, bore: 8 mm, length: 140 mm }
-fuel: { kind: steam coal, bed: 30 mm }
-draught: { air_flow: 0.3 g/s +- 25 % }
-)");
+  const description::Build build = described(gauge_1_on_coal);
   plan::SamplesAsked asked;
   asked.count = 512;
   const plan::Assessment a = plan::assess(build, UnitSystem::as_written, nullptr, asked);

@@ -31,6 +31,15 @@ inline description::Build example(const std::string& name,
   }
   return described(std::move(text));
 }
+/// Grate and boiler of usual size; what a good fan draws is known no better than to a quarter.
+inline const std::string gauge_1_on_coal = R"(
+engine:
+  boiler: { water: 350 ml, own_blower_from: 25 psi }
+  grate: { length: 42 mm, width: 30 mm }
+  tubes: { count: 6, bore: 8 mm, length: 140 mm }
+fuel: { kind: steam coal, bed: 30 mm }
+draught: { air_flow: 0.3 g/s +- 25 % }
+)";
 /// 300 ml, with the air given: the small engine of the worked example, any fire on its grate, anything behind it.
 inline std::string small_engine(const std::string& fuel, const std::string& air_flow, const std::string& more = "") {
   return R"(

@@ -120,14 +120,7 @@ TEST_CASE("heating value and ash move fuel, not time: ash stays in the pan") {
 TEST_CASE("a gauge 1 engine on coal with a good fan: 10 to 15 minutes to 25 psi, lighting included") {
   // a mailing list of live steamers, 2001 (excerpt); grate and boiler of usual size, and what a good fan draws is known
   // no better than to a quarter
-  const Build build = described(R"(
-engine:
-  boiler: { water: 350 ml, own_blower_from: 25 psi }
-  grate: { length: 42 mm, width: 30 mm }
-  tubes: { count: 6, bore: 8 mm, length: 140 mm }
-fuel: { kind: steam coal, bed: 30 mm }
-draught: { air_flow: 0.3 g/s +- 25 % }
-)");
+  const Build build = described(gauge_1_on_coal);
   SamplesAsked asked;
   asked.count = 512;
   const Assessment a = assess(build, UnitSystem::as_written, nullptr, asked);

@@ -15,18 +15,6 @@ Pack usual(const std::string& id, double celsius = 20.0) {
   input.temperature = degC(celsius);
   return make_pack(input);
 }
-/// A resistor: current with the first power of voltage.
-FanSupply resistor(Resistance r) {
-  FanSupply supply = fan_supply(1.5 * V, 1.5 * V / r);
-  supply.fan.current_exponent = 1.0;
-  return supply;
-}
-FanSupply steady_current(Current i) {
-  FanSupply supply = fan_supply(0.05 * V, i);
-  supply.control = {.kind = Control::Kind::series_regulator, .duty = 1.0, .voltage = 0.05 * V};
-  supply.regulator_dropout = 0.0 * V;
-  return supply;
-}
 }  // namespace
 
 TEST_CASE("alkaline AA at a constant current give what an independent page measured") {

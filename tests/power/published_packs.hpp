@@ -47,6 +47,19 @@ inline power::FanSupply fan_supply(Voltage rated, Current current) {
           .motor = data::motor_shares(),
           .regulator_dropout = data::fan_electrics().regulator_dropout};
 }
+/// A resistor on one alkaline cell: current with the first power of voltage.
+inline power::FanSupply resistor(Resistance r) {
+  power::FanSupply supply = fan_supply(1.5 * V, 1.5 * V / r);
+  supply.fan.current_exponent = 1.0;
+  return supply;
+}
+/// The same current whatever the voltage.
+inline power::FanSupply steady_current(Current i) {
+  power::FanSupply supply = fan_supply(0.05 * V, i);
+  supply.control = {.kind = power::Control::Kind::series_regulator, .duty = 1.0, .voltage = 0.05 * V};
+  supply.regulator_dropout = 0.0 * V;
+  return supply;
+}
 inline power::FanSupply stepped_up(const std::string& module, Voltage output, Current current) {
   power::FanSupply supply = fan_supply(output, current);
   const data::StepUpRow& row = data::step_up(module);

@@ -12,6 +12,14 @@
 namespace lumwright::description {
 inline constexpr std::size_t most_items = 200;
 
+/// A fault of a value of a part that was read, where it is not above zero.
+template <class Q>
+void must_be_above_zero(const Field& field, const Given<Q>& given, std::vector<input::Fault>& faults) {
+  if (given && !(QuantityTraits<Q>::to_si(*given) > 0.0))
+    faults.push_back(
+        {given.at, std::string(field.key), fmt::format("expected more than 0, got '{}'", written(given)), ""});
+}
+
 // Walks the keys of one part beside the map that holds them.
 class PartReader {
  public:

@@ -46,13 +46,12 @@ std::optional<Finding> judge_fit_stock(const model::Solved& solved) {
     std::string& list = tube.fit.skim.on_diameter > 0.0 * mm ? skimmed : as_they_are;
     list += (list.empty() ? "" : "; ") + offer(solved, tube);
   }
-  const bool list_empty = stock.empty();
-  f.why = list_empty            ? "no stock tube fits this chimney cold and hot without leaking too much"
+  f.why = stock.empty()         ? "no stock tube fits this chimney cold and hot without leaking too much"
           : as_they_are.empty() ? "no stock tube fits this chimney as it is; after a skim of the bore: " + skimmed
                                 : "stock tubes that fit cold and hot: " + as_they_are +
                                       (skimmed.empty() ? "" : "; after a skim of the bore: " + skimmed);
   f.why += own_skim(solved, fit.fit.skim);
-  if (list_empty && !fits)
+  if (stock.empty() && !fits)
     f.action = "turn a tube or a sleeve to size";
   else if (!fits)
     f.action =
